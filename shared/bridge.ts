@@ -1,0 +1,230 @@
+/**
+ * The one contract between the renderer and its host: every question the renderer may ask, with a schema for what
+ * it sends and what comes back. Both hosts answer exactly these verbs and check both ways; the same contract tests
+ * hold both.
+ *
+ * The renderer never sees a path. It holds handles: opaque words that the host gave out for a file, a folder or a
+ * place to save to, and that mean nothing to any other session. Calls may report progress and be cancelled.
+ */
+import { z } from 'zod';
+import { limits } from './design/limits.ts';
+import { yarnSchema } from './design/schema.ts';
+import type { Result } from './result.ts';
+
+const handle = z.string().min(1).max(100);
+const name = z.string().min(1).max(255);
+const bytes = z.instanceof(Uint8Array);
+const designText = z.string().max(limits.fileBytes);
+const nothing = z.strictObject({});
+
+/** What a file was when we last read or wrote it; a save that finds another stamp asks first. */
+const stamp = z.strictObject({ size: z.number(), modifiedMs: z.number(), sha256: z.string() });
+
+const place = z.strictObject({ handle, name });
+
+export const settingsSchema = z.object({
+  units: z.enum(['metric', 'us', 'both']).default('metric'),
+  theme: z.enum(['system', 'light', 'dark']).default('system'),
+  paper: z.enum(['a4', 'letter']).default('a4'),
+  designer: z.string().max(limits.nameChars).default(''),
+  /** Left-handed makers usually start at the top right. */
+  startCorner: z.enum(['top-left', 'top-right']).default('top-left'),
+  /** Single letters as keys for tools, on the chart only. */
+  letterKeys: z.boolean().default(true),
+});
+
+/** A small picture of a design: the flat chart, thinned to at most 200 cells a side. */
+const thumbnail = z.strictObject({
+  columns: z.number(),
+  rows: z.number(),
+  cells: bytes,
+  /** By code, as #rrggbb. */
+  colors: z.record(z.string(), z.string()),
+  /** Width over height of the knotted picture. */
+  aspect: z.number(),
+});
+
+const shelfEntry = z.strictObject({
+  design: handle,
+  fileName: name,
+  modifiedMs: z.number(),
+  /** Absent where the file can't be opened; `problem` then says why. */
+  title: z.string().optional(),
+  columns: z.number().optional(),
+  rows: z.number().optional(),
+  thumbnail: thumbnail.optional(),
+  problem: z.string().optional(),
+});
+
+const fileKind = z.enum(['design', 'picture', 'pattern', 'png']);
+
+const call = <A extends z.ZodType, R extends z.ZodType>(args: A, result: R) => ({ args, result });
+
+export const bridge = {
+  'host.about': call(
+    nothing,
+    z.strictObject({
+      host: z.enum(['electron', 'browser']),
+      platform: z.enum(['mac', 'windows', 'linux']),
+      version: z.string(),
+      /** Where false, the studio shows its own chooser over `folders.list`. */
+      nativeDialogs: z.boolean(),
+      /** Where true, the host shows the studio's commands in a menu of the system. */
+      nativeMenu: z.boolean(),
+    }),
+  ),
+  'settings.read': call(nothing, settingsSchema),
+  'settings.write': call(settingsSchema.partial(), settingsSchema),
+
+  /** The designs of the shelf's folder, newest first. The demos are put there on the very first start. */
+  'shelf.list': call(nothing, z.strictObject({ folder: place, entries: z.array(shelfEntry) })),
+  'shelf.useFolder': call(z.strictObject({ folder: handle }), nothing),
+  'shelf.duplicate': call(z.strictObject({ design: handle }), shelfEntry),
+  /** Gives the design another title and its file the name that goes with it. */
+  'shelf.rename': call(
+    z.strictObject({ design: handle, title: z.string().min(1).max(limits.nameChars) }),
+    shelfEntry,
+  ),
+  'shelf.bin': call(z.strictObject({ design: handle }), nothing),
+  /** Writes the demo designs into the shelf's folder, beside what is there. */
+  'shelf.addDemos': call(nothing, z.strictObject({ added: z.number() })),
+
+  'design.open': call(
+    z.strictObject({ design: handle }),
+    z.strictObject({ design: handle, fileName: name, text: designText, stamp }),
+  ),
+  /**
+   * Saves to a file that was opened, or to a place that was chosen. `stamp` is that of the version the text grew
+   * from, null for a new file. Problems: `changed-outside` where the file is no longer that version.
+   */
+  'design.save': call(
+    z.strictObject({ target: handle, text: designText, stamp: stamp.nullable() }),
+    z.strictObject({ design: handle, fileName: name, stamp }),
+  ),
+  /** A place in the shelf's folder for a new design, under a file name that is free. */
+  'shelf.newPlace': call(z.strictObject({ title: z.string().min(1).max(limits.nameChars) }), place),
+  'recent.list': call(nothing, z.strictObject({ entries: z.array(place) })),
+  'recent.clear': call(nothing, nothing),
+
+  /** The system's own dialogs, where the host has them. Null: the person changed their mind. */
+  'dialog.open': call(z.strictObject({ kind: fileKind }), place.nullable()),
+  'dialog.saveAs': call(z.strictObject({ kind: fileKind, suggestedName: name }), place.nullable()),
+  'dialog.folder': call(nothing, place.nullable()),
+
+  /** For the studio's own chooser: what one granted folder holds. Null lists the granted folders themselves. */
+  'folders.list': call(
+    z.strictObject({ folder: handle.nullable(), kind: fileKind }),
+    z.strictObject({
+      /** From a granted folder down to this one. */
+      trail: z.array(place),
+      folders: z.array(place),
+      files: z.array(place.extend({ modifiedMs: z.number() })),
+    }),
+  ),
+  /** A place to save to. `exists` says that saving there replaces a file. */
+  'folders.place': call(
+    z.strictObject({ folder: handle, name, kind: fileKind }),
+    place.extend({ exists: z.boolean() }),
+  ),
+
+  /** A picture's size and a small version of it to show, as PNG. */
+  'picture.look': call(
+    z.strictObject({ picture: handle }),
+    z.strictObject({
+      widthPx: z.number(),
+      heightPx: z.number(),
+      preview: bytes,
+      previewWidthPx: z.number(),
+      previewHeightPx: z.number(),
+    }),
+  ),
+  /** A picture dropped or pasted into the studio: its bytes for a handle. */
+  'picture.take': call(z.strictObject({ name, bytes }), place),
+  /** A picture as cells. Reports progress; can be cancelled. */
+  'picture.chart': call(
+    z.strictObject({
+      picture: handle,
+      /** In pixels of the picture; absent: the whole of it. */
+      crop: z
+        .strictObject({ x: z.number(), y: z.number(), width: z.number(), height: z.number() })
+        .optional(),
+      columns: z.number().int().min(1).max(limits.columns),
+      /** Absent: as many as keep the picture's proportions at this gauge. */
+      rows: z.number().int().min(1).max(limits.rows).optional(),
+      pitchMm: z.number().positive(),
+      rowHeightMm: z.number().positive(),
+      yarns: z.union([
+        z.strictObject({ count: z.number().int().min(1).max(limits.yarns) }),
+        z.strictObject({ from: z.array(yarnSchema).min(1).max(limits.yarns) }),
+      ]),
+    }),
+    z.strictObject({
+      columns: z.number(),
+      rows: z.number(),
+      /** Codes by row, left to right; codes are those of `yarns`. */
+      cells: bytes,
+      yarns: z.array(yarnSchema),
+    }),
+  ),
+
+  /** Writes the pattern. Reports progress; can be cancelled; leaves no half file. */
+  'pattern.save': call(
+    z.strictObject({
+      text: designText,
+      paper: z.enum(['a4', 'letter']),
+      units: z.enum(['metric', 'us', 'both']),
+      target: handle,
+    }),
+    z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
+  ),
+  /** Writes the chart as a PNG picture with numbers and key. */
+  'png.save': call(
+    z.strictObject({ text: designText, target: handle }),
+    z.strictObject({ fileName: name, bytes: z.number() }),
+  ),
+
+  /** Tells the host what its window holds, so that closing it can ask. */
+  'window.describe': call(z.strictObject({ title: z.string(), unsaved: z.boolean() }), nothing),
+  'window.close': call(nothing, nothing),
+} as const;
+
+export type Verb = keyof typeof bridge;
+export type Args<V extends Verb> = z.input<(typeof bridge)[V]['args']>;
+export type Answer<V extends Verb> = z.output<(typeof bridge)[V]['result']>;
+
+export type Handle = z.infer<typeof handle>;
+export type Stamp = z.infer<typeof stamp>;
+export type Place = z.infer<typeof place>;
+export type Settings = z.infer<typeof settingsSchema>;
+export type ShelfEntry = z.infer<typeof shelfEntry>;
+export type Thumbnail = z.infer<typeof thumbnail>;
+export type FileKind = z.infer<typeof fileKind>;
+
+/** What a host tells the renderer unasked. */
+export const hostEventSchema = z.discriminatedUnion('kind', [
+  /** A command of the studio's table was chosen in the system's menu. */
+  z.strictObject({ kind: z.literal('command'), id: z.string() }),
+  /** A design was opened from outside: a double click, a second start. */
+  z.strictObject({ kind: z.literal('open'), design: handle }),
+  /** The window is asked to close while it holds unsaved work. */
+  z.strictObject({ kind: z.literal('close-asked') }),
+]);
+export type HostEvent = z.infer<typeof hostEventSchema>;
+
+export interface Progress {
+  /** 0 to 1. */
+  done: number;
+  /** What is being done, for the person: 'Page 3 of 14'. */
+  what: string;
+}
+
+export interface CallOptions {
+  signal?: AbortSignal;
+  onProgress?: (progress: Progress) => void;
+}
+
+/** What the renderer holds. A cancelled call answers with the problem `cancelled`. */
+export interface Bridge {
+  call<V extends Verb>(verb: V, args: Args<V>, options?: CallOptions): Promise<Result<Answer<V>>>;
+  listen(listener: (event: HostEvent) => void): () => void;
+}

@@ -1,0 +1,32 @@
+/**
+ * Every cap of the studio, with its reason. A cap is a promise: what lies within it works fluently, what lies
+ * beyond is refused with a sentence before memory is taken. Each has a test at the cap and one above it.
+ */
+export const limits = {
+  /** Cords (columns) of one chart. At 4 mm a cord this is a hanging four metres wide. */
+  columns: 1000,
+  /** Rows of one chart. */
+  rows: 2000,
+  /** Cells in all layers together, one byte each in memory. */
+  cells: 16_000_000,
+  /** Layers of one design. */
+  layers: 64,
+  /** Yarns of one design: as many as there are symbols in the alphabet. */
+  yarns: 64,
+  /** Swatches of one design. */
+  swatches: 64,
+  /** Bytes of one design file. */
+  fileBytes: 64 * 1024 * 1024,
+  /** Nesting of a design file, so that no parser runs out of stack. */
+  fileDepth: 32,
+  /** Characters of one string in a design file, rows of cells excepted. */
+  stringChars: 65_536,
+  /** Characters of a name: title, yarn, layer, designer. */
+  nameChars: 200,
+  /** Pixels of a picture to import, read from its header before it is decoded. */
+  picturePixels: 40_000_000,
+  /** Bytes of a picture file to import. */
+  pictureBytes: 64 * 1024 * 1024,
+  /** Memory that undo may take in a session, in bytes. */
+  historyBytes: 64 * 1024 * 1024,
+} as const;

@@ -1,0 +1,143 @@
+/**
+ * The design file, version 1: the single source for types, validation and the published JSON Schema.
+ *
+ * Objects are loose: keys that this version does not know are kept and written back, so a file survives a visit
+ * to an older studio. Lengths are in mm, masses in g, times in s. A layer's cells are one string a row, see
+ * `row-text.ts`; they are parsed by our own code, since a schema over millions of cells would be slow.
+ */
+import { z } from 'zod';
+import { limits } from './limits.ts';
+
+export const DESIGN_FORMAT = 'larkrow-design';
+export const DESIGN_VERSION = 1;
+
+const name = z.string().max(limits.nameChars);
+const text = z.string().max(limits.stringChars);
+const mm = z.number().positive().max(100_000);
+const mmOrZero = z.number().nonnegative().max(100_000);
+const seconds = z.number().nonnegative().max(1_000_000);
+
+const yarnId = z.templateLiteral(['y', z.number()]).refine((id) => /^y([1-9]|[1-5]\d|6[0-4])$/.test(id), {
+  message: 'must be y1 to y64',
+});
+
+export const yarnSchema = z.looseObject({
+  id: yarnId,
+  name: name.min(1),
+  /** sRGB, as #rrggbb in lower case. */
+  color: z.string().regex(/^#[0-9a-f]{6}$/),
+  /** One letter or digit of the studio's own symbol alphabet. */
+  symbol: z.string().regex(/^[A-Za-z0-9@&]$/),
+  diameterMm: mm,
+  /** Metres of yarn in 100 g. */
+  metresPer100G: z.number().positive().max(100_000),
+  skeinG: z.number().positive().max(100_000),
+});
+
+export const swatchSchema = z.looseObject({
+  /** Measured width over `cords` cords. */
+  widthMm: mm,
+  cords: z.number().int().positive().max(limits.columns),
+  /** Measured height over `rows` rows. */
+  heightMm: mm,
+  rows: z.number().int().positive().max(limits.rows),
+  /** Yarn that `knots` knots took, tails left out; both or neither. */
+  yarnMm: mm.optional(),
+  knots: z.number().int().positive().max(1_000_000).optional(),
+});
+
+export const cordSchema = z.looseObject({
+  name,
+  diameterMm: mm,
+  /** Mass of one metre of cord. */
+  gPerM: z.number().positive().max(10_000),
+  /** How much longer a leg must be than the height it is knotted to, as a share: 0.03 is 3 %. */
+  takeUp: z.number().nonnegative().max(10),
+  /** Added to each leg, and cut off at the end. */
+  trimMm: mmOrZero,
+  /** Cut lengths are rounded up to a multiple of this. */
+  roundUpMm: mm,
+});
+
+export const dowelSchema = z.looseObject({
+  diameterMm: mm,
+  /** From the dowel's end to the first mount, at each side. */
+  overhangMm: mmOrZero,
+  /** Density of the dowel's wood, for the mass of the hanging: g per cubic cm. */
+  gPerCm3: z.number().positive().max(25),
+});
+
+export const fringeSchema = z.looseObject({
+  shape: z.enum(['straight', 'v', 'inverted-v', 'curve']),
+  /** Fringe of the longest cord below the last row. */
+  longMm: mmOrZero,
+  /** Fringe of the shortest cord; equal to `longMm` where the fringe is straight. */
+  shortMm: mmOrZero,
+});
+
+export const tyingSchema = z.looseObject({
+  workingLengthMm: mm,
+  tailMm: mmOrZero,
+  effortMm: mmOrZero,
+  carryMaxCords: z.number().int().nonnegative().max(limits.columns),
+  carryMaxRows: z.number().int().nonnegative().max(limits.rows),
+  slack: z.number().min(1).max(10),
+  rowPriceMm: mmOrZero,
+});
+
+export const ratesSchema = z.looseObject({
+  secondsPerKnot: seconds,
+  /** For each piece that is attached or joined. */
+  secondsPerPiece: seconds,
+  secondsPerRow: seconds,
+  /** To mount one cut cord on the dowel. */
+  secondsPerMount: seconds,
+  /** To tie off or trim one loose end. */
+  secondsPerLooseEnd: seconds,
+  /** Everything that does not grow with the hanging: trimming the fringe, hanging it up. */
+  secondsToFinish: seconds,
+});
+
+export const layerSchema = z.looseObject({
+  id: z.string().regex(/^[a-z][a-z0-9-]{0,31}$/),
+  name,
+  visible: z.boolean(),
+  locked: z.boolean(),
+  /** One string a row, top to bottom, left to right as seen from the front. */
+  rows: z.array(z.string()).max(limits.rows),
+});
+
+export const designFileSchema = z.looseObject({
+  format: z.literal(DESIGN_FORMAT),
+  version: z.literal(DESIGN_VERSION),
+  title: name.min(1),
+  designer: name,
+  notes: text,
+  startCorner: z.enum(['top-left', 'top-right']),
+  columns: z.number().int().positive().max(limits.columns),
+  rows: z.number().int().positive().max(limits.rows),
+  cord: cordSchema,
+  dowel: dowelSchema,
+  fringe: fringeSchema,
+  /** Empty: the gauge is estimated from the thickness of cord and yarn. */
+  swatches: z.array(swatchSchema).max(limits.swatches),
+  tying: tyingSchema,
+  rates: ratesSchema,
+  /** Yarn bought above the need, as a share: 0.1 is 10 %. */
+  yarnMargin: z.number().nonnegative().max(10),
+  /** The yarn that fills a new design's background; its thickness sets the gauge where no swatch does. */
+  ground: yarnId,
+  yarns: z.array(yarnSchema).min(1).max(limits.yarns),
+  /** Bottom layer first. */
+  layers: z.array(layerSchema).min(1).max(limits.layers),
+});
+
+export type DesignFile = z.infer<typeof designFileSchema>;
+export type Yarn = z.infer<typeof yarnSchema>;
+export type Swatch = z.infer<typeof swatchSchema>;
+export type Cord = z.infer<typeof cordSchema>;
+export type Dowel = z.infer<typeof dowelSchema>;
+export type Fringe = z.infer<typeof fringeSchema>;
+export type TyingSettings = z.infer<typeof tyingSchema>;
+export type Rates = z.infer<typeof ratesSchema>;
+export type StartCorner = DesignFile['startCorner'];

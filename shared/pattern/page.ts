@@ -1,0 +1,96 @@
+/**
+ * A page of a pattern as data: what stands where, in mm from the sheet's top left corner. Nothing here knows PDF or
+ * a screen; `draw-on-canvas.ts` and the pdf service draw the same items, so what is previewed is what is printed.
+ */
+
+/** The faces that patterns are set in. `symbols` is the studio's own alphabet of yarn symbols. */
+export type Face = 'sans' | 'sans-bold' | 'serif' | 'serif-bold' | 'symbols';
+
+export interface TextItem {
+  kind: 'text';
+  /** Where the baseline meets the left, middle or right end, as `align` says. */
+  x: number;
+  y: number;
+  text: string;
+  face: Face;
+  /** Em size in mm. */
+  sizeMm: number;
+  color: string;
+  align: 'left' | 'center' | 'right';
+}
+
+export interface RuleItem {
+  kind: 'rule';
+  x1: number;
+  y1: number;
+  x2: number;
+  y2: number;
+  widthMm: number;
+  color: string;
+  dashMm?: number[];
+}
+
+export interface BoxItem {
+  kind: 'box';
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+  radius?: number;
+  fill?: string;
+  stroke?: string;
+  strokeMm?: number;
+}
+
+/** M x y, L x y, C x1 y1 x2 y2 x y, Z: as in SVG paths, absolute, one array. */
+export type PathStep =
+  | readonly ['M', number, number]
+  | readonly ['L', number, number]
+  | readonly ['C', number, number, number, number, number, number]
+  | readonly ['Z'];
+
+export interface PathItem {
+  kind: 'path';
+  steps: readonly PathStep[];
+  fill?: string;
+  stroke?: string;
+  strokeMm?: number;
+}
+
+/**
+ * A block of cells. `codes` holds rows * columns yarn codes or BARE; neighbouring cells of one yarn are drawn as one
+ * rectangle, and all symbols of the block as one text object for each ink.
+ */
+export interface CellsItem {
+  kind: 'cells';
+  x: number;
+  y: number;
+  cellWidth: number;
+  cellHeight: number;
+  columns: number;
+  rows: number;
+  codes: Uint8Array;
+  /** By code: fill of the cell, its symbol's text (none on a bare cell), and the symbol's colour. */
+  inks: Record<number, { fill: string; symbol?: string; ink: string }>;
+  /** Size of the symbols, em in mm; no symbols are drawn where absent. */
+  symbolMm?: number;
+}
+
+export type Item = TextItem | RuleItem | BoxItem | PathItem | CellsItem;
+
+export interface Page {
+  widthMm: number;
+  heightMm: number;
+  /** For outline and preview: 'Cover', 'Materials', 'Chart, rows 1-50, cords 1-40'. */
+  title: string;
+  items: Item[];
+}
+
+export interface PatternDocument {
+  title: string;
+  author: string;
+  language: 'en';
+  pages: Page[];
+  /** What would disappoint a reader, such as a name with letters that the faces lack. */
+  notices: string[];
+}

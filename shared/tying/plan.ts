@@ -1,0 +1,97 @@
+/**
+ * The plan of strands: which strand ties what, what is carried, where a piece ends. This is the published object
+ * that `plan --json` prints, and the one value from which screens, pages and materials take their figures.
+ *
+ * Rows and cords count from 1. Lengths in mm, multiples of 0.1: inside the planner they are whole tenths.
+ */
+import type { YarnId } from '../design/codes.ts';
+import type { StartCorner } from '../design/schema.ts';
+
+export const PLAN_FORMAT = 'larkrow-plan';
+export const PLAN_VERSION = 1;
+/** Goes up when the same design and settings would be planned otherwise. */
+export const PLANNER_VERSION = 1;
+
+/** Tied from cord `from` to cord `to` in the row's direction, so from > to where the row goes left. */
+export interface Stretch {
+  row: number;
+  from: number;
+  to: number;
+}
+
+/** One cut length of yarn. usedMm = knottedMm + carriedMm + two tails; leftOverMm = cutMm - usedMm. */
+export interface Piece {
+  stretches: Stretch[];
+  knots: number;
+  knottedMm: number;
+  carriedMm: number;
+  usedMm: number;
+  cutMm: number;
+  leftOverMm: number;
+}
+
+/** Consecutive stretches of a piece are linked by a carry or a turn, consecutive pieces by a join. */
+export interface Strand {
+  yarn: YarnId;
+  pieces: Piece[];
+}
+
+export interface PlanSettings {
+  pitchMm: number;
+  rowHeightMm: number;
+  knotMm: Record<YarnId, number>;
+  slack: number;
+  workingLengthMm: number;
+  tailMm: number;
+  effortMm: number;
+  carryMaxCords: number;
+  carryMaxRows: number;
+  rowPriceMm: number;
+}
+
+export interface PlanTotals {
+  knots: number;
+  strands: number;
+  pieces: number;
+  joins: number;
+  looseEnds: number;
+  carries: number;
+  turns: number;
+  carriedMm: number;
+  usedMm: number;
+  cutMm: number;
+  liveMax: number;
+  liveMean: number;
+  costMm: number;
+}
+
+export interface YarnTally {
+  knots: number;
+  strands: number;
+  pieces: number;
+  knottedMm: number;
+  carriedMm: number;
+  tailsMm: number;
+  usedMm: number;
+  cutMm: number;
+  leftOverMm: number;
+}
+
+export interface Plan {
+  format: typeof PLAN_FORMAT;
+  version: typeof PLAN_VERSION;
+  columns: number;
+  rows: number;
+  startCorner: StartCorner;
+  plannerVersion: typeof PLANNER_VERSION;
+  /** SHA-256, in hex, of the chart as `chart --json` prints it in canonical form. */
+  chartHash: string;
+  pins: [];
+  frozenRows: 0;
+  settings: PlanSettings;
+  /** In the order in which they are attached. */
+  strands: Strand[];
+  totals: PlanTotals;
+  /** Only yarns that tie at least one knot. */
+  perYarn: Record<YarnId, YarnTally>;
+}
