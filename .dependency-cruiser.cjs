@@ -44,14 +44,18 @@ module.exports = {
       from: { path: '^app/(electron|browser-host|cli)/' },
       to: { path: '^app/(electron|browser-host|cli)/', pathNot: '^app/$1/' },
     },
-    { name: 'no-circles', severity: 'error', from: {}, to: { circular: true, dependencyTypesNot: ['type-only'] } },
+    {
+      name: 'no-circles',
+      severity: 'error',
+      from: {},
+      to: { circular: true, dependencyTypesNot: ['type-only'] },
+    },
     { name: 'no-unresolved', severity: 'error', from: {}, to: { couldNotResolve: true } },
   ],
   options: {
     doNotFollow: { path: 'node_modules' },
     exclude: { path: '^dist/' },
     tsPreCompilationDeps: true,
-    tsConfig: { fileName: 'build/tsconfig/base.json' },
     enhancedResolveOptions: { exportsFields: ['exports'], conditionNames: ['import', 'types', 'default'] },
   },
 };

@@ -218,8 +218,15 @@ export interface Progress {
   what: string;
 }
 
+/** The part of the platform's AbortSignal that cancelling needs. */
+export interface CancelSignal {
+  readonly aborted: boolean;
+  addEventListener(type: 'abort', listener: () => void): void;
+  removeEventListener(type: 'abort', listener: () => void): void;
+}
+
 export interface CallOptions {
-  signal?: AbortSignal;
+  signal?: CancelSignal;
   onProgress?: (progress: Progress) => void;
 }
 

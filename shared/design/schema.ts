@@ -132,12 +132,19 @@ export const designFileSchema = z.looseObject({
   layers: z.array(layerSchema).min(1).max(limits.layers),
 });
 
-export type DesignFile = z.infer<typeof designFileSchema>;
-export type Yarn = z.infer<typeof yarnSchema>;
-export type Swatch = z.infer<typeof swatchSchema>;
-export type Cord = z.infer<typeof cordSchema>;
-export type Dowel = z.infer<typeof dowelSchema>;
-export type Fringe = z.infer<typeof fringeSchema>;
-export type TyingSettings = z.infer<typeof tyingSchema>;
-export type Rates = z.infer<typeof ratesSchema>;
+/** A type without the 'any other key' of loose objects: such keys are kept, but no code of ours reads them. */
+type Known<T> = T extends readonly (infer U)[]
+  ? Known<U>[]
+  : T extends object
+    ? { [K in keyof T as string extends K ? never : K]: Known<T[K]> }
+    : T;
+
+export type DesignFile = Known<z.infer<typeof designFileSchema>>;
+export type Yarn = Known<z.infer<typeof yarnSchema>>;
+export type Swatch = Known<z.infer<typeof swatchSchema>>;
+export type Cord = Known<z.infer<typeof cordSchema>>;
+export type Dowel = Known<z.infer<typeof dowelSchema>>;
+export type Fringe = Known<z.infer<typeof fringeSchema>>;
+export type TyingSettings = Known<z.infer<typeof tyingSchema>>;
+export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];
