@@ -1,0 +1,7 @@
+import { useStore } from 'zustand';
+import { type StudioState, studio } from './studio.ts';
+
+/** A part of the studio's state, for React. */
+export function useStudio<T>(select: (state: StudioState) => T): T {
+  return useStore(studio, select);
+}
