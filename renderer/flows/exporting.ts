@@ -1,0 +1,36 @@
+/** Writing the pattern and the chart's picture, with progress and a way to stop. */
+import { writeDesign } from '../../shared/design/write-design.ts';
+import type { Result } from '../../shared/result.ts';
+import { host } from '../host.ts';
+import { tell, tellProblem } from '../shell/notices.tsx';
+import { withProgress } from '../shell/progress.tsx';
+import { studio } from '../store/studio.ts';
+import { placeToSave } from './places.ts';
+
+export async function savePattern(): Promise<void> {
+  const { open, settings } = studio.getState();
+  if (!open) return;
+  const { paper, units } = settings;
+  const paperName = paper === 'a4' ? 'A4' : 'Letter';
+  const place = await placeToSave('pattern', `${open.design.title} ${paperName}.pdf`);
+  if (!place) return;
+  const text = writeDesign(open.design);
+  const saved = await withProgress('Making the pattern', (options) =>
+    host().call('pattern.save', { text, paper, units, target: place.handle }, options),
+  );
+  report(saved, ({ fileName, pages }) => `${fileName}: ${pages} pages.`);
+}
+
+export async function saveChartPng(): Promise<void> {
+  const { open } = studio.getState();
+  if (!open) return;
+  const place = await placeToSave('png', `${open.design.title} chart.png`);
+  if (!place) return;
+  const saved = await host().call('png.save', { text: writeDesign(open.design), target: place.handle });
+  report(saved, ({ fileName }) => `Saved ${fileName}.`);
+}
+
+function report<T>(result: Result<T>, sentence: (value: T) => string): void {
+  if (result.ok) tell(sentence(result.value));
+  else if (result.problem.code !== 'cancelled') tellProblem(result.problem.sentence);
+}

@@ -1,0 +1,68 @@
+/** Saving. A new design goes on the shelf under its title; 'save as' asks where. */
+import type { Handle, Stamp } from '../../shared/bridge.ts';
+import { readDesign } from '../../shared/design/read-design.ts';
+import { writeDesign } from '../../shared/design/write-design.ts';
+import type { Problem } from '../../shared/result.ts';
+import { host } from '../host.ts';
+import { choose } from '../shell/dialogs.tsx';
+import { tell, tellProblem } from '../shell/notices.tsx';
+import { markSaved, openDesign, studio } from '../store/studio.ts';
+import { placeToSave } from './places.ts';
+
+/** True where the design is on disk afterwards. */
+export async function save(): Promise<boolean> {
+  const { open } = studio.getState();
+  if (!open) return false;
+  if (open.home) return saveTo(open.home.design, open.home.stamp);
+  return saveOnShelf(open.design.title);
+}
+
+export async function saveAs(): Promise<boolean> {
+  const { open } = studio.getState();
+  if (!open) return false;
+  const place = await placeToSave('design', `${open.design.title}.larkrow`);
+  return place ? saveTo(place.handle, null) : false;
+}
+
+async function saveOnShelf(title: string): Promise<boolean> {
+  const place = await host().call('shelf.newPlace', { title });
+  if (place.ok) return saveTo(place.value.handle, null);
+  tellProblem(place.problem.sentence);
+  return false;
+}
+
+async function saveTo(target: Handle, stamp: Stamp | null): Promise<boolean> {
+  const { open } = studio.getState();
+  if (!open) return false;
+  const step = open.history.done.at(-1) ?? null;
+  const saved = await host().call('design.save', { target, text: writeDesign(open.design), stamp });
+  if (!saved.ok) return notSaved(saved.problem, target);
+  markSaved(saved.value, step);
+  tell(`Saved as ${saved.value.fileName}.`);
+  return true;
+}
+
+async function notSaved(problem: Problem, target: Handle): Promise<boolean> {
+  if (problem.code !== 'changed-outside') {
+    tellProblem(problem.sentence);
+    return false;
+  }
+  const title = studio.getState().open?.design.title ?? '';
+  const answer = await choose('This file was changed elsewhere', problem.sentence, [
+    { value: 'copy', label: 'Keep mine as a copy' },
+    { value: 'theirs', label: 'Take the other version' },
+    { value: 'wait', label: 'Not now' },
+  ]);
+  if (answer === 'copy') return saveOnShelf(title);
+  if (answer === 'theirs') await take(target);
+  return false;
+}
+
+async function take(handle: Handle): Promise<void> {
+  const opened = await host().call('design.open', { design: handle });
+  if (!opened.ok) return tellProblem(opened.problem.sentence);
+  const { design, fileName, text, stamp } = opened.value;
+  const read = readDesign(text);
+  if (!read.ok) return tellProblem(`${fileName}: ${read.problem.sentence}`);
+  openDesign(read.value, { design, fileName, stamp });
+}

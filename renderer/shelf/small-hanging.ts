@@ -1,0 +1,77 @@
+/** A hanging in small: its chart under a dowel, cords below. One pixel a cell, enlarged without smoothing. */
+import type { Thumbnail } from '../../shared/bridge.ts';
+import { BARE } from '../../shared/design/codes.ts';
+
+const width = 232;
+const height = 232;
+const rope = '#e4d8bd';
+
+export function drawSmallHanging(canvas: HTMLCanvasElement, thumbnail: Thumbnail): void {
+  const scale = window.devicePixelRatio || 1;
+  canvas.width = width * scale;
+  canvas.height = height * scale;
+  canvas.style.width = `${width}px`;
+  canvas.style.height = `${height}px`;
+  const context = canvas.getContext('2d');
+  if (!context) return;
+  context.scale(scale, scale);
+
+  const room = { width: width - 56, height: height - 66 };
+  const pictureWidth = Math.min(room.width, room.height * thumbnail.aspect);
+  const pictureHeight = pictureWidth / thumbnail.aspect;
+  const x = (width - pictureWidth) / 2;
+  const y = 32;
+
+  drawCords(context, x, y, pictureWidth, pictureHeight, Math.min(thumbnail.columns, 40));
+  context.imageSmoothingEnabled = false;
+  context.drawImage(cellsOf(thumbnail), x, y, pictureWidth, pictureHeight);
+  drawDowel(context, x - 12, 20, pictureWidth + 24);
+}
+
+function drawCords(
+  context: CanvasRenderingContext2D,
+  x: number,
+  y: number,
+  w: number,
+  h: number,
+  cords: number,
+) {
+  const pitch = w / cords;
+  context.strokeStyle = rope;
+  context.lineWidth = Math.max(1, pitch * 0.55);
+  context.lineCap = 'round';
+  context.beginPath();
+  for (let c = 0; c < cords; c++) {
+    context.moveTo(x + (c + 0.5) * pitch, 24);
+    context.lineTo(x + (c + 0.5) * pitch, y + h + 22);
+  }
+  context.stroke();
+}
+
+function drawDowel(context: CanvasRenderingContext2D, x: number, y: number, w: number) {
+  context.strokeStyle = rope;
+  context.lineWidth = 1.5;
+  context.beginPath();
+  context.moveTo(x + 14, y);
+  context.quadraticCurveTo(x + w / 2, -8, x + w - 14, y);
+  context.stroke();
+  context.fillStyle = '#b98a58';
+  context.beginPath();
+  context.roundRect(x, y, w, 7, 3.5);
+  context.fill();
+}
+
+function cellsOf({ columns, rows, cells, colors }: Thumbnail): HTMLCanvasElement {
+  const picture = document.createElement('canvas');
+  picture.width = columns;
+  picture.height = rows;
+  const context = picture.getContext('2d')!;
+  const pixels = context.createImageData(columns, rows);
+  cells.forEach((code, i) => {
+    if (code === BARE) return;
+    const color = Number.parseInt((colors[code] ?? '#000000').slice(1), 16);
+    pixels.data.set([color >> 16, (color >> 8) & 255, color & 255, 255], i * 4);
+  });
+  context.putImageData(pixels, 0, 0);
+  return picture;
+}
