@@ -27,7 +27,7 @@ export interface RuleItem {
   y2: number;
   widthMm: number;
   color: string;
-  dashMm?: number[];
+  dashMm?: readonly number[];
 }
 
 export interface BoxItem {
@@ -40,6 +40,8 @@ export interface BoxItem {
   fill?: string;
   stroke?: string;
   strokeMm?: number;
+  /** 0 to 1; what lies below shows through. Opaque where absent. */
+  opacity?: number;
 }
 
 /** M x y, L x y, C x1 y1 x2 y2 x y, Z: as in SVG paths, absolute, one array. */
@@ -55,6 +57,11 @@ export interface PathItem {
   fill?: string;
   stroke?: string;
   strokeMm?: number;
+  /** Ends and corners of the stroke: square at the point where absent. */
+  cap?: 'round';
+  dashMm?: readonly number[];
+  /** 0 to 1; what lies below shows through. Opaque where absent. */
+  opacity?: number;
 }
 
 /**
