@@ -28,7 +28,10 @@ export type SetField = {
   [F in Field]: { readonly kind: 'set'; readonly field: F; readonly value: Design[F] };
 }[Field];
 
-/** `runs` holds `row, column, count, code` again and again, rows never decreasing. */
+/**
+ * `runs` holds `row, column, count, code` again and again, rows never decreasing. Cells outside the chart are passed
+ * over, so that a shape may reach beyond it.
+ */
 export interface Paint {
   readonly kind: 'paint';
   readonly layer: string;
@@ -43,17 +46,18 @@ export interface Together {
 
 export type Edit = SetField | Paint | Together;
 
+/** The next design; it shares every row and every layer that the edit does not touch. Throws on an unknown layer. */
 export function apply(design: Design, edit: Edit): Design {
   switch (edit.kind) {
     case 'set':
       return { ...design, [edit.field]: edit.value };
-    case 'paint':
-      return {
-        ...design,
-        layers: design.layers.map((layer) => (layer.id === edit.layer ? painted(layer, edit.runs) : layer)),
-      };
+    case 'paint': {
+      const old = layerOf(design, edit.layer);
+      const next = painted(old, edit.runs);
+      return { ...design, layers: design.layers.map((layer) => (layer === old ? next : layer)) };
+    }
     case 'together':
-      return edit.edits.reduce(apply, design);
+      return edit.edits.reduce((next, each) => apply(next, each), design);
   }
 }
 
@@ -68,10 +72,10 @@ export function inverse(before: Design, edit: Edit): Edit {
       const inverses: Edit[] = [];
       let design = before;
       for (const each of edit.edits) {
-        inverses.unshift(inverse(design, each));
+        inverses.push(inverse(design, each));
         design = apply(design, each);
       }
-      return { kind: 'together', edits: inverses };
+      return { kind: 'together', edits: inverses.reverse() };
     }
   }
 }

@@ -15,8 +15,10 @@ export const limits = {
   yarns: 64,
   /** Swatches of one design. */
   swatches: 64,
-  /** Bytes of one design file. */
-  fileBytes: 64 * 1024 * 1024,
+  /** Bytes of one design file: 16 million cells of which no two neighbours are alike take 80 MB, and must be saved. */
+  fileBytes: 96 * 1024 * 1024,
+  /** Values in a design file, counted before it is parsed; 64 layers of 2000 rows are 128,000. */
+  fileValues: 1_000_000,
   /** Nesting of a design file, so that no parser runs out of stack. */
   fileDepth: 32,
   /** Characters of one string in a design file, rows of cells excepted. */

@@ -3,6 +3,7 @@ import { codeOf, EMPTY } from './codes.ts';
 import { defaults } from './defaults.ts';
 import type { Design } from './design.ts';
 import type { Yarn } from './schema.ts';
+import { sizeFault } from './size-fault.ts';
 
 export interface NewDesign {
   title: string;
@@ -14,7 +15,7 @@ export interface NewDesign {
   startCorner?: Design['startCorner'];
 }
 
-/** Throws where the size is outside `limits`, which the caller has asked about before. */
+/** Throws where the size is outside the limits: `sizeFault` tells before, in words. */
 export function newDesign({
   title,
   columns,
@@ -23,6 +24,8 @@ export function newDesign({
   designer = '',
   startCorner = 'top-left',
 }: NewDesign): Design {
+  const fault = sizeFault(columns, rows, 2);
+  if (fault) throw new Error(fault);
   const list = yarns ?? defaults.yarns;
   const ground = list[0];
   if (!ground) throw new Error('a new design needs at least its ground yarn');

@@ -11,15 +11,23 @@ import { limits } from './limits.ts';
 export const DESIGN_FORMAT = 'larkrow-design';
 export const DESIGN_VERSION = 1;
 
+/**
+ * Without this, zod tries once whether it may compile code. A page under our content security policy may not, and
+ * would report the try as a violation.
+ */
+z.config({ jitless: true });
+
 const name = z.string().max(limits.nameChars);
 const text = z.string().max(limits.stringChars);
 const mm = z.number().positive().max(100_000);
 const mmOrZero = z.number().nonnegative().max(100_000);
 const seconds = z.number().nonnegative().max(1_000_000);
 
-const yarnId = z.templateLiteral(['y', z.number()]).refine((id) => /^y([1-9]|[1-5]\d|6[0-4])$/.test(id), {
-  message: 'must be y1 to y64',
-});
+const yarnIdPattern = /^y([1-9]|[1-5][0-9]|6[0-4])$/;
+const yarnId = z
+  .templateLiteral(['y', z.number()])
+  .refine((id) => yarnIdPattern.test(id))
+  .meta({ pattern: yarnIdPattern.source });
 
 export const yarnSchema = z.looseObject({
   id: yarnId,
@@ -104,7 +112,11 @@ export const layerSchema = z.looseObject({
   visible: z.boolean(),
   locked: z.boolean(),
   /** One string a row, top to bottom, left to right as seen from the front. */
-  rows: z.array(z.string()).max(limits.rows),
+  rows: z
+    .array(
+      z.string().meta({ pattern: '^[1-9][0-9]*(y[1-9][0-9]?|[.]|-)( [1-9][0-9]*(y[1-9][0-9]?|[.]|-))*$' }),
+    )
+    .max(limits.rows),
 });
 
 export const designFileSchema = z.looseObject({

@@ -1,0 +1,128 @@
+/**
+ * The first fault that the schema finds in a design file, as words a person can follow: which value, and what it
+ * must be. Each field's words stand in one table; a test holds it to the schema.
+ */
+import { limits } from './limits.ts';
+import { designFileSchema } from './schema.ts';
+
+/** A value read from a file that satisfies the schema, or what is wrong with it: 'the title is missing'. */
+export type SchemaAnswer =
+  | { readonly file: ReturnType<typeof designFileSchema.parse> }
+  | { readonly fault: string };
+
+export function askSchema(value: unknown): SchemaAnswer {
+  const parsed = designFileSchema.safeParse(value);
+  if (parsed.success) return { file: parsed.data };
+  return { fault: faultAt(parsed.error.issues[0]?.path ?? [], value) };
+}
+
+/** What is wrong with the value at `path`: it is missing, or not what it must be. */
+export function faultAt(path: readonly PropertyKey[], file: unknown): string {
+  const pattern = path.map((key) => (typeof key === 'number' ? '*' : String(key))).join('.');
+  const [subject, rule] = fieldWords[pattern] ?? [`the value ${quoted(pattern)}`, 'something else'];
+  const named = subject.replace(/\{(\w+)\}/, (_, kind: string) => nameOf(kind, path, file));
+  return valueAt(path, file) === undefined ? `${named} is missing` : `${named} must be ${rule}`;
+}
+
+/** A person's word inside one of our sentences: short, on one line. */
+export function quoted(words: string): string {
+  const line = words.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, '�');
+  const letters = [...line];
+  return `"${letters.length > 40 ? `${letters.slice(0, 40).join('')}…` : line}"`;
+}
+
+const list = 'a list';
+const group = 'a group of named values';
+const aName = `a text of at most ${limits.nameChars} characters`;
+const filledName = `a text of 1 to ${limits.nameChars} characters`;
+const mm = 'a number of mm above 0, at most 100000';
+const mmOrZero = 'a number of mm from 0 to 100000';
+const seconds = 'a number of seconds from 0 to 1000000';
+const trueOrFalse = 'true or false';
+const yarnId = 'one of y1 to y64';
+
+/** By path, with `*` for any place in a list: the value's name, and what it must be. */
+export const fieldWords: Readonly<Record<string, readonly [subject: string, rule: string]>> = {
+  '': ['the design', group],
+  format: ['the format', 'larkrow-design'],
+  version: ['the version', 'a whole number'],
+  title: ['the title', filledName],
+  designer: ["the designer's name", aName],
+  notes: ['the notes', `a text of at most ${limits.stringChars} characters`],
+  startCorner: ['the start corner', 'top-left or top-right'],
+  columns: ['the number of cords', `a whole number from 1 to ${limits.columns}`],
+  rows: ['the number of rows', `a whole number from 1 to ${limits.rows}`],
+  cord: ['the cord', group],
+  'cord.name': ["the cord's name", aName],
+  'cord.diameterMm': ["the cord's thickness", mm],
+  'cord.gPerM': ["the cord's mass", 'a number of g per m above 0, at most 10000'],
+  'cord.takeUp': ["the cord's take-up", 'a share from 0 to 10'],
+  'cord.trimMm': ["the cord's trim", mmOrZero],
+  'cord.roundUpMm': ["the step of the cord's cut lengths", mm],
+  dowel: ['the dowel', group],
+  'dowel.diameterMm': ["the dowel's thickness", mm],
+  'dowel.overhangMm': ["the dowel's overhang", mmOrZero],
+  'dowel.gPerCm3': ["the density of the dowel's wood", 'a number of g per cubic cm above 0, at most 25'],
+  fringe: ['the fringe', group],
+  'fringe.shape': ["the fringe's shape", 'straight, v, inverted-v or curve'],
+  'fringe.longMm': ["the fringe's longest cord", mmOrZero],
+  'fringe.shortMm': ["the fringe's shortest cord", mmOrZero],
+  swatches: ['the swatches', list],
+  'swatches.*': ['{swatch}', group],
+  'swatches.*.widthMm': ['the width of {swatch}', mm],
+  'swatches.*.cords': ['the number of cords of {swatch}', `a whole number from 1 to ${limits.columns}`],
+  'swatches.*.heightMm': ['the height of {swatch}', mm],
+  'swatches.*.rows': ['the number of rows of {swatch}', `a whole number from 1 to ${limits.rows}`],
+  'swatches.*.yarnMm': ['the yarn of {swatch}', mm],
+  'swatches.*.knots': ['the number of knots of {swatch}', 'a whole number from 1 to 1000000'],
+  tying: ['the settings for tying', group],
+  'tying.workingLengthMm': ['the working length', mm],
+  'tying.tailMm': ['the tail', mmOrZero],
+  'tying.effortMm': ['the effort of a piece', mmOrZero],
+  'tying.carryMaxCords': ['the longest carry in cords', `a whole number from 0 to ${limits.columns}`],
+  'tying.carryMaxRows': ['the longest carry in rows', `a whole number from 0 to ${limits.rows}`],
+  'tying.slack': ['the slack of a carry', 'a number from 1 to 10'],
+  'tying.rowPriceMm': ['the price of a row parked', mmOrZero],
+  rates: ['the rates', group],
+  'rates.secondsPerKnot': ['the time per knot', seconds],
+  'rates.secondsPerPiece': ['the time per piece', seconds],
+  'rates.secondsPerRow': ['the time per row', seconds],
+  'rates.secondsPerMount': ['the time per mount', seconds],
+  'rates.secondsPerLooseEnd': ['the time per loose end', seconds],
+  'rates.secondsToFinish': ['the time to finish', seconds],
+  yarnMargin: ['the margin of yarn', 'a share from 0 to 10'],
+  ground: ['the ground yarn', yarnId],
+  yarns: ['the list of yarns', 'a list of at least one yarn'],
+  'yarns.*': ['{yarn}', group],
+  'yarns.*.id': ['the id of {yarn}', yarnId],
+  'yarns.*.name': ['the name of {yarn}', filledName],
+  'yarns.*.color': ['the colour of {yarn}', 'written like #5b7f4f, in lower case'],
+  'yarns.*.symbol': ['the symbol of {yarn}', 'one letter or digit, @ or &'],
+  'yarns.*.diameterMm': ['the thickness of {yarn}', mm],
+  'yarns.*.metresPer100G': ['the metres per 100 g of {yarn}', 'a number above 0, at most 100000'],
+  'yarns.*.skeinG': ['the skein of {yarn}', 'a number of g above 0, at most 100000'],
+  layers: ['the list of layers', 'a list of at least one layer'],
+  'layers.*': ['{layer}', group],
+  'layers.*.id': ['the id of {layer}', 'a word of 1 to 32 lower-case letters, digits and hyphens'],
+  'layers.*.name': ['the name of {layer}', aName],
+  'layers.*.visible': ['the visibility of {layer}', trueOrFalse],
+  'layers.*.locked': ['the lock of {layer}', trueOrFalse],
+  'layers.*.rows': ['the list of rows of {layer}', list],
+  'layers.*.rows.*': ['a row of {layer}', 'a text'],
+};
+
+/** 'yarn 4 "Moss"': counted from 1, with the name where it has one. */
+function nameOf(kind: string, path: readonly PropertyKey[], file: unknown): string {
+  const name = valueAt([...path.slice(0, 2), 'name'], file);
+  const number = Number(path[1]) + 1;
+  return typeof name === 'string' && name !== '' ? `${kind} ${number} ${quoted(name)}` : `${kind} ${number}`;
+}
+
+function valueAt(path: readonly PropertyKey[], file: unknown): unknown {
+  let value: unknown = file;
+  for (const key of path) {
+    if (typeof value !== 'object' || value === null || !Object.hasOwn(value, key)) return undefined;
+    value = (value as Record<PropertyKey, unknown>)[key];
+  }
+  return value;
+}

@@ -1,0 +1,129 @@
+/**
+ * Edits of the design's yarns, as the Draw screen makes them. Each keeps the laws of the file: ids and symbols stay
+ * unique, the ground stays in the list, no cell is left with a yarn that is gone. What a person can't do is told in a
+ * sentence; a yarn that the design does not have is a fault of ours, and throws.
+ */
+import { good, problem, type Result } from '../result.ts';
+import { codeOf, type YarnId, yarnIdOf } from './codes.ts';
+import type { Design, Layer } from './design.ts';
+import type { Edit, Paint } from './edits.ts';
+import { limits } from './limits.ts';
+import { type Yarn, yarnSchema } from './schema.ts';
+import { faultAt, quoted } from './schema-fault.ts';
+
+export type YarnLook = Omit<Yarn, 'id' | 'symbol'>;
+export type YarnChange = Partial<Omit<Yarn, 'id'>>;
+
+/**
+ * A new yarn at the end of the list, with the lowest free id and the first of `symbols` that no yarn has yet.
+ * Problems: `too-many-yarns`, `no-symbol-left`, `bad-yarn`.
+ */
+export function addYarn(design: Design, symbols: readonly string[], look: YarnLook): Result<Edit> {
+  const { yarns } = design;
+  if (yarns.length >= limits.yarns) {
+    return problem(
+      'too-many-yarns',
+      `A design has at most ${limits.yarns} yarns. Merge two of them to make room for another.`,
+    );
+  }
+  const symbol = symbols.find((each) => yarns.every((yarn) => yarn.symbol !== each));
+  if (symbol === undefined) {
+    return problem('no-symbol-left', 'Every symbol is in use. Merge two yarns to set one free.');
+  }
+  let code = 1;
+  while (yarns.some((yarn) => codeOf(yarn.id) === code)) code++;
+  return withYarns([...yarns, { ...look, id: yarnIdOf(code), symbol }]);
+}
+
+/** The yarn with some of its fields changed. Problems: `symbol-in-use`, `bad-yarn`. */
+export function changeYarn(design: Design, id: YarnId, change: YarnChange): Result<Edit> {
+  const old = yarnOf(design, id);
+  const other = design.yarns.find((yarn) => yarn.id !== id && yarn.symbol === change.symbol);
+  if (other) {
+    return problem(
+      'symbol-in-use',
+      `${quoted(other.name)} has the symbol ${other.symbol} already. Choose another symbol.`,
+    );
+  }
+  return withYarns(design.yarns.map((yarn) => (yarn.id === id ? { ...old, ...change } : yarn)));
+}
+
+/** The list without the yarn. Problems: `last-yarn`, `ground-yarn`, `yarn-in-use`. */
+export function removeYarn(design: Design, id: YarnId): Result<Edit> {
+  const { name } = yarnOf(design, id);
+  if (design.yarns.length === 1) {
+    return problem('last-yarn', `${quoted(name)} is the only yarn. Add another before you remove it.`);
+  }
+  if (design.ground === id) {
+    return problem(
+      'ground-yarn',
+      `${quoted(name)} is the ground. Choose another yarn as ground before you remove it.`,
+    );
+  }
+  const code = codeOf(id);
+  const holder = design.layers.find((layer) => layer.rows.some((row) => row.includes(code)));
+  if (holder) {
+    return problem(
+      'yarn-in-use',
+      `Layer ${quoted(holder.name)} still has cells of ${quoted(name)}. Replace them or merge the yarn into another.`,
+    );
+  }
+  return good(listWithout(design, id));
+}
+
+/** Every cell of `from` becomes `to`: in all layers, hidden and locked ones too. An edit of no parts where none has any. */
+export function replaceYarnEverywhere(design: Design, from: YarnId, to: YarnId): Edit {
+  yarnOf(design, from);
+  yarnOf(design, to);
+  const paints =
+    from === to ? [] : design.layers.map((layer) => recolouring(layer, codeOf(from), codeOf(to)));
+  return { kind: 'together', edits: paints.filter((paint) => paint !== null) };
+}
+
+/**
+ * `from` replaced by `into` everywhere, as ground too, and taken off the list.
+ * Problem: `same-yarn`.
+ */
+export function mergeYarns(design: Design, from: YarnId, into: YarnId): Result<Edit> {
+  const { name } = yarnOf(design, from);
+  if (from === into) {
+    return problem('same-yarn', `${quoted(name)} can't be merged into itself. Choose another yarn.`);
+  }
+  const ground: Edit[] = design.ground === from ? [{ kind: 'set', field: 'ground', value: into }] : [];
+  const edits = [replaceYarnEverywhere(design, from, into), ...ground, listWithout(design, from)];
+  return good({ kind: 'together', edits });
+}
+
+/** The edit that sets the list, where each of its yarns is one that the file may hold. */
+function withYarns(yarns: readonly Yarn[]): Result<Edit> {
+  for (const [i, yarn] of yarns.entries()) {
+    const issue = yarnSchema.safeParse(yarn).error?.issues[0];
+    if (!issue) continue;
+    const fault = faultAt(['yarns', i, ...issue.path], { yarns });
+    return problem('bad-yarn', `${fault.charAt(0).toUpperCase()}${fault.slice(1)}.`);
+  }
+  return good({ kind: 'set', field: 'yarns', value: [...yarns] satisfies Design['yarns'] });
+}
+
+function listWithout(design: Design, id: YarnId): Edit {
+  return { kind: 'set', field: 'yarns', value: design.yarns.filter((yarn) => yarn.id !== id) };
+}
+
+function recolouring(layer: Layer, from: number, to: number): Paint | null {
+  const runs: number[] = [];
+  for (const [r, row] of layer.rows.entries()) {
+    for (let c = row.indexOf(from); c >= 0; ) {
+      let end = c + 1;
+      while (row[end] === from) end++;
+      runs.push(r, c, end - c, to);
+      c = row.indexOf(from, end);
+    }
+  }
+  return runs.length === 0 ? null : { kind: 'paint', layer: layer.id, runs: Uint16Array.from(runs) };
+}
+
+function yarnOf(design: Design, id: YarnId): Yarn {
+  const yarn = design.yarns.find((each) => each.id === id);
+  if (!yarn) throw new Error(`the design has no yarn ${id}`);
+  return yarn;
+}
