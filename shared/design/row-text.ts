@@ -87,7 +87,7 @@ export function writeRow(row: Uint8Array): string {
     }
     from = to;
   }
-  return String.fromCharCode(...chars.subarray(0, at));
+  return Reflect.apply(String.fromCharCode, null, chars.subarray(0, at));
 }
 
 /** Puts a whole number's digits at `at`; the place after them. */

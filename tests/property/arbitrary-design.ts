@@ -1,0 +1,171 @@
+/**
+ * Random designs for property tests: small charts of several layers, bare and empty cells, hidden and locked layers,
+ * any Unicode in names, yarns in any order of any ids, keys that no version knows.
+ */
+import fc from 'fast-check';
+import { BARE, codeOf, EMPTY, yarnIdOf } from '../../shared/design/codes.ts';
+import { defaults } from '../../shared/design/defaults.ts';
+import type { Design, Layer } from '../../shared/design/design.ts';
+import type { Swatch, Yarn } from '../../shared/design/schema.ts';
+
+export interface ArbitraryDesign {
+  maxColumns?: number;
+  maxRows?: number;
+  maxLayers?: number;
+  maxYarns?: number;
+}
+
+export const symbolAlphabet = [...'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789@&'];
+
+const filledName = fc.oneof(
+  fc.string({ unit: 'grapheme', minLength: 1, maxLength: 12 }),
+  fc.string({ unit: 'binary', minLength: 1, maxLength: 12 }),
+);
+const name = fc.oneof(fc.constant(''), filledName);
+const mm = fc.oneof(fc.integer({ min: 1, max: 5000 }), fc.double({ min: 0.001, max: 5000, noNaN: true }));
+
+/** Keys of another version or another program; none is one of ours, and none is `__proto__`, which is never kept. */
+const strangers = fc
+  .dictionary(
+    fc.string({ minLength: 1, maxLength: 8 }).map((key) => `x${key}`),
+    fc.jsonValue({ maxDepth: 2 }),
+    { maxKeys: 2, noNullPrototype: true },
+  )
+  .map(
+    (keys) =>
+      JSON.parse(JSON.stringify(keys), (key, value: unknown) =>
+        key === '__proto__' ? undefined : value,
+      ) as Record<string, unknown>,
+  );
+
+export function arbitraryDesign({
+  maxColumns = 12,
+  maxRows = 10,
+  maxLayers = 4,
+  maxYarns = 8,
+}: ArbitraryDesign = {}): fc.Arbitrary<Design> {
+  const size = fc.record({
+    columns: fc.integer({ min: 1, max: maxColumns }),
+    rows: fc.integer({ min: 1, max: maxRows }),
+    layerCount: fc.integer({ min: 1, max: maxLayers }),
+    yarns: arbitraryYarns(maxYarns),
+  });
+  return size.chain(({ columns, rows, layerCount, yarns }) =>
+    fc
+      .record({
+        strangers,
+        title: filledName,
+        designer: name,
+        notes: name,
+        startCorner: fc.constantFrom('top-left' as const, 'top-right' as const),
+        cord: fc.record({ strangers, name, diameterMm: mm }),
+        fringe: fc.constantFrom('straight' as const, 'v' as const, 'inverted-v' as const, 'curve' as const),
+        swatches: fc.array(arbitrarySwatch(), { maxLength: 3 }),
+        ground: fc.constantFrom(...yarns.map(({ id }) => id)),
+        layers: fc.tuple(
+          ...Array.from({ length: layerCount }, (_, i) => arbitraryLayer(i, columns, rows, yarns)),
+        ),
+      })
+      .map(
+        (parts): Design => ({
+          ...parts.strangers,
+          title: parts.title,
+          designer: parts.designer,
+          notes: parts.notes,
+          startCorner: parts.startCorner,
+          columns,
+          rows,
+          cord: {
+            ...defaults.cord,
+            ...parts.cord.strangers,
+            name: parts.cord.name,
+            diameterMm: parts.cord.diameterMm,
+          },
+          dowel: defaults.dowel,
+          fringe: { ...defaults.fringe, shape: parts.fringe },
+          swatches: parts.swatches,
+          tying: defaults.tying,
+          rates: defaults.rates,
+          yarnMargin: defaults.yarnMargin,
+          ground: parts.ground,
+          yarns,
+          layers: parts.layers,
+        }),
+      ),
+  );
+}
+
+function arbitraryYarns(maxYarns: number): fc.Arbitrary<Yarn[]> {
+  const bare = fc.record({
+    strangers,
+    name: filledName,
+    color: fc.integer({ min: 0, max: 0xffffff }),
+    diameterMm: mm,
+  });
+  return fc
+    .integer({ min: 1, max: maxYarns })
+    .chain((count) =>
+      fc.tuple(
+        fc.array(bare, { minLength: count, maxLength: count }),
+        fc.uniqueArray(fc.integer({ min: 1, max: 64 }), { minLength: count, maxLength: count }),
+        fc.shuffledSubarray(symbolAlphabet, { minLength: count, maxLength: count }),
+      ),
+    )
+    .map(([yarns, codes, symbols]) =>
+      yarns.map((each, i) => ({
+        ...defaults.yarns[0]!,
+        ...each.strangers,
+        id: yarnIdOf(codes[i]!),
+        name: each.name,
+        color: `#${each.color.toString(16).padStart(6, '0')}`,
+        symbol: symbols[i]!,
+        diameterMm: each.diameterMm,
+      })),
+    );
+}
+
+function arbitrarySwatch(): fc.Arbitrary<Swatch> {
+  const count = fc.integer({ min: 1, max: 100 });
+  const measured = fc.record({ strangers, widthMm: mm, cords: count, heightMm: mm, rows: count });
+  const yarn = fc.option(fc.record({ yarnMm: mm, knots: count }), { nil: undefined });
+  return fc
+    .tuple(measured, yarn)
+    .map(([{ strangers: others, ...swatch }, used]) => ({ ...others, ...swatch, ...used }));
+}
+
+function arbitraryLayer(
+  index: number,
+  columns: number,
+  rows: number,
+  yarns: readonly Yarn[],
+): fc.Arbitrary<Layer> {
+  const code = fc.constantFrom(EMPTY, BARE, ...yarns.map(({ id }) => codeOf(id)));
+  // Stretches as a person draws them, so that both long and short runs occur.
+  const row = fc
+    .array(fc.tuple(code, fc.integer({ min: 1, max: columns })), { minLength: 1, maxLength: columns })
+    .map((stretches) => {
+      const cells = new Uint8Array(columns).fill(stretches[0]![0]);
+      let at = 0;
+      for (const [each, count] of stretches) {
+        cells.fill(each, at, at + count);
+        at += count;
+      }
+      return cells;
+    });
+  return fc
+    .record({
+      strangers,
+      name,
+      visible: fc.boolean(),
+      locked: fc.boolean(),
+      cells: fc.array(row, { minLength: rows, maxLength: rows }),
+    })
+    .map((layer) => ({
+      ...layer.strangers,
+      id: `layer-${index + 1}`,
+      name: layer.name,
+      visible: layer.visible,
+      locked: layer.locked,
+      rows: layer.cells,
+    }));
+}
