@@ -81,7 +81,7 @@ function countFault(file: JsonObject): string | null {
     return `${swatches.length} swatches are more than the ${limits.swatches} of one design`;
   }
   const sheets: readonly unknown[] = Array.isArray(layers) ? layers : [];
-  const fault = sizeFault(numberOr(columns, 1), numberOr(rows, 1), sheets.length);
+  const fault = sizeFault(countOr1(columns), countOr1(rows), sheets.length);
   if (fault) return fault;
   for (const sheet of sheets) {
     if (!isObject(sheet) || !Array.isArray(sheet.rows) || sheet.rows.length <= limits.rows) continue;
@@ -127,8 +127,9 @@ function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
-function numberOr(value: unknown, otherwise: number): number {
-  return typeof value === 'number' ? value : otherwise;
+/** A count as the file gives it; 1 where it is none, for the schema to refuse. */
+function countOr1(value: unknown): number {
+  return typeof value === 'number' && Number.isFinite(value) && value >= 1 ? value : 1;
 }
 
 /** True where the first byte that is no white space, and no byte-order mark, is an opening brace. */

@@ -20,7 +20,9 @@ export function askSchema(value: unknown): SchemaAnswer {
 export function faultAt(path: readonly PropertyKey[], file: unknown): string {
   const pattern = path.map((key) => (typeof key === 'number' ? '*' : String(key))).join('.');
   const [subject, rule] = fieldWords[pattern] ?? [`the value ${quoted(pattern)}`, 'something else'];
-  const named = subject.replace(/\{(\w+)\}/, (_, kind: string) => nameOf(kind, path, file));
+  const named = subject.replace(/\{(\w+)\}/g, (_, kind: string) =>
+    kind === 'row' ? String(Number(path[3]) + 1) : nameOf(kind, path, file),
+  );
   return valueAt(path, file) === undefined ? `${named} is missing` : `${named} must be ${rule}`;
 }
 
@@ -48,7 +50,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   version: ['the version', 'a whole number'],
   title: ['the title', filledName],
   designer: ["the designer's name", aName],
-  notes: ['the notes', `a text of at most ${limits.stringChars} characters`],
+  notes: ['the text of the notes', `a text of at most ${limits.stringChars} characters`],
   startCorner: ['the start corner', 'top-left or top-right'],
   columns: ['the number of cords', `a whole number from 1 to ${limits.columns}`],
   rows: ['the number of rows', `a whole number from 1 to ${limits.rows}`],
@@ -67,7 +69,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'fringe.shape': ["the fringe's shape", 'straight, v, inverted-v or curve'],
   'fringe.longMm': ["the fringe's longest cord", mmOrZero],
   'fringe.shortMm': ["the fringe's shortest cord", mmOrZero],
-  swatches: ['the swatches', list],
+  swatches: ['the list of swatches', list],
   'swatches.*': ['{swatch}', group],
   'swatches.*.widthMm': ['the width of {swatch}', mm],
   'swatches.*.cords': ['the number of cords of {swatch}', `a whole number from 1 to ${limits.columns}`],
@@ -75,7 +77,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'swatches.*.rows': ['the number of rows of {swatch}', `a whole number from 1 to ${limits.rows}`],
   'swatches.*.yarnMm': ['the yarn of {swatch}', mm],
   'swatches.*.knots': ['the number of knots of {swatch}', 'a whole number from 1 to 1000000'],
-  tying: ['the settings for tying', group],
+  tying: ['the group of settings for tying', group],
   'tying.workingLengthMm': ['the working length', mm],
   'tying.tailMm': ['the tail', mmOrZero],
   'tying.effortMm': ['the effort of a piece', mmOrZero],
@@ -83,7 +85,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'tying.carryMaxRows': ['the longest carry in rows', `a whole number from 0 to ${limits.rows}`],
   'tying.slack': ['the slack of a carry', 'a number from 1 to 10'],
   'tying.rowPriceMm': ['the price of a row parked', mmOrZero],
-  rates: ['the rates', group],
+  rates: ['the group of rates', group],
   'rates.secondsPerKnot': ['the time per knot', seconds],
   'rates.secondsPerPiece': ['the time per piece', seconds],
   'rates.secondsPerRow': ['the time per row', seconds],
@@ -99,7 +101,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'yarns.*.color': ['the colour of {yarn}', 'written like #5b7f4f, in lower case'],
   'yarns.*.symbol': ['the symbol of {yarn}', 'one letter or digit, @ or &'],
   'yarns.*.diameterMm': ['the thickness of {yarn}', mm],
-  'yarns.*.metresPer100G': ['the metres per 100 g of {yarn}', 'a number above 0, at most 100000'],
+  'yarns.*.metresPer100G': ['the length of 100 g of {yarn}', 'a number of metres above 0, at most 100000'],
   'yarns.*.skeinG': ['the skein of {yarn}', 'a number of g above 0, at most 100000'],
   layers: ['the list of layers', 'a list of at least one layer'],
   'layers.*': ['{layer}', group],
@@ -108,7 +110,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'layers.*.visible': ['the visibility of {layer}', trueOrFalse],
   'layers.*.locked': ['the lock of {layer}', trueOrFalse],
   'layers.*.rows': ['the list of rows of {layer}', list],
-  'layers.*.rows.*': ['a row of {layer}', 'a text'],
+  'layers.*.rows.*': ['row {row} of {layer}', 'a text'],
 };
 
 /** 'yarn 4 "Moss"': counted from 1, with the name where it has one. */

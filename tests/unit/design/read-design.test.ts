@@ -1,0 +1,205 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { flatten } from '../../../shared/chart/chart.ts';
+import { chartHash, chartJson } from '../../../shared/chart/chart-json.ts';
+import { readDesign, readDesignBytes } from '../../../shared/design/read-design.ts';
+import { writeDesign } from '../../../shared/design/write-design.ts';
+import { designFromLetters, lettersOf } from '../../notation.ts';
+
+type Json = Record<string, unknown>;
+
+const examples = new URL('../../examples/', import.meta.url);
+const text = writeDesign(designFromLetters(['aab', 'b.-']));
+
+/** The file with some of its top-level values changed. */
+function changed(change: Json): string {
+  return JSON.stringify({ ...(JSON.parse(text) as Json), ...change });
+}
+
+function withRows(...rows: unknown[]): string {
+  const [layer] = (JSON.parse(text) as { layers: Json[] }).layers;
+  return changed({ layers: [{ ...layer, rows }] });
+}
+
+function withYarns(...changes: Json[]): string {
+  const { yarns } = JSON.parse(text) as { yarns: Json[] };
+  return changed({ yarns: yarns.map((yarn, i) => ({ ...yarn, ...changes[i] })) });
+}
+
+function refusal(file: string | Uint8Array): string {
+  const read = typeof file === 'string' ? readDesign(file) : readDesignBytes(file);
+  if (read.ok) throw new Error('the file was opened');
+  return `${read.problem.code}: ${read.problem.sentence}`;
+}
+
+const older = 'Open an older copy of it, or ask for it again.';
+
+describe('a stored design of every version that was ever published', () => {
+  /** By file: SHA-256 of the chart as `chart --json` gives it, noted when the example was stored. */
+  const charts: Record<string, string> = {
+    'v1/by-hand.larkrow': '0fb7cdfca96f31defe3af79f4fbb23e50d87d10427db6ee8d45dc35e4d6ac2da',
+    'v1/everything.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
+    'v1/plain.larkrow': '5252583a3ecf38022e2982769a88515771bc34e9a27bad740e0c599908dda60c',
+  };
+
+  it.each(Object.entries(charts))('%s opens with the chart it always had', (file, hash) => {
+    const read = readDesignBytes(readFileSync(new URL(file, examples)));
+    if (!read.ok) throw new Error(read.problem.sentence);
+    expect(chartHash(chartJson(read.value, flatten(read.value)))).toBe(hash);
+  });
+
+  it('stands in the table above, each of them', () => {
+    const stored = readdirSync(examples, { recursive: true }).map((name) =>
+      String(name).replaceAll('\\', '/'),
+    );
+    expect(stored.filter((name) => name.endsWith('.larkrow')).sort()).toEqual(Object.keys(charts));
+  });
+
+  it.each(['v1/plain.larkrow', 'v1/everything.larkrow'])('%s is in canonical form', (file) => {
+    const stored = readFileSync(new URL(file, examples), 'utf8');
+    const read = readDesign(stored);
+    expect(read.ok && writeDesign(read.value)).toBe(stored);
+  });
+
+  it('keeps the keys that another program put in, on every level', () => {
+    const read = readDesign(readFileSync(new URL('v1/by-hand.larkrow', examples), 'utf8'));
+    const again = JSON.parse(read.ok ? writeDesign(read.value) : '') as {
+      madeWith: unknown;
+      cord: Json;
+      yarns: Json[];
+      layers: Json[];
+    };
+    expect(again.madeWith).toEqual({ program: 'a text editor', tries: [1, 2, 3] });
+    expect(again.cord.ply).toBe(3);
+    expect(again.yarns[0]!.shop).toBe('round the corner');
+    expect(again.layers[0]!.opacity).toBe(0.5);
+  });
+});
+
+describe('what is no design', () => {
+  const no = 'not-a-design: This file is not a Larkrow design. Choose a file whose name ends in .larkrow.';
+
+  it.each([
+    ['a letter to the yarn shop', 'Dear yarn shop, I need 12 skeins.'],
+    ['a list', '[1, 2]'],
+    ['a number', '12'],
+    ['nothing at all', 'null'],
+    ['some other JSON', '{"format": "larkrow-chart", "version": 1}'],
+    ['JSON of no format', '{}'],
+    ['JSON that breaks off', '{"a": '],
+  ])('%s is refused as such', (_, file) => {
+    expect(refusal(file)).toBe(no);
+  });
+
+  it('a picture or a PDF is refused as such', () => {
+    expect(refusal(Uint8Array.from([0x89, 0x50, 0x4e, 0x47, 0x0d, 0x0a, 0x1a, 0x0a]))).toBe(no);
+    expect(refusal(Uint8Array.from([0x25, 0x50, 0x44, 0x46, 0x2d, 0xe2, 0xe3, 0xcf]))).toBe(no);
+  });
+
+  it.each(['', ' \n', '\uFEFF'])('an empty file is called empty', (file) => {
+    expect(refusal(file)).toBe('not-a-design: The file is empty. Open an older copy of it.');
+  });
+});
+
+describe('a newer design', () => {
+  it('is not opened; the sentence names both versions', () => {
+    expect(refusal(changed({ version: 2, layers: 'quite another thing' }))).toBe(
+      'newer-version: The file was saved by a newer Larkrow: it has version 2, and this Larkrow reads up to version 1. Update Larkrow to open it.',
+    );
+  });
+
+  it.each([0, -1])('that says version %i never was', (version) => {
+    expect(refusal(changed({ version }))).toContain(`there never was a version ${version} of designs`);
+  });
+
+  it.each(['1', 1.5, null, undefined])('that says version %s says none', (version) => {
+    expect(refusal(changed({ version }))).toContain('it does not say of which version it is');
+  });
+});
+
+describe('a damaged design', () => {
+  it.each([
+    [
+      'a row that is too short',
+      withRows('2y1 1y2', '1y2 1.'),
+      'layer "Picture", row 2 has 2 cells instead of 3',
+    ],
+    [
+      'a row that is too long',
+      withRows('2y1 2y2', '1y2 1. 1-'),
+      'layer "Picture", row 1 has 4 cells instead of 3',
+    ],
+    ['a row too few', withRows('2y1 1y2'), 'layer "Picture" has 1 rows instead of 2'],
+    ['a row that is a number', withRows('2y1 1y2', 7), 'row 2 of layer 1 "Picture" must be a text'],
+    [
+      'a yarn without a name',
+      withYarns({}, { name: '' }),
+      'the name of yarn 2 must be a text of 1 to 200 characters',
+    ],
+    [
+      'a colour of a wrong form',
+      withYarns({ color: 'red' }),
+      'the colour of yarn 1 "Linen" must be written like #5b7f4f, in lower case',
+    ],
+    ['two yarns of one id', withYarns({}, {}, { id: 'y1' }), 'the yarns "Linen" and "Tide" have the same id, y1'],
+    [
+      'two yarns of one symbol',
+      withYarns({}, { symbol: 'a' }),
+      'the yarns "Linen" and "Dusk" have the same symbol, a',
+    ],
+    ['a ground of no yarn', changed({ ground: 'y9' }), 'the ground yarn y9 is not in the list of yarns'],
+    ['no cord', changed({ cord: undefined }), 'the cord is missing'],
+    ['a cord without thickness', changed({ cord: { name: 'Rope' } }), "the cord's thickness is missing"],
+    [
+      'a width of nothing',
+      changed({ columns: 0 }),
+      'the number of cords must be a whole number from 1 to 1000',
+    ],
+    ['no yarns', changed({ yarns: [] }), 'the list of yarns must be a list of at least one yarn'],
+  ])('with %s is refused, and told where', (_, file, what) => {
+    expect(refusal(file)).toBe(`damaged: The file is damaged: ${what}. ${older}`);
+  });
+
+  it('that lost its end is told from one whose text is garbled', () => {
+    expect(refusal(text.slice(0, -40))).toContain('its text breaks off before the end');
+    expect(refusal(text.replace('"columns"', 'columns'))).toContain('its text is garbled');
+  });
+
+  it('with bytes that are no UTF-8 is told from a file of another kind', () => {
+    const bytes = new TextEncoder().encode(text);
+    bytes[60] = 0xff;
+    expect(refusal(bytes)).toContain('some of its bytes are not text (UTF-8)');
+  });
+
+  it('shows names on one line and not at full length', () => {
+    const [layer] = (JSON.parse(text) as { layers: Json[] }).layers;
+    const name = `Line one\nline two ${'x'.repeat(100)}`;
+    const sentence = refusal(changed({ layers: [{ ...layer, name, rows: ['2y1', '3.'] }] }));
+    expect(sentence).toContain(`"Line one�line two ${'x'.repeat(22)}…", row 1`);
+  });
+});
+
+describe('keys that could be taken for prototypes', () => {
+  it('are dropped where they are called __proto__, at every level, and change no object', () => {
+    const hostile = text
+      .replace('{', '{"__proto__": {"polluted": true},')
+      .replace('"cord": {', '"cord": {"\\u005f_proto__": {"polluted": true},')
+      .replace(
+        '"layers": [\n    {',
+        '"x": [{"__proto__": null}], "layers": [\n    {"__proto__": {"rows": []},',
+      );
+    const read = readDesign(hostile);
+    if (!read.ok) throw new Error(read.problem.sentence);
+    expect(Object.hasOwn(Object.prototype, 'polluted')).toBe(false);
+    expect('polluted' in read.value).toBe(false);
+    expect('polluted' in read.value.cord).toBe(false);
+    expect(writeDesign(read.value)).not.toContain('__proto__');
+    expect(lettersOf(read.value)).toEqual(['aab', 'b.-']);
+  });
+
+  it('are kept as plain data where they are called anything else', () => {
+    const read = readDesign(changed({ constructor: { prototype: { a: 1 } }, toString: 'x' }));
+    const again = read.ok ? writeDesign(read.value) : '';
+    expect(JSON.parse(again)).toMatchObject({ constructor: { prototype: { a: 1 } }, toString: 'x' });
+  });
+});
