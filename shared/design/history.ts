@@ -2,8 +2,8 @@
  * Undo and redo: what was done, as edits with their inverses. A pure value; the design lives beside it.
  * Beyond `limits.historyBytes` the oldest steps are let go, never the newest.
  *
- * A step copies the list of steps, which after 100,000 strokes takes less than a fifth of a millisecond; nothing
- * else here grows with the number of steps.
+ * A step copies the list of steps, which after 100,000 strokes takes half a millisecond; nothing else here
+ * grows with the number of steps.
  */
 import type { Design } from './design.ts';
 import { apply, type Edit, inverse, sizeOf } from './edits.ts';
@@ -43,9 +43,9 @@ export function record(
   for (const each of history.undone) bytes -= each.bytes;
   let letGo = 0;
   while (bytes > maxBytes && letGo < history.done.length) bytes -= history.done[letGo++]!.bytes;
-  const done = history.done.slice(letGo);
-  done.push(step);
-  return { done, undone: [], bytes };
+  // Joined at once: to copy first and to push then would copy twice.
+  const kept = letGo === 0 ? history.done : history.done.slice(letGo);
+  return { done: kept.concat([step]), undone: [], bytes };
 }
 
 /** The design and history one step back; null where nothing is left to undo. */
@@ -57,7 +57,7 @@ export function undo(
   if (!step) return null;
   return {
     design: apply(design, step.inverse),
-    history: { ...history, done: history.done.slice(0, -1), undone: [...history.undone, step] },
+    history: { ...history, done: history.done.slice(0, -1), undone: history.undone.concat([step]) },
     step,
   };
 }
@@ -71,7 +71,7 @@ export function redo(
   if (!step) return null;
   return {
     design: apply(design, step.edit),
-    history: { ...history, done: [...history.done, step], undone: history.undone.slice(0, -1) },
+    history: { ...history, done: history.done.concat([step]), undone: history.undone.slice(0, -1) },
     step,
   };
 }

@@ -56,7 +56,7 @@ export function readDesign(text: string, rules: Rules = ours): Result<Design> {
 /** The JSON object with our format in `text`, cleared of keys that could be taken for prototypes. */
 function objectIn(text: string): Result<JsonObject> {
   const json = text.startsWith('\uFEFF') ? text.slice(1) : text;
-  if (json.trim() === '') return problem('not-a-design', 'The file is empty. Open an older copy of it.');
+  if (!/\S/.test(json)) return problem('not-a-design', 'The file is empty. Open an older copy of it.');
   let value: unknown;
   try {
     value = JSON.parse(json);

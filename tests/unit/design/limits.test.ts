@@ -83,7 +83,7 @@ describe('a design file', () => {
     const wide = text.replace('"notes": ""', '"notes": "ä🧶"');
     expect(outcome(wide + ' '.repeat(limits.fileBytes - bytes - 6))).toBe('opened');
     expect(outcome(wide + ' '.repeat(limits.fileBytes - bytes - 5))).toBe('too-large');
-  });
+  }, 60_000);
 
   it(`is not even decoded where it has more than ${limits.fileBytes} bytes`, () => {
     const padded = new Uint8Array(limits.fileBytes + 1).fill(0x20);
@@ -91,7 +91,7 @@ describe('a design file', () => {
     expect(readDesignBytes(padded.subarray(0, limits.fileBytes)).ok).toBe(true);
     const above = readDesignBytes(padded);
     expect(above.ok ? 'opened' : above.problem.code).toBe('too-large');
-  });
+  }, 60_000);
 
   it(`nests at most ${limits.fileDepth} levels deep, and brackets in a text are none`, () => {
     const nested = (levels: number) =>

@@ -141,7 +141,11 @@ describe('a damaged design', () => {
       withYarns({ color: 'red' }),
       'the colour of yarn 1 "Linen" must be written like #5b7f4f, in lower case',
     ],
-    ['two yarns of one id', withYarns({}, {}, { id: 'y1' }), 'the yarns "Linen" and "Tide" have the same id, y1'],
+    [
+      'two yarns of one id',
+      withYarns({}, {}, { id: 'y1' }),
+      'the yarns "Linen" and "Tide" have the same id, y1',
+    ],
     [
       'two yarns of one symbol',
       withYarns({}, { symbol: 'a' }),

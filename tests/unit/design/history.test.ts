@@ -1,0 +1,99 @@
+import { describe, expect, it } from 'vitest';
+import { apply, type Edit, sizeOf } from '../../../shared/design/edits.ts';
+import { type History, noHistory, record, redo, undo } from '../../../shared/design/history.ts';
+import { limits } from '../../../shared/design/limits.ts';
+import { designFromLetters } from '../../notation.ts';
+
+const start = designFromLetters(['aaaa']);
+const titled = (value: string): Edit => ({ kind: 'set', field: 'title', value });
+
+/** Gives the design each of the titles in turn. */
+function afterTitles(titles: string[], maxBytes?: number) {
+  let design = start;
+  let history = noHistory;
+  for (const title of titles) {
+    history = record(history, design, `Title ${title}`, titled(title), maxBytes);
+    design = apply(design, titled(title));
+  }
+  return { design, history };
+}
+
+describe('undo and redo', () => {
+  it('go back and forth over each step, and stop at both ends', () => {
+    const two = afterTitles(['A', 'B']);
+    const one = undo(two.history, two.design)!;
+    expect(one.design.title).toBe('A');
+    expect(one.step.label).toBe('Title B');
+    const none = undo(one.history, one.design)!;
+    expect(none.design.title).toBe('Letters');
+    expect(undo(none.history, none.design)).toBeNull();
+    const again = redo(none.history, none.design)!;
+    expect(again.design.title).toBe('A');
+    expect(redo(two.history, two.design)).toBeNull();
+  });
+
+  it('give up what was undone once something else is done', () => {
+    const { design, history } = afterTitles(['A', 'B']);
+    const back = undo(history, design)!;
+    const other = record(back.history, back.design, 'Title C', titled('C'));
+    expect(other.done.map(({ label }) => label)).toEqual(['Title A', 'Title C']);
+    expect(redo(other, apply(back.design, titled('C')))).toBeNull();
+  });
+
+  it('leave the history that they start from as it was', () => {
+    const { design, history } = afterTitles(['A', 'B']);
+    const before = { done: [...history.done], undone: [...history.undone], bytes: history.bytes };
+    undo(history, design);
+    record(history, design, 'Title C', titled('C'));
+    expect(history).toEqual(before);
+  });
+
+  it('keep the account of their memory right', () => {
+    const { design, history } = afterTitles(['A', 'B', 'C']);
+    const sum = ({ done, undone }: History) =>
+      [...done, ...undone].reduce((bytes, step) => bytes + step.bytes, 0);
+    expect(history.bytes).toBe(sum(history));
+    const back = undo(history, design)!;
+    expect(back.history.bytes).toBe(sum(back.history));
+    const other = record(back.history, back.design, 'Title D', titled('D'));
+    expect(other.bytes).toBe(sum(other));
+  });
+});
+
+describe('the memory of undo', () => {
+  const stepBytes = afterTitles(['A']).history.bytes;
+
+  it('holds steps up to its cap, and lets the oldest go above it', () => {
+    const titles = ['A', 'B', 'C', 'D'];
+    expect(afterTitles(titles, 4 * stepBytes).history.done).toHaveLength(4);
+    const less = afterTitles(titles, 4 * stepBytes - 1).history;
+    expect(less.done.map(({ label }) => label)).toEqual(['Title B', 'Title C', 'Title D']);
+    expect(less.bytes).toBe(3 * stepBytes);
+  });
+
+  it('keeps the newest step, however large it is', () => {
+    expect(afterTitles(['A', 'B'], 1).history.done.map(({ label }) => label)).toEqual(['Title B']);
+  });
+
+  it(`is ${limits.historyBytes} bytes where nobody says otherwise`, () => {
+    const runs = new Uint16Array(limits.historyBytes / 8);
+    const large: Edit = { kind: 'paint', layer: 'picture', runs };
+    expect(sizeOf(large)).toBeGreaterThan(limits.historyBytes / 4);
+    let history = noHistory;
+    for (let times = 0; times < 6; times++) history = record(history, start, 'Draw', large);
+    expect(history.bytes).toBeLessThanOrEqual(limits.historyBytes);
+    expect(history.done.length).toBeLessThan(6);
+  });
+
+  it('takes a stroke after 100,000 others within two milliseconds', () => {
+    const stroke: Edit = { kind: 'paint', layer: 'picture', runs: Uint16Array.of(0, 0, 1, 2) };
+    const step = record(noHistory, start, 'Draw', stroke).done[0]!;
+    const many: History = { done: Array(100_000).fill(step), undone: [], bytes: 100_000 * step.bytes };
+    const times = Array.from({ length: 50 }, () => {
+      const before = performance.now();
+      record(many, start, 'Draw', stroke, Number.POSITIVE_INFINITY);
+      return performance.now() - before;
+    });
+    expect(Math.min(...times)).toBeLessThan(2);
+  });
+});
