@@ -55,12 +55,11 @@ function PictureSheet({ picture, look, answer }: SheetProps) {
   const [crop, setCrop] = useState<Crop>({ x: 0, y: 0, width: look.widthPx, height: look.heightPx });
   const preview = usePictureUrl(look.preview);
 
-  const template = useMemo(
-    () =>
-      open?.design ??
-      newDesign({ title: 'x', columns: 1, rows: 1, designer: studio.getState().settings.designer }),
-    [open],
-  );
+  const template = useMemo(() => {
+    if (open) return open.design;
+    const { designer, startCorner } = studio.getState().settings;
+    return newDesign({ title, columns: 1, rows: 1, designer, startCorner });
+  }, [open, title]);
   const gauge = gaugeOf(template);
   const rows = rowsFor(columns, crop.width, crop.height, gauge.pitchMm, gauge.rowHeightMm);
   const fault = faultOf(title, rows);

@@ -1,7 +1,7 @@
 /** Publish: the pattern's pages as they will be printed, and the ways to take them away. */
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { materialsOf } from '../../shared/materials/tally.ts';
-import { drawPage } from '../../shared/pattern/draw-on-canvas.ts';
+import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out.ts';
 import type { Page, PatternDocument } from '../../shared/pattern/page.ts';
 import { planStrands } from '../../shared/tying/plan-greedy.ts';
@@ -88,6 +88,15 @@ function numbered(pages: readonly Page[]): { page: Page; number: number }[] {
   return pages.map((page, i) => ({ page, number: i + 1 }));
 }
 
+/** The families that the studio's style sheet loads. */
+const faces: CanvasFaces = {
+  sans: { family: 'Noto Sans', weight: 400 },
+  'sans-bold': { family: 'Noto Sans', weight: 600 },
+  serif: { family: 'Noto Serif', weight: 400 },
+  'serif-bold': { family: 'Noto Serif', weight: 600 },
+  symbols: { family: 'Larkrow Symbols', weight: 400 },
+};
+
 const previewPxPerMm = 1.9;
 
 /** Drawn only once it comes into sight: a pattern may have a hundred pages. */
@@ -110,7 +119,7 @@ function PagePreview({ page }: { page: Page }) {
     const scale = previewPxPerMm * Math.max(1, window.devicePixelRatio);
     canvas.current.width = page.widthMm * scale;
     canvas.current.height = page.heightMm * scale;
-    drawPage(context, page, scale);
+    drawOnCanvas(context, page, scale, faces);
   }, [page, seen]);
   return (
     <canvas

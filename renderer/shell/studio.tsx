@@ -2,6 +2,7 @@
 import { useEffect } from 'react';
 import type { CommandId } from '../../shared/commands.ts';
 import { DrawScreen } from '../draw/draw-screen.tsx';
+import { listenToDrops } from '../flows/dropping.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { leaveDesign, mayLeave, openByHandle, openFromPlace } from '../flows/opening.ts';
 import { save, saveAs } from '../flows/saving.ts';
@@ -32,6 +33,7 @@ export function Studio() {
   useEffect(listenToKeys, []);
   useEffect(followTheme, []);
   useEffect(listenToHost, []);
+  useEffect(listenToDrops, []);
   useEffect(describeWindow, []);
   useEffect(
     () =>
