@@ -1,0 +1,81 @@
+/**
+ * The rows in words, as a pattern prints them beside the chart:
+ * 'Row 8, right to left: 5 Moss (16-12), 2 Bark (11-10), 9 Moss (9-1); lift 11, 9'.
+ *
+ * A lift mark is the first cord of each new yarn in the row, in tying order: the maker lifts those cords out of the
+ * way before the row is tied, and meets them where the yarn in hand changes. The yarn that begins at the row's own
+ * edge needs none. A yarn that begins after bare cells is a new one, even the same as before them: there too the
+ * maker stops and begins. Where the bare begins, nothing is lifted: that cord is not tied.
+ */
+import { type Chart, goesRight } from '../chart/chart.ts';
+import { BARE, type YarnId, yarnIdOf } from '../design/codes.ts';
+import type { Yarn } from '../design/schema.ts';
+
+/** Cells of one yarn, or bare ones, in tying order: from cord `from` to cord `to`, both from 1. */
+export interface WrittenPart {
+  /** Null where the cells are bare. */
+  readonly yarn: YarnId | null;
+  /** The yarn's name, or 'bare'. */
+  readonly name: string;
+  readonly count: number;
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface WrittenRow {
+  /** From 1. */
+  readonly row: number;
+  readonly goesRight: boolean;
+  /** Their counts add up to the cords. */
+  readonly parts: readonly WrittenPart[];
+  /** Cords to lift before the row is tied, from 1, in tying order. */
+  readonly lifts: readonly number[];
+}
+
+/** All rows, row 1 first. `yarnsById` holds at least the yarns of the chart. */
+export function writtenRows(chart: Chart, yarnsById: ReadonlyMap<YarnId, Pick<Yarn, 'name'>>): WrittenRow[] {
+  return Array.from({ length: chart.rows }, (_, row) => {
+    const parts = partsOf(chart, row, yarnsById);
+    return {
+      row: row + 1,
+      goesRight: goesRight(chart.startCorner, row),
+      parts,
+      lifts: parts.slice(1).flatMap(({ yarn, from }) => (yarn === null ? [] : [from])),
+    };
+  });
+}
+
+/** The row as one line, without a full stop. */
+export function writtenRowText({ row, goesRight, parts, lifts }: WrittenRow): string {
+  const heading = `Row ${row}, ${goesRight ? 'left to right' : 'right to left'}`;
+  if (parts.every(({ yarn }) => yarn === null)) return `${heading}: all bare, nothing to tie`;
+  const words = parts.map(({ count, name, from, to }) => `${count} ${name} (${cordsText(from, to)})`);
+  const lift = lifts.length === 0 ? '' : `; lift ${lifts.join(', ')}`;
+  return `${heading}: ${words.join(', ')}${lift}`;
+}
+
+function cordsText(from: number, to: number): string {
+  return from === to ? String(from) : `${from}-${to}`;
+}
+
+function partsOf(
+  { cells, columns, startCorner }: Chart,
+  row: number,
+  yarnsById: ReadonlyMap<YarnId, Pick<Yarn, 'name'>>,
+): WrittenPart[] {
+  const right = goesRight(startCorner, row);
+  const columnAt = (tied: number) => (right ? tied : columns - 1 - tied);
+  const codeAt = (tied: number) => cells[row * columns + columnAt(tied)]!;
+  const parts: WrittenPart[] = [];
+  for (let first = 0; first < columns; ) {
+    const code = codeAt(first);
+    let last = first;
+    while (last + 1 < columns && codeAt(last + 1) === code) last++;
+    const yarn = code === BARE ? null : yarnIdOf(code);
+    const name = yarn === null ? 'bare' : yarnsById.get(yarn)?.name;
+    if (name === undefined) throw new Error(`the chart has a yarn ${code} that is not in the list`);
+    parts.push({ yarn, name, count: last - first + 1, from: columnAt(first) + 1, to: columnAt(last) + 1 });
+    first = last + 1;
+  }
+  return parts;
+}

@@ -1,0 +1,19 @@
+/**
+ * Rounding to a step. A millionth of a step above a whole number of steps counts as that number, so that the noise
+ * of binary fractions never adds a step.
+ */
+import type { Rounding } from './units.ts';
+
+const noise = 1e-6;
+
+/** Whole steps in `value`: the nearest number, or the next that is enough. */
+export function wholeSteps(value: number, step: number, { enough = false }: Rounding = {}): number {
+  const steps = value / step;
+  return enough ? Math.ceil(steps - noise) : Math.floor(steps + 0.5 + noise);
+}
+
+/** `value` as a decimal number in steps of `step`, without zeros at the end: '34.5', '35'. */
+export function decimal(value: number, step: number, rounding: Rounding = {}): string {
+  const digits = Math.max(0, -Math.floor(Math.log10(step) + noise));
+  return String(Number((wholeSteps(value, step, rounding) * step).toFixed(digits)));
+}

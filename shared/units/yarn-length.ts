@@ -1,0 +1,14 @@
+/** Lengths of yarn and rope as they are bought: metres, or yards. */
+import { mmPerYard } from './length.ts';
+import { decimal } from './round.ts';
+import { inUnits, type Rounding, type Units } from './units.ts';
+
+/** '43.2 m', '47.2 yd': to 0.1 below 100 m or yd, whole ones from there; up to the next step where it must be enough. */
+export function formatYarnLength(mm: number, units: Units, rounding: Rounding = {}): string {
+  const coarse = (count: number) => decimal(count, count < 100 ? 0.1 : 1, rounding);
+  return inUnits(
+    units,
+    () => `${coarse(mm / 1000)} m`,
+    () => `${coarse(mm / mmPerYard)} yd`,
+  );
+}
