@@ -1,0 +1,26 @@
+import type { CellColours, Steps } from './cell-colours.ts';
+
+/**
+ * For each cell the index of the nearest of at most 255 colours, by OKLab distance; the first of them where two are as
+ * near.
+ */
+export function nearestColours(cells: CellColours, palette: readonly Steps[]): Uint8Array {
+  if (palette.length === 0 || palette.length > 255)
+    throw new Error(`${palette.length} colours to choose from`);
+  const nearest = new Uint8Array(cells.length / 3);
+  for (let i = 0; i < nearest.length; i++) {
+    const l = cells[3 * i]!;
+    const a = cells[3 * i + 1]!;
+    const b = cells[3 * i + 2]!;
+    let least = Number.POSITIVE_INFINITY;
+    for (let k = 0; k < palette.length; k++) {
+      const colour = palette[k]!;
+      const distance = (l - colour.l) ** 2 + (a - colour.a) ** 2 + (b - colour.b) ** 2;
+      if (distance < least) {
+        least = distance;
+        nearest[i] = k;
+      }
+    }
+  }
+  return nearest;
+}
