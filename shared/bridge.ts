@@ -157,6 +157,11 @@ export const bridge = {
         z.strictObject({ count: z.number().int().min(1).max(limits.yarns) }),
         z.strictObject({ from: z.array(yarnSchema).min(1).max(limits.yarns) }),
       ]),
+      /**
+       * Shows through where the picture is transparent, and gives thickness and skein to yarns that are chosen from
+       * the picture. Absent: the first of `from`, or the ground of a new design.
+       */
+      ground: yarnSchema.optional(),
     }),
     z.strictObject({
       columns: z.number(),

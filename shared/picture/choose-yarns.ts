@@ -22,7 +22,7 @@ export interface YarnsToChoose {
 export interface ChosenYarns {
   readonly yarns: readonly Yarn[];
   /** The code of each cell's yarn. */
-  readonly codes: Uint8Array;
+  readonly codes: Uint8Array<ArrayBuffer>;
 }
 
 export function chooseYarns(cells: CellColours, { count, symbols, like }: YarnsToChoose): ChosenYarns {

@@ -10,7 +10,10 @@ import { type CellColours, stepsOfHex } from './cell-colours.ts';
 import { nearestColours } from './nearest-colours.ts';
 
 /** The code of each cell's yarn; of two yarns as near, the one that stands first in the list. */
-export function matchYarns(cells: CellColours, yarns: readonly Pick<Yarn, 'id' | 'color'>[]): Uint8Array {
+export function matchYarns(
+  cells: CellColours,
+  yarns: readonly Pick<Yarn, 'id' | 'color'>[],
+): Uint8Array<ArrayBuffer> {
   const codes = yarns.map(({ id }) => codeOf(id));
   const nearest = nearestColours(
     cells,

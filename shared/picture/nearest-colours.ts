@@ -4,7 +4,7 @@ import type { CellColours, Steps } from './cell-colours.ts';
  * For each cell the index of the nearest of at most 255 colours, by OKLab distance; the first of them where two are as
  * near.
  */
-export function nearestColours(cells: CellColours, palette: readonly Steps[]): Uint8Array {
+export function nearestColours(cells: CellColours, palette: readonly Steps[]): Uint8Array<ArrayBuffer> {
   if (palette.length === 0 || palette.length > 255)
     throw new Error(`${palette.length} colours to choose from`);
   const nearest = new Uint8Array(cells.length / 3);

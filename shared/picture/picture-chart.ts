@@ -16,7 +16,7 @@ export interface PictureChart {
   readonly columns: number;
   readonly rows: number;
   /** Codes by row, left to right; each is that of one of `yarns`. */
-  readonly cells: Uint8Array;
+  readonly cells: Uint8Array<ArrayBuffer>;
   readonly yarns: readonly Yarn[];
   /** The yarn that covers the most cells: the one to take as the ground. */
   readonly mostUsed: YarnId;
