@@ -17,6 +17,11 @@ export interface TextItem {
   sizeMm: number;
   color: string;
   align: 'left' | 'center' | 'right';
+  /**
+   * What a text that is read aloud begins with this item; one without a role goes on in what came before. 'aside' is
+   * passed over: footers and the numbers around a chart.
+   */
+  role?: 'title' | 'heading' | 'paragraph' | 'aside';
 }
 
 export interface RuleItem {
@@ -81,6 +86,8 @@ export interface CellsItem {
   inks: Record<number, { fill: string; symbol?: string; ink: string }>;
   /** Size of the symbols, em in mm; no symbols are drawn where absent. */
   symbolMm?: number;
+  /** The block in words, for those who can't see it. */
+  alt?: string;
 }
 
 export type Item = TextItem | RuleItem | BoxItem | PathItem | CellsItem;

@@ -1,0 +1,268 @@
+/**
+ * A picture of the finished hanging as page items: dowel, lark's heads, cords, knots, fringe. One path for each tone
+ * of a yarn, so that a large hanging stays small on paper. Where a knot would be printed too small to be seen, cells
+ * of one yarn are merged and rows only shaded.
+ */
+
+import { BARE } from '../../design/codes.ts';
+import type { CellsItem, Item, PathStep } from '../../pattern/page.ts';
+import { darker, lighter } from '../../pattern/tones.ts';
+import { type Chart, goesRight } from '../chart.ts';
+import { cordX, type HangingGeometry } from './geometry.ts';
+
+export interface HangingPicture {
+  readonly chart: Chart;
+  readonly geometry: HangingGeometry;
+  /** By code, as #rrggbb. */
+  readonly colors: Readonly<Record<number, string>>;
+  readonly cordColor: string;
+  /** The hanging is drawn as large as fits into this box, in its middle; in mm on the page. */
+  readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+}
+
+/** Printed width of a cell below which single knots are not drawn, in mm: value from trying it on paper. */
+export const KNOT_SEEN_FROM_MM = 1.2;
+
+const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184', grain: '#99683a' };
+
+export function drawHanging({ chart, geometry, colors, cordColor, box }: HangingPicture): Item[] {
+  const place = placeIn(box, geometry);
+  const cellWidth = geometry.pitchMm * place.scale;
+  const knots = cellWidth < KNOT_SEEN_FROM_MM ? mergedKnots : knotsOneByOne;
+  return [
+    ...hanger(geometry, place, cordColor),
+    ...cords(geometry, place, cordColor),
+    ...dowel(geometry, place),
+    ...heads(geometry, place, cordColor),
+    ...knots(chart, geometry, place, colors),
+  ];
+}
+
+/** From mm of the hanging to mm of the page. */
+interface Place {
+  readonly scale: number;
+  x(mm: number): number;
+  y(mm: number): number;
+}
+
+function placeIn(box: HangingPicture['box'], { bounds }: HangingGeometry): Place {
+  const width = bounds.right - bounds.left;
+  const height = bounds.bottom - bounds.top;
+  const scale = Math.min(box.width / width, box.height / height);
+  const left = box.x + (box.width - width * scale) / 2;
+  const top = box.y + (box.height - height * scale) / 2;
+  return {
+    scale,
+    x: (mm) => left + (mm - bounds.left) * scale,
+    y: (mm) => top + (mm - bounds.top) * scale,
+  };
+}
+
+/** A rope seen from the side: a dark edge, the body, and a light down its left. */
+function rope(steps: readonly PathStep[], widthMm: number, color: string): Item[] {
+  const stroke = (tone: string, share: number): Item => ({
+    kind: 'path',
+    steps,
+    stroke: tone,
+    strokeMm: widthMm * share,
+    cap: 'round',
+  });
+  return [stroke(darker(color, 0.3), 1), stroke(lighter(color, 0.06), 0.74)];
+}
+
+function hanger({ hanger: h, cordMm }: HangingGeometry, place: Place, color: string): Item[] {
+  const steps: PathStep[] = [
+    ['M', place.x(h.fromX), place.y(h.y)],
+    [
+      'C',
+      place.x(h.fromX + (h.toX - h.fromX) * 0.3),
+      // A curve's highest point lies at three quarters of its handles' height.
+      place.y(h.y + ((h.topY - h.y) * 4) / 3),
+      place.x(h.fromX + (h.toX - h.fromX) * 0.7),
+      place.y(h.y + ((h.topY - h.y) * 4) / 3),
+      place.x(h.toX),
+      place.y(h.y),
+    ],
+  ];
+  return rope(steps, cordMm * place.scale * 0.8, darker(color, 0.12));
+}
+
+function cords(geometry: HangingGeometry, place: Place, color: string): Item[] {
+  const { cordMm, dowel: d, cordEndsMm } = geometry;
+  const top = place.y(d.y + d.diameter);
+  const steps = cordEndsMm.flatMap((end, column): PathStep[] => {
+    const x = place.x(cordX(geometry, column));
+    // The round end of the stroke reaches beyond its last point by half its width.
+    return [
+      ['M', x, top],
+      ['L', x, Math.max(top, place.y(end - cordMm / 2))],
+    ];
+  });
+  return rope(steps, Math.min(cordMm, geometry.pitchMm * 0.9) * place.scale, color);
+}
+
+function dowel({ dowel: d }: HangingGeometry, place: Place): Item[] {
+  const x = place.x(d.x);
+  const y = place.y(d.y);
+  const width = d.length * place.scale;
+  const height = d.diameter * place.scale;
+  const radius = height / 2;
+  const line = (share: number, from: number, to: number): PathStep[] => [
+    ['M', x + width * from, y + height * share],
+    ['L', x + width * to, y + height * share],
+  ];
+  return [
+    { kind: 'box', x, y, width, height, radius, fill: wood.shade },
+    { kind: 'box', x, y, width, height: height * 0.84, radius: radius * 0.84, fill: wood.body },
+    {
+      kind: 'path',
+      steps: line(0.24, radius / width, 1 - radius / width),
+      stroke: wood.light,
+      strokeMm: height * 0.16,
+      cap: 'round',
+    },
+    {
+      kind: 'path',
+      steps: [...line(0.5, 0.03, 0.31), ...line(0.62, 0.22, 0.64), ...line(0.46, 0.55, 0.94)],
+      stroke: wood.grain,
+      strokeMm: Math.max(height * 0.035, 0.05),
+      opacity: 0.5,
+    },
+  ];
+}
+
+/** Two wraps over the dowel for each cut cord, and the bar that lies across them. */
+function heads({ heads: all, dowel: d, cordMm }: HangingGeometry, place: Place, color: string): Item[] {
+  const wraps: PathStep[] = [];
+  const bars: PathStep[] = [];
+  for (const head of all) {
+    const cord = Math.min(cordMm, head.width / 4);
+    const reach = head.width / 2 - cord / 2;
+    for (const side of [-1, 1]) {
+      const x = place.x(head.x + side * reach * 0.62);
+      wraps.push(['M', x, place.y(d.y + cord * 0.1)], ['L', x, place.y(d.y + d.diameter + cord * 0.8)]);
+    }
+    const barY = place.y(d.y + d.diameter + cord * 0.55);
+    bars.push(['M', place.x(head.x - reach), barY], ['L', place.x(head.x + reach), barY]);
+  }
+  const width = Math.min(cordMm, (all[0]?.width ?? cordMm) / 3.4) * place.scale;
+  return [...rope(wraps, width, color), ...rope(bars, width, color)];
+}
+
+/** Each knot as two turns, one above the other, leaning with the row's direction. */
+function knotsOneByOne(
+  chart: Chart,
+  geometry: HangingGeometry,
+  place: Place,
+  colors: HangingPicture['colors'],
+): Item[] {
+  const width = geometry.pitchMm * place.scale;
+  const height = geometry.rowHeightMm * place.scale;
+  const thick = Math.min(height * 0.44, width * 0.8);
+  const half = Math.max(width * 0.49 - thick / 2, 0.001);
+  const upper = new Map<number, PathStep[]>();
+  const lower = new Map<number, PathStep[]>();
+  for (let r = 0; r < chart.rows; r++) {
+    const lean = (goesRight(chart.startCorner, r) ? -1 : 1) * height * 0.07;
+    const y = place.y(r * geometry.rowHeightMm);
+    for (let c = 0; c < chart.columns; c++) {
+      const code = chart.cells[r * chart.columns + c]!;
+      if (code === BARE) continue;
+      const x = place.x(cordX(geometry, c));
+      turn(upper, code, x, y + height * 0.27, half, lean);
+      turn(lower, code, x, y + height * 0.73, half, lean);
+    }
+  }
+  const paths = (turns: Map<number, PathStep[]>, tone: (color: string) => string): Item[] =>
+    [...turns].map(([code, steps]) => ({
+      kind: 'path',
+      steps,
+      stroke: tone(colors[code]!),
+      strokeMm: thick,
+      cap: 'round',
+    }));
+  return [
+    cellsItem(chart, geometry, place, colors, (color) => darker(color, 0.3)),
+    ...paths(upper, (color) => lighter(color, 0.1)),
+    ...paths(lower, (color) => color),
+  ];
+}
+
+function turn(
+  turns: Map<number, PathStep[]>,
+  code: number,
+  x: number,
+  y: number,
+  half: number,
+  lean: number,
+) {
+  let steps = turns.get(code);
+  if (!steps) {
+    steps = [];
+    turns.set(code, steps);
+  }
+  steps.push(['M', x - half, y - lean], ['L', x + half, y + lean]);
+}
+
+/** Flat cells, with the rows and cords told apart by thin shades. */
+function mergedKnots(
+  chart: Chart,
+  geometry: HangingGeometry,
+  place: Place,
+  colors: HangingPicture['colors'],
+): Item[] {
+  const rows: PathStep[] = [];
+  for (const { row, from, to } of tiedStretches(chart)) {
+    const y = place.y((row + 0.94) * geometry.rowHeightMm);
+    rows.push(['M', place.x(from * geometry.pitchMm), y], ['L', place.x(to * geometry.pitchMm), y]);
+  }
+  return [
+    cellsItem(chart, geometry, place, colors, (color) => color),
+    {
+      kind: 'path',
+      steps: rows,
+      stroke: '#1a120b',
+      strokeMm: geometry.rowHeightMm * place.scale * 0.2,
+      dashMm: [geometry.pitchMm * place.scale * 0.78, geometry.pitchMm * place.scale * 0.22],
+      opacity: 0.22,
+    },
+  ];
+}
+
+/** In each row, the stretches without a bare cell: `from` up to but not including `to`. */
+function* tiedStretches({
+  columns,
+  rows,
+  cells,
+}: Chart): Generator<{ row: number; from: number; to: number }> {
+  for (let row = 0; row < rows; row++) {
+    for (let c = 0; c < columns; c++) {
+      if (cells[row * columns + c] === BARE) continue;
+      const from = c;
+      while (c < columns && cells[row * columns + c] !== BARE) c++;
+      yield { row, from, to: c };
+    }
+  }
+}
+
+function cellsItem(
+  { columns, rows, cells }: Chart,
+  { pitchMm, rowHeightMm }: HangingGeometry,
+  place: Place,
+  colors: HangingPicture['colors'],
+  tone: (color: string) => string,
+): CellsItem {
+  return {
+    kind: 'cells',
+    x: place.x(0),
+    y: place.y(0),
+    cellWidth: pitchMm * place.scale,
+    cellHeight: rowHeightMm * place.scale,
+    columns,
+    rows,
+    codes: cells,
+    inks: Object.fromEntries(
+      Object.entries(colors).map(([code, color]) => [code, { fill: tone(color), ink: color }]),
+    ),
+  };
+}

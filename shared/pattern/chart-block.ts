@@ -1,0 +1,247 @@
+/**
+ * A stretch of the chart with all that a maker needs to find her place: every row numbered, with an arrow, on the side
+ * where it starts; cords numbered above and below; rules after every fifth and tenth row and cord, counted from 1.
+ * Chart pages and the picture of the whole chart are drawn by this.
+ */
+
+import { type Chart, goesRight } from '../chart/chart.ts';
+import { BARE } from '../design/codes.ts';
+import { label } from './label.ts';
+import type { CellsItem, Item, PathItem, PathStep, TextItem } from './page.ts';
+import type { Stretch } from './split-chart.ts';
+import { inks, NUMBER_MM, ruleMm } from './style.ts';
+
+export interface ChartBlock {
+  readonly chart: Chart;
+  /** Top left corner of the cells. */
+  readonly x: number;
+  readonly y: number;
+  readonly cellWidth: number;
+  readonly cellHeight: number;
+  readonly across: Stretch;
+  readonly down: Stretch;
+  readonly cellInks: CellsItem['inks'];
+  /** Em of the numbers: `NUMBER_MM` where absent. */
+  readonly numberMm?: number;
+}
+
+/** Room that the numbers of rows take at either side of the cells, in mm. */
+export function rowNumbersMm(rows: number, numberMm = NUMBER_MM): number {
+  return numberMm * (0.6 * String(rows).length + 1.9);
+}
+
+/** Room that the numbers of cords take above and below the cells, in mm. */
+export function cordNumbersMm(numberMm = NUMBER_MM): number {
+  return numberMm * 1.6;
+}
+
+export function drawChartBlock(block: ChartBlock): Item[] {
+  const numberMm = Math.min(block.numberMm ?? NUMBER_MM, block.cellHeight * 0.72);
+  // Where rows are too low for legible numbers, only each tenth row and the one after it are numbered.
+  const everyRow = numberMm > (block.numberMm ?? NUMBER_MM) * 0.55;
+  const rowNumberMm = everyRow ? numberMm : (block.numberMm ?? NUMBER_MM);
+  return [
+    cells(block),
+    bareMarks(block),
+    ...repeatedVeil(block),
+    ...rules(block),
+    ...cordNumbers(block, block.numberMm ?? NUMBER_MM),
+    ...rowNumbers(block, rowNumberMm, everyRow),
+  ];
+}
+
+function widthOf({ across, cellWidth }: ChartBlock): number {
+  return (across.end - across.first) * cellWidth;
+}
+
+function heightOf({ down, cellHeight }: ChartBlock): number {
+  return (down.end - down.first) * cellHeight;
+}
+
+function cells(block: ChartBlock): CellsItem {
+  const { chart, x, y, cellWidth, cellHeight, across, down, cellInks } = block;
+  const columns = across.end - across.first;
+  const rows = down.end - down.first;
+  const codes = new Uint8Array(columns * rows);
+  for (let r = 0; r < rows; r++) {
+    const from = (down.first + r) * chart.columns + across.first;
+    codes.set(chart.cells.subarray(from, from + columns), r * columns);
+  }
+  return {
+    kind: 'cells',
+    x,
+    y,
+    cellWidth,
+    cellHeight,
+    columns,
+    rows,
+    codes,
+    inks: cellInks,
+    symbolMm: Math.min(cellWidth, cellHeight),
+    alt: `Chart, rows ${down.first + 1} to ${down.end}, cords ${across.first + 1} to ${across.end}. The written rows tell the same in words.`,
+  };
+}
+
+/** The open diamond of a bare cell, around its middle; `size` is that of the cell. */
+export function bareMark(x: number, y: number, size: number): PathStep[] {
+  const reach = size * 0.17;
+  return [['M', x, y - reach], ['L', x + reach, y], ['L', x, y + reach], ['L', x - reach, y], ['Z']];
+}
+
+function bareMarks({ chart, x, y, cellWidth, cellHeight, across, down }: ChartBlock): PathItem {
+  const steps: PathStep[] = [];
+  const size = Math.min(cellWidth, cellHeight);
+  for (let r = down.first; r < down.end; r++) {
+    for (let c = across.first; c < across.end; c++) {
+      if (chart.cells[r * chart.columns + c] !== BARE) continue;
+      steps.push(
+        ...bareMark(x + (c - across.first + 0.5) * cellWidth, y + (r - down.first + 0.5) * cellHeight, size),
+      );
+    }
+  }
+  return { kind: 'path', steps, stroke: inks.soft, strokeMm: Math.min(0.2, size * 0.05) };
+}
+
+/** What the page before shows as well: paler, hatched, and cut off by a dashed line. */
+function repeatedVeil(block: ChartBlock): Item[] {
+  const { x, y, across, down, cellWidth, cellHeight } = block;
+  const width = widthOf(block);
+  const height = heightOf(block);
+  const left = across.repeated * cellWidth;
+  const top = down.repeated * cellHeight;
+  const strips = [
+    { x, y, width, height: top },
+    { x, y: y + top, width: left, height: height - top },
+  ].filter((strip) => strip.width > 0 && strip.height > 0);
+  return [
+    ...strips.map((strip): Item => ({ kind: 'box', ...strip, fill: inks.paper, opacity: 0.6 })),
+    { kind: 'path', steps: strips.flatMap(hatch), stroke: inks.soft, strokeMm: 0.12, opacity: 0.7 },
+  ];
+}
+
+/** Parallel lines at 45 degrees through a box. */
+function hatch({ x, y, width, height }: { x: number; y: number; width: number; height: number }): PathStep[] {
+  const steps: PathStep[] = [];
+  for (let at = 1.6; at < width + height; at += 1.6) {
+    const before = Math.max(0, at - height);
+    const after = Math.min(at, width);
+    steps.push(['M', x + before, y + (at - before)], ['L', x + after, y + (at - after)]);
+  }
+  return steps;
+}
+
+function rules(block: ChartBlock): Item[] {
+  const { x, y, cellWidth, cellHeight, across, down, chart } = block;
+  const width = widthOf(block);
+  const height = heightOf(block);
+  const thin: PathStep[] = [];
+  const fifths: PathStep[] = [];
+  const tenths: PathStep[] = [];
+  const joins: PathStep[] = [];
+  // A line lies after `count` rows or cords, counted from the chart's first one.
+  const listFor = (count: number, whole: number, repeatedEnd: number) => {
+    if (count === repeatedEnd) return joins;
+    if (count === 0 || count === whole) return tenths;
+    return count % 10 === 0 ? tenths : count % 5 === 0 ? fifths : thin;
+  };
+  for (let c = across.first; c <= across.end; c++) {
+    const at = x + (c - across.first) * cellWidth;
+    const joinAt = across.repeated > 0 ? across.first + across.repeated : -1;
+    listFor(c, chart.columns, joinAt).push(['M', at, y], ['L', at, y + height]);
+  }
+  for (let r = down.first; r <= down.end; r++) {
+    const at = y + (r - down.first) * cellHeight;
+    const joinAt = down.repeated > 0 ? down.first + down.repeated : -1;
+    listFor(r, chart.rows, joinAt).push(['M', x, at], ['L', x + width, at]);
+  }
+  const fine = Math.min(1, Math.min(cellWidth, cellHeight) / 3);
+  const line = (steps: PathStep[], widthMm: number, stroke: string): PathItem => ({
+    kind: 'path',
+    steps,
+    stroke,
+    strokeMm: widthMm * fine,
+  });
+  return [
+    line(thin, ruleMm.thin, '#8d857a'),
+    // Dark rules would be lost on dark yarns: a pale edge keeps them in sight.
+    { ...line([...fifths, ...tenths], ruleMm.tenth * 1.5, inks.paper), opacity: 0.45 },
+    line(fifths, ruleMm.fifth, '#4b453d'),
+    { ...line(tenths, ruleMm.tenth, inks.text), cap: 'round' },
+    { ...line(joins, ruleMm.tenth, inks.accent), dashMm: [2.2, 1.4] },
+  ];
+}
+
+function numberText(x: number, y: number, count: number, sizeMm: number, align: TextItem['align']): TextItem {
+  const tenth = count % 10 === 0;
+  const face = tenth ? 'sans-bold' : 'sans';
+  return label(x, y, String(count), {
+    face,
+    sizeMm,
+    color: tenth ? inks.text : inks.soft,
+    align,
+    role: 'aside',
+  });
+}
+
+/** Cord 1, every fifth cord, and the first and last one shown, unless a neighbour's number stands in the way. */
+function cordNumbers(block: ChartBlock, numberMm: number): Item[] {
+  const { x, y, cellWidth, across, chart } = block;
+  const room = numberMm * (0.6 * String(chart.columns).length + 0.5);
+  const step = [5, 10, 50, 100].find((each) => each * cellWidth >= room) ?? 100;
+  const counts = new Set<number>();
+  for (let count = across.first + 1; count <= across.end; count++) if (count % step === 0) counts.add(count);
+  for (const count of [across.first + 1, across.end]) {
+    if ([...counts].every((other) => Math.abs(other - count) * cellWidth >= room)) counts.add(count);
+  }
+  return [...counts].flatMap((count): Item[] => {
+    const middle = x + (count - across.first - 0.5) * cellWidth;
+    return [
+      numberText(middle, y - numberMm * 0.6, count, numberMm, 'center'),
+      numberText(middle, y + heightOf(block) + numberMm * 1.25, count, numberMm, 'center'),
+    ];
+  });
+}
+
+function rowNumbers(block: ChartBlock, numberMm: number, everyRow: boolean): Item[] {
+  const { x, y, down, cellHeight, chart } = block;
+  const right = x + widthOf(block);
+  const arrows: PathStep[] = [];
+  const numbers: Item[] = [];
+  const reach = numberMm * 0.85;
+  const gap = numberMm * 0.45;
+  for (let row = down.first; row < down.end; row++) {
+    const count = row + 1;
+    if (!everyRow && count % 10 > 1) continue;
+    const middle = y + (row - down.first + 0.5) * cellHeight;
+    // Figures are about 0.71 em high.
+    const baseline = middle + numberMm * 0.355;
+    if (goesRight(chart.startCorner, row)) {
+      arrows.push(...arrow(x - gap - reach, x - gap, middle, numberMm));
+      numbers.push(numberText(x - gap - reach - numberMm * 0.3, baseline, count, numberMm, 'right'));
+    } else {
+      arrows.push(...arrow(right + gap + reach, right + gap, middle, numberMm));
+      numbers.push(numberText(right + gap + reach + numberMm * 0.3, baseline, count, numberMm, 'left'));
+    }
+  }
+  const drawn: PathItem = {
+    kind: 'path',
+    steps: arrows,
+    stroke: inks.text,
+    strokeMm: numberMm * 0.085,
+    cap: 'round',
+  };
+  return [drawn, ...numbers];
+}
+
+/** A level arrow whose head is at `to`. */
+export function arrow(from: number, to: number, y: number, sizeMm: number): PathStep[] {
+  const back = Math.sign(from - to) * sizeMm * 0.28;
+  const wing = sizeMm * 0.24;
+  return [
+    ['M', from, y],
+    ['L', to, y],
+    ['M', to + back, y - wing],
+    ['L', to, y],
+    ['L', to + back, y + wing],
+  ];
+}

@@ -1,0 +1,93 @@
+/**
+ * The foot of each page: the pattern's title, where in it the reader is, and on chart pages what joins where, with a
+ * line of 50 mm to see that the sheet was printed at its true size.
+ */
+
+import { fitText, textWidthMm } from './faces/measure-text.ts';
+import { label } from './label.ts';
+import type { Item, Page, TextItem } from './page.ts';
+import { FOOT_MM, margins, type Sheet } from './papers.ts';
+import { inks, ruleMm, sizes } from './style.ts';
+
+/** A page without its foot: how many pages there are is known only when all are laid out. */
+export interface Draft {
+  readonly sheet: Sheet;
+  /** For the outline. */
+  readonly title: string;
+  readonly items: readonly Item[];
+  /** In the middle of the foot. */
+  readonly middle?: string;
+  /** In its second line. */
+  readonly below?: string;
+  readonly checkLine?: boolean;
+}
+
+const CHECK_MM = 50;
+
+/** `number` counts from 1. Nothing stands at the foot of a cover. */
+export function finishPage(draft: Draft, patternTitle: string, number: number, of: number): Page {
+  return {
+    widthMm: draft.sheet.widthMm,
+    heightMm: draft.sheet.heightMm,
+    title: draft.title,
+    items: [...draft.items, ...foot(draft, patternTitle, number, of)],
+  };
+}
+
+function foot(draft: Draft, patternTitle: string, number: number, of: number): Item[] {
+  const { widthMm, heightMm } = draft.sheet;
+  const left = margins.left;
+  const right = widthMm - margins.right;
+  const top = heightMm - margins.bottom - FOOT_MM;
+  const first = top + 5.4;
+  const second = top + 9.4;
+  const pageOf = `page ${number} of ${of}`;
+  const middle = draft.middle ?? '';
+  const titleRoom = (right - left) / 2 - textWidthMm(middle, 'sans', sizes.foot) / 2 - 4;
+  const rule: Item = {
+    kind: 'rule',
+    x1: left,
+    y1: top + 2,
+    x2: right,
+    y2: top + 2,
+    widthMm: ruleMm.thin,
+    color: inks.hair,
+  };
+  const notes = [
+    note(left, first, fitText(patternTitle, 'sans', sizes.foot, titleRoom), 'left'),
+    note((left + right) / 2, first, middle, 'center'),
+    note(right, first, pageOf, 'right'),
+    note(left, second, draft.below ?? '', 'left'),
+  ];
+  return [
+    rule,
+    ...notes.filter(({ text }) => text !== ''),
+    ...(draft.checkLine ? checkLine(right, second) : []),
+  ];
+}
+
+function note(x: number, y: number, text: string, align: TextItem['align']): TextItem {
+  return label(x, y, text, { sizeMm: sizes.foot, color: inks.soft, align, role: 'aside' });
+}
+
+/** Ends at `right`; the figure stands before it. */
+function checkLine(right: number, baseline: number): Item[] {
+  const y = baseline - sizes.foot * 0.32;
+  const from = right - CHECK_MM;
+  return [
+    note(from - 2, baseline, '50 mm when printed at full size', 'right'),
+    {
+      kind: 'path',
+      steps: [
+        ['M', from, y],
+        ['L', right, y],
+        ['M', from, y - 1],
+        ['L', from, y + 1],
+        ['M', right, y - 1],
+        ['L', right, y + 1],
+      ],
+      stroke: inks.text,
+      strokeMm: 0.2,
+    },
+  ];
+}
