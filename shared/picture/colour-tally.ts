@@ -11,17 +11,17 @@ export interface ColourPoint extends Steps {
 }
 
 /** As many points as yarns are chosen from in about a tenth of a second. */
-const MOST_POINTS = 16_384;
+const MOST_POINTS = 20_000;
 
-/** How finely colours are told apart, in bits of OKLab's unit; at 5 bits there are never too many. */
-const fineness = [16, 9, 8, 7, 6, 5] as const;
+/** How finely colours are told apart, in bits of OKLab's unit. At 6 bits all that a screen shows are about 17,000. */
+const fineness = [16, 9, 8, 7, 6] as const;
 
-export function colourTally(cells: CellColours, mostPoints: number = MOST_POINTS): ColourPoint[] {
+export function colourTally(cells: CellColours): ColourPoint[] {
   for (const bits of fineness) {
-    const bins = binned(cells, bits, mostPoints);
+    const bins = binned(cells, bits);
     if (bins) return pointsOf(bins);
   }
-  throw new Error(`the colours of the cells don't fit into ${mostPoints} points`);
+  throw new Error(`the colours of the cells don't fit into ${MOST_POINTS} points`);
 }
 
 interface Bin {
@@ -31,7 +31,7 @@ interface Bin {
   b: number;
 }
 
-function binned(cells: CellColours, bits: number, most: number): Map<number, Bin> | null {
+function binned(cells: CellColours, bits: number): Map<number, Bin> | null {
   const shift = STEP_BITS - bits;
   // `a` and `b` lie within half a unit of 0; moved by one they are positive, and a key of 17 + 18 + 18 bits is exact.
   const zero = 2 ** STEP_BITS;
@@ -48,7 +48,7 @@ function binned(cells: CellColours, bits: number, most: number): Map<number, Bin
       bin.a += a;
       bin.b += b;
     } else {
-      if (bins.size === most) return null;
+      if (bins.size === MOST_POINTS) return null;
       bins.set(key, { cells: 1, l, a, b });
     }
   }
