@@ -1,0 +1,116 @@
+/**
+ * How much room text takes, computed from the faces' own advances, so that pages can be laid out without a screen
+ * or a font file. Kerning and ligatures are left out: draw without them, or allow for a line that ends a little short.
+ *
+ * Text is measured in Unicode's composed form (NFC); what these functions give back is in that form too. A combining
+ * mark that has no composed form stands over its letter and takes no room.
+ */
+import type { Face } from '../page.ts';
+import { type FaceMeasures, faceMeasures } from './face-measures.ts';
+
+const ELLIPSIS = '…';
+
+/** Width in mm of one line of text, set with an em of `sizeMm`. */
+export function textWidthMm(text: string, face: Face, sizeMm: number): number {
+  return (widthOf(text.normalize('NFC'), faceMeasures(face)) * sizeMm) / 1000;
+}
+
+/** The characters that the face lacks, each once, in the order of the text. Line breaks and tabs are not counted. */
+export function missingCharacters(text: string, face: Face): string[] {
+  const { advances } = faceMeasures(face);
+  const lacking = [...text.normalize('NFC')].filter(
+    (character) => !advances.has(character.codePointAt(0)!) && !/[\n\r\t]/.test(character),
+  );
+  return [...new Set(lacking)];
+}
+
+/**
+ * Text broken into lines no wider than `widthMm`: after spaces, after hyphens, dashes and slashes that do not stand
+ * between figures, and inside a word only where it is too long for a line of its own. Line breaks of the text are
+ * kept. A line holds at least one character, however narrow it is.
+ */
+export function wrapText(text: string, face: Face, sizeMm: number, widthMm: number): string[] {
+  const measures = faceMeasures(face);
+  const room = roomIn(widthMm, sizeMm);
+  return text
+    .normalize('NFC')
+    .split(/\r\n|\r|\n/)
+    .flatMap((paragraph) => wrapParagraph(paragraph, measures, room));
+}
+
+/** The text where it fits; else as much of its start as fits with an ellipsis; nothing where not even that fits. */
+export function fitText(text: string, face: Face, sizeMm: number, widthMm: number): string {
+  const measures = faceMeasures(face);
+  const room = roomIn(widthMm, sizeMm);
+  const composed = text.normalize('NFC');
+  if (widthOf(composed, measures) <= room) return composed;
+  let kept = '';
+  let used = widthOf(ELLIPSIS, measures);
+  if (used > room) return '';
+  for (const letter of lettersOf(composed)) {
+    used += widthOf(letter, measures);
+    if (used > room) break;
+    kept += letter;
+  }
+  return kept.trimEnd() + ELLIPSIS;
+}
+
+/** In thousandths of the em. A hair is added, so that text fits into exactly its own width. */
+function roomIn(widthMm: number, sizeMm: number): number {
+  return (widthMm / sizeMm) * 1000 + 1e-6;
+}
+
+function widthOf(composed: string, { advances, missing }: FaceMeasures): number {
+  let width = 0;
+  for (const character of composed) {
+    const advance = advances.get(character.codePointAt(0)!);
+    if (advance !== undefined && advance !== 0 && isCombining(character)) continue;
+    width += advance ?? missing;
+  }
+  return width;
+}
+
+function isCombining(character: string): boolean {
+  return character >= '\u0300' && /^\p{Mn}$/u.test(character);
+}
+
+function wrapParagraph(paragraph: string, measures: FaceMeasures, room: number): string[] {
+  const lines: string[] = [];
+  let line = '';
+  let used = 0;
+  const finish = () => {
+    lines.push(line.trimEnd());
+    line = '';
+    used = 0;
+  };
+  for (const word of wordsOf(paragraph)) {
+    const seen = word.trimEnd();
+    if (line !== '' && used + widthOf(seen, measures) > room) finish();
+    if (line === '' && widthOf(seen, measures) > room) {
+      for (const letter of lettersOf(word)) {
+        const width = widthOf(letter, measures);
+        if (line !== '' && letter.trim() !== '' && used + width > room) finish();
+        line += letter;
+        used += width;
+      }
+      continue;
+    }
+    line += word;
+    used += widthOf(word, measures);
+  }
+  finish();
+  return lines;
+}
+
+/** A space, but none that forbids a break; or a hyphen, dash or slash after a letter. */
+const BREAK = /(?<=[^\S\u00a0\u2007\u202f])(?=\S)|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])/u;
+
+/** Pieces between which a line may end; each keeps its own trailing spaces. */
+function wordsOf(paragraph: string): string[] {
+  return paragraph.split(BREAK);
+}
+
+/** Characters with the marks that stand on them. */
+function lettersOf(text: string): string[] {
+  return text.match(/\P{M}\p{M}*|\p{M}+/gsu) ?? [];
+}

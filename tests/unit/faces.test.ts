@@ -1,0 +1,77 @@
+/** The faces' measures against fontkit, which reads the font files themselves. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import * as fontkit from 'fontkit';
+import { describe, expect, it } from 'vitest';
+import { measuresText } from '../../build/faces/measure.ts';
+import { faceFiles, type TextFace } from '../../shared/pattern/faces/face-files.ts';
+import {
+  fitText,
+  missingCharacters,
+  textWidthMm,
+  wrapText,
+} from '../../shared/pattern/faces/measure-text.ts';
+
+const require = createRequire(import.meta.url);
+const samples = [
+  'Sallow Water, 12 × 3½',
+  'Ångström Łódź Þór ỹ',
+  'Θάλασσα καὶ ᾠδή',
+  'Жёлтый ґанок їжак',
+  '“–—” ± € №',
+];
+
+describe('the measures of the faces', () => {
+  it('are those that the font files have now', () => {
+    const stored = readFileSync(
+      new URL('../../shared/pattern/faces/measures.generated.json', import.meta.url),
+      'utf8',
+    );
+    expect(stored).toBe(measuresText());
+  });
+
+  it.each(Object.keys(faceFiles) as TextFace[])('give the width that fontkit gives, in %s', (face) => {
+    const font = fontkit.openSync(require.resolve(faceFiles[face])) as fontkit.Font;
+    for (const sample of samples) {
+      expect(missingCharacters(sample, face)).toEqual([]);
+      const advances = [...sample].map((char) => font.glyphForCodePoint(char.codePointAt(0)!).advanceWidth);
+      const width = (advances.reduce((sum, each) => sum + each, 0) / font.unitsPerEm) * 10;
+      expect(textWidthMm(sample, face, 10)).toBeCloseTo(width, 2);
+    }
+  });
+
+  it('tell which letters a face lacks', () => {
+    expect(missingCharacters('Reed 葦 reed 葦', 'sans')).toEqual(['葦']);
+  });
+
+  it('count a letter with its mark once, however it was typed', () => {
+    expect(textWidthMm('e\u0301', 'sans', 4)).toBe(textWidthMm('é', 'sans', 4));
+  });
+});
+
+describe('text that is laid out', () => {
+  it('breaks at spaces and stays within its width', () => {
+    const lines = wrapText('Seven strands of moss and three of madder, cut and ready', 'sans', 3, 40);
+    expect(lines.length).toBeGreaterThan(1);
+    for (const line of lines) expect(textWidthMm(line, 'sans', 3)).toBeLessThanOrEqual(40);
+    expect(lines.join(' ')).toBe('Seven strands of moss and three of madder, cut and ready');
+  });
+
+  it('breaks a word only where it alone is too wide', () => {
+    const lines = wrapText(`short ${'W'.repeat(60)} end`, 'serif', 4, 50);
+    expect(lines[0]).toBe('short');
+    expect(lines.join('').replaceAll(' ', '')).toBe(`short${'W'.repeat(60)}end`);
+    for (const line of lines) expect(textWidthMm(line, 'serif', 4)).toBeLessThanOrEqual(50);
+  });
+
+  it('has one empty line where there is no text', () => {
+    expect(wrapText('', 'sans', 3, 40)).toEqual(['']);
+  });
+
+  it('is cut with an ellipsis where it does not fit, and left alone where it does', () => {
+    expect(fitText('Moss', 'sans', 3, 40)).toBe('Moss');
+    const cut = fitText('Moss that grew on the north side of the oldest wall', 'sans', 3, 30);
+    expect(cut.endsWith('…')).toBe(true);
+    expect(textWidthMm(cut, 'sans', 3)).toBeLessThanOrEqual(30);
+  });
+});
