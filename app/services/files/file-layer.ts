@@ -32,7 +32,8 @@ export interface FileLayer {
   realPath(path: string): Promise<string>;
   read(path: string): Promise<Uint8Array>;
   list(folder: string): Promise<string[]>;
-  makeFolder(folder: string): Promise<void>;
+  /** Makes a folder, and those above it, where they are missing. `mode` is for the ones that are made. */
+  makeFolder(folder: string, mode?: number): Promise<void>;
   /** Opens a new file to write to; rejects with EEXIST where there is one. */
   create(path: string, mode: number): Promise<OpenedFile>;
   /** Replaces `to`. */
@@ -75,8 +76,8 @@ export const nodeFiles: FileLayer = {
     }
   },
   list: (folder) => fs.readdir(folder),
-  makeFolder: async (folder) => {
-    await fs.mkdir(folder, { recursive: true });
+  makeFolder: async (folder, mode = 0o777) => {
+    await fs.mkdir(folder, { recursive: true, mode });
   },
   create: async (path, mode) => {
     const file = await fs.open(path, 'wx', mode);
