@@ -1,0 +1,120 @@
+/**
+ * The one place where pictures are decoded. Before any pixel is, a picture has shown by its first bytes that it is
+ * PNG, JPEG or WebP, and by its header that it is within the limit. Turned upright by its EXIF tag, in sRGB whatever
+ * profile, depth or colour space it came in, the first frame of a moving one. A damaged picture is never half read.
+ *
+ * Memory: a picture of 40 million pixels takes 120 MB as pixels (160 MB with transparency), about as much again while
+ * it is being turned upright, and its file.
+ */
+import sharp, { type Sharp } from 'sharp';
+import { limits } from '../../../shared/design/limits.ts';
+import { good, problem, type Result } from '../../../shared/result.ts';
+import { pictureFormat } from './picture-format.ts';
+
+export interface OpenPicture {
+  readonly bytes: Uint8Array;
+  /** After turning it upright. */
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+export interface Pixels {
+  /** Row by row: red, green, blue in sRGB, and alpha (not premultiplied) where there are 4 channels. */
+  readonly bytes: Uint8Array;
+  readonly channels: 3 | 4;
+}
+
+export interface Preview {
+  readonly png: Uint8Array<ArrayBuffer>;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** No picture of ours takes a tenth of this; one that does is made to keep the studio busy. */
+const MOST_SECONDS = 30;
+
+/** Only these loaders exist for sharp, so that a disguised file finds no other; and no file is remembered. */
+const loaders = ['VipsForeignLoadJpeg', 'VipsForeignLoadPng', 'VipsForeignLoadWebp'];
+sharp.block({ operation: ['VipsForeignLoad'] });
+sharp.unblock({ operation: loaders });
+sharp.cache(false);
+
+/** Reads the header only. Problems: `not-a-picture`, `damaged-picture`, `too-many-pixels`. */
+export async function openPicture(bytes: Uint8Array): Promise<Result<OpenPicture>> {
+  if (!pictureFormat(bytes)) return notAPicture;
+  try {
+    // The limit is ours to tell, so that the sentence can name the picture's size.
+    const { autoOrient } = await sharp(bytes, { limitInputPixels: false }).metadata();
+    const { width: widthPx, height: heightPx } = autoOrient;
+    return widthPx * heightPx > limits.picturePixels
+      ? tooManyPixels(widthPx, heightPx)
+      : good({ bytes, widthPx, heightPx });
+  } catch {
+    return damaged;
+  }
+}
+
+/** The pixels of a part of the picture, which lies inside it. Problems: `damaged-picture`, `too-slow`. */
+export async function pixelsOf(
+  picture: OpenPicture,
+  crop: { x: number; y: number; width: number; height: number },
+): Promise<Result<Pixels>> {
+  const pipeline = upright(picture)
+    .extract({ left: crop.x, top: crop.y, width: crop.width, height: crop.height })
+    .raw({ depth: 'uchar' });
+  try {
+    const { data, info } = await pipeline.toBuffer({ resolveWithObject: true });
+    if (info.channels !== 3 && info.channels !== 4) throw new Error(`${info.channels} channels of colour`);
+    return good({ bytes: data, channels: info.channels });
+  } catch (error) {
+    return failed(error);
+  }
+}
+
+/** The picture as PNG, at most `side` pixels wide and high, never enlarged. Problems as of `pixelsOf`. */
+export async function previewOf(picture: OpenPicture, side: number): Promise<Result<Preview>> {
+  const pipeline = upright(picture)
+    .resize({ width: side, height: side, fit: 'inside', withoutEnlargement: true })
+    // It only goes to the screen: quick to make matters more than small.
+    .png({ compressionLevel: 2 });
+  try {
+    const { data, info } = await pipeline.toBuffer({ resolveWithObject: true });
+    return good({ png: new Uint8Array(data), widthPx: info.width, heightPx: info.height });
+  } catch (error) {
+    return failed(error);
+  }
+}
+
+function upright({ bytes }: OpenPicture): Sharp {
+  return sharp(bytes, { failOn: 'warning', limitInputPixels: limits.picturePixels, sequentialRead: true })
+    .timeout({ seconds: MOST_SECONDS })
+    .autoOrient()
+    .toColourspace('srgb');
+}
+
+function failed(error: unknown): ReturnType<typeof problem> {
+  return /timeout/i.test(String(error)) ? tooSlow : damaged;
+}
+
+const notAPicture = problem(
+  'not-a-picture',
+  'That file is not a PNG, JPEG or WebP picture. Save the picture as one of these where it was made, and choose that file.',
+);
+
+const damaged = problem(
+  'damaged-picture',
+  "The picture is damaged or cut short and can't be read as a whole. Copy or save it again from where it came, and choose the new file.",
+);
+
+const tooSlow = problem(
+  'too-slow',
+  `The picture takes more than ${MOST_SECONDS} seconds to read. Save it again where it was made, and choose the new file.`,
+);
+
+function tooManyPixels(widthPx: number, heightPx: number): ReturnType<typeof problem> {
+  const most = limits.picturePixels / 1_000_000;
+  return problem(
+    'too-many-pixels',
+    `The picture has ${widthPx} × ${heightPx} pixels; ${most} million in all are the most that Larkrow opens. Save it smaller where it was made: a chart needs far fewer.`,
+  );
+}
