@@ -5,6 +5,7 @@
 
 import type { Chart } from '../chart/chart.ts';
 import { arrow, cordNumbersMm, drawChartBlock, rowNumbersMm } from './chart-block.ts';
+import { textWidthMm } from './faces/measure-text.ts';
 import { drawKey, type KeyEntry, type KeyLayout, layOutKey } from './key.ts';
 import { label } from './label.ts';
 import type { CellsItem, Item, PathStep, TextItem } from './page.ts';
@@ -24,6 +25,8 @@ export interface ChartPagesInput {
   readonly firstPage: number;
 }
 
+type Layable = Omit<ChartPagesInput, 'firstPage'>;
+
 /** Title and range above the chart. */
 const HEAD_MM = 11;
 /** A line of join marks above and below the numbers, where there are several pages. */
@@ -31,11 +34,16 @@ const JOINS_MM = 4.6;
 const KEY_GAP_MM = 5;
 const MAP_MM = { width: 34, height: 30 } as const;
 
+/** How many pages `chartPages` will make. */
+export function countChartPages(input: Layable): number {
+  return pagesOf(chosenSplit(input).split);
+}
+
 export function chartPages(input: ChartPagesInput): Draft[] {
-  const single = split(input, false);
-  const chosen = pagesOf(single.split) === 1 ? single : split(input, true);
+  const chosen = chosenSplit(input);
+  const frame = frameOf(input, chosen);
   return chosen.split.down.flatMap((_, downAt) =>
-    chosen.split.across.map((_, acrossAt) => chartPage(input, chosen, acrossAt, downAt)),
+    chosen.split.across.map((_, acrossAt) => chartPage(input, chosen, frame, acrossAt, downAt)),
   );
 }
 
@@ -45,14 +53,19 @@ interface Chosen {
   readonly joined: boolean;
 }
 
-function split(input: ChartPagesInput, joined: boolean): Chosen {
+function chosenSplit(input: Layable): Chosen {
+  const single = split(input, false);
+  return pagesOf(single.split) === 1 ? single : split(input, true);
+}
+
+function split(input: Layable, joined: boolean): Chosen {
   const { columns, rows } = input.chart;
   const upright = roomFor(input, input.sheet, joined);
   const onItsSide = roomFor(input, turned(input.sheet), joined);
   return { split: splitChart({ columns, rows, aspect: input.aspect, upright, onItsSide }), joined };
 }
 
-function keyFor({ entries }: ChartPagesInput, body: Area, joined: boolean): KeyLayout {
+function keyFor({ entries }: Layable, body: Area, joined: boolean): KeyLayout {
   return layOutKey(entries, body.width - (joined ? MAP_MM.width + 6 : 0));
 }
 
@@ -61,7 +74,7 @@ function keyHeight(key: KeyLayout, joined: boolean): number {
 }
 
 /** What is left for the cells beside numbers, marks and key. */
-function roomFor(input: ChartPagesInput, sheet: Sheet, joined: boolean): Room {
+function roomFor(input: Layable, sheet: Sheet, joined: boolean): Room {
   const body = bodyOf(sheet);
   const around = HEAD_MM + 2 * cordNumbersMm() + (joined ? 2 * JOINS_MM : 0) + KEY_GAP_MM;
   return {
@@ -70,25 +83,45 @@ function roomFor(input: ChartPagesInput, sheet: Sheet, joined: boolean): Room {
   };
 }
 
+/** What is alike on all chart pages: they place the chart as if each were full, and the key below it. */
+interface Frame {
+  readonly sheet: Sheet;
+  readonly body: Area;
+  /** Top left corner of the cells. */
+  readonly x: number;
+  readonly y: number;
+  readonly keyY: number;
+  readonly key: readonly Item[];
+}
+
+function frameOf(input: Layable, { split, joined }: Chosen): Frame {
+  const sheet = split.turned ? turned(input.sheet) : input.sheet;
+  const body = bodyOf(sheet);
+  const around = cordNumbersMm() + (joined ? JOINS_MM : 0);
+  const y = body.y + HEAD_MM + around;
+  const keyY = y + longest(split.down) * split.cellHeight + around + KEY_GAP_MM;
+  const key = drawKey(input.entries, keyFor(input, body, joined), body.x, keyY, input.cellInks);
+  return {
+    sheet,
+    body,
+    x: body.x + (body.width - longest(split.across) * split.cellWidth) / 2,
+    y,
+    keyY,
+    key,
+  };
+}
+
 function chartPage(
   input: ChartPagesInput,
   { split, joined }: Chosen,
+  { sheet, body, x, y, keyY, key }: Frame,
   acrossAt: number,
   downAt: number,
 ): Draft {
-  const { chart, cellInks, entries } = input;
-  const sheet = split.turned ? turned(input.sheet) : input.sheet;
-  const body = bodyOf(sheet);
+  const { chart, cellInks } = input;
+  const { cellWidth, cellHeight } = split;
   const across = split.across[acrossAt]!;
   const down = split.down[downAt]!;
-  const { cellWidth, cellHeight } = split;
-  // All pages place the chart alike, as if each were full.
-  const fullWidth = longest(split.across) * cellWidth;
-  const fullHeight = longest(split.down) * cellHeight;
-  const x = body.x + (body.width - fullWidth) / 2;
-  const y = body.y + HEAD_MM + (joined ? JOINS_MM : 0) + cordNumbersMm();
-  const key = keyFor(input, body, joined);
-  const keyY = y + fullHeight + cordNumbersMm() + (joined ? JOINS_MM : 0) + KEY_GAP_MM;
   const range = rangeOf(across, down);
   const pages = neighbours(input, split, acrossAt, downAt);
   return {
@@ -98,7 +131,7 @@ function chartPage(
       ...head(body, range),
       ...drawChartBlock({ chart, x, y, cellWidth, cellHeight, across, down, cellInks }),
       ...(joined ? joinMarks(pages, { x, y, across, down, split }) : []),
-      ...drawKey(entries, key, body.x, keyY, cellInks),
+      ...key,
       ...(joined ? pageMap(input, split, acrossAt, downAt, body.x + body.width - MAP_MM.width, keyY) : []),
     ],
     middle: range,
@@ -202,11 +235,15 @@ function joinMarks(pages: Neighbours, { x, y, across, down, split }: Placed): It
       );
     }
   }
-  const middle = x + width / 2;
-  if (pages.above)
-    items.push(text(pages.above, middle, aboveY, 'center'), mark(upright(middle - 13, aboveY, -1)));
-  if (pages.below)
-    items.push(text(pages.below, middle, belowY, 'center'), mark(upright(middle - 13, belowY, 1)));
+  for (const [page, baseline, way] of [
+    [pages.above, aboveY, -1],
+    [pages.below, belowY, 1],
+  ] as const) {
+    if (!page) continue;
+    const middle = x + width / 2;
+    const half = textWidthMm(`joins page ${page}`, 'sans-bold', sizes.small) / 2;
+    items.push(mark(upright(middle - half - 0.5, baseline, way)), text(page, middle + 1, baseline, 'center'));
+  }
   return items;
 }
 
@@ -238,7 +275,8 @@ function pageMap(
   const cellAspect =
     (longest(split.across) * split.cellWidth) / Math.max(longest(split.down) * split.cellHeight, 0.001);
   const height = Math.min((MAP_MM.height - 7) / down, MAP_MM.width / across / cellAspect, 9);
-  const width = height * cellAspect;
+  // Pages of a very long or very wide chart are not drawn in proportion: their boxes would be slivers.
+  const width = Math.max(height * cellAspect, Math.min(5, MAP_MM.width / across));
   const numberMm = Math.min(2.4, height * 0.6, width * 0.5);
   const items: Item[] = [
     label(x, y + sizes.heading * 0.8, 'Pages', { face: 'serif-bold', sizeMm: sizes.heading, role: 'aside' }),

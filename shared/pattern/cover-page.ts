@@ -6,58 +6,61 @@ import { codeOf } from '../design/codes.ts';
 import { fringeMm } from '../gauge/fringe.ts';
 import { formatLength } from '../units/length.ts';
 import { formatTime } from '../units/time.ts';
-import { fitText, wrapText } from './faces/measure-text.ts';
+import { hexToOkLab } from '../yarn/colour.ts';
+import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { type Area, bodyOf } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
-import { inks, sizes } from './style.ts';
+import { inks, LEADING, sizes } from './style.ts';
 import { mixed } from './tones.ts';
 
-const FACTS_MM = 21;
+/** The line of facts, which takes the place of the foot. */
+const FACTS_MM = 12;
+const BAND_MM = 2.4;
+const BYLINE_MM = 4;
 
 export function coverPage(context: PatternContext): Draft {
-  const { design, sheet, printer } = context;
+  const { sheet } = context;
   const area = bodyOf(sheet);
-  const title = titleLines(printer.printable(design.title, 'serif-bold'), area.width);
-  const titleY = area.y + title.sizeMm * 0.95;
-  const leading = title.sizeMm * 1.16;
-  const designer = printer.printable(design.designer);
-  const bylineY = titleY + (title.lines.length - 1) * leading + (designer ? 8 : 0);
-  const bandY = bylineY + 6;
-  const panel: Area = {
-    x: area.x,
-    y: bandY + 2.4,
-    width: area.width,
-    height: area.y + area.height - FACTS_MM - bandY - 2.4,
-  };
-  const byline = fitText(`designed by ${designer}`, 'sans', sizes.heading * 0.86, area.width);
+  const names = titleAndDesigner(context, area);
+  const panelY = names.bottom + BAND_MM + 1.2;
+  const panel: Area = { ...area, y: panelY, height: area.y + area.height - FACTS_MM - panelY };
   return {
     sheet,
     title: 'Cover',
+    withoutFoot: true,
     items: [
-      ...title.lines.map((line, i) =>
-        label(area.x, titleY + i * leading, line, {
-          face: 'serif-bold',
-          sizeMm: title.sizeMm,
-          ...(i === 0 && { role: 'title' }),
-        }),
-      ),
-      ...(designer
-        ? [
-            label(area.x, bylineY, byline, {
-              sizeMm: sizes.heading * 0.86,
-              color: inks.soft,
-              role: 'paragraph',
-            }),
-          ]
-        : []),
-      ...yarnBand(context, { x: area.x, y: bandY, width: area.width, height: 2.4 }),
+      ...names.items,
+      ...yarnBand(context, { ...area, y: names.bottom, height: BAND_MM }),
       ...hangingOnItsWall(context, panel),
       ...facts(context, area),
     ],
   };
+}
+
+function titleAndDesigner(
+  { design, printer }: PatternContext,
+  area: Area,
+): { items: Item[]; bottom: number } {
+  const title = titleLines(printer.printable(design.title, 'serif-bold'), area.width);
+  const designer = printer.printable(design.designer);
+  const byline = designer ? wrapText(`designed by ${designer}`, 'sans', BYLINE_MM, area.width) : [];
+  const items: Item[] = [];
+  let y = area.y - title.sizeMm * 0.21;
+  title.lines.forEach((line, i) => {
+    y += title.sizeMm * 1.16;
+    const role = i === 0 ? ({ role: 'title' } as const) : {};
+    items.push(label(area.x, y, line, { face: 'serif-bold', sizeMm: title.sizeMm, ...role }));
+  });
+  y += 2.6;
+  byline.forEach((line, i) => {
+    y += BYLINE_MM * LEADING;
+    const role = i === 0 ? ({ role: 'paragraph' } as const) : {};
+    items.push(label(area.x, y, line, { sizeMm: BYLINE_MM, color: inks.soft, ...role }));
+  });
+  return { items, bottom: y + 6 };
 }
 
 /** As large as fits on two lines, at most; a very long title goes on in smaller lines. */
@@ -87,7 +90,16 @@ function yarnBand({ materials }: PatternContext, band: Area): Item[] {
   });
 }
 
-/** A wall in the palest tone of the design's own ground, and the hanging on it. */
+/**
+ * The wall behind the hanging: the design's own ground, paler where it is dark, and a shade deeper where it is pale,
+ * so that pale cords stand out.
+ */
+function wallColor(ground: string): string {
+  return hexToOkLab(ground).l > 0.75
+    ? mixed(mixed(ground, '#77797a', 0.3), inks.paper, 0.3)
+    : mixed(mixed(ground, inks.linen, 0.7), inks.paper, 0.3);
+}
+
 function hangingOnItsWall({ design, chart, materials }: PatternContext, panel: Area): Item[] {
   const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
   const ground = colors[codeOf(design.ground)] ?? inks.linen;
@@ -100,17 +112,19 @@ function hangingOnItsWall({ design, chart, materials }: PatternContext, panel: A
     height: panel.height - 2 * pad,
   };
   return [
-    { kind: 'box', ...panel, fill: mixed(mixed(ground, inks.linen, 0.7), inks.paper, 0.35) },
+    { kind: 'box', ...panel, fill: wallColor(ground) },
     ...drawHanging({ chart, geometry, colors, cordColor: ground, box }),
   ];
 }
 
 function facts({ materials, units }: PatternContext, area: Area): Item[] {
   const { finished, totals } = materials;
-  const across = formatLength(finished.widthMm, units);
-  const width = units === 'metric' ? across.replace(/ cm$/, '') : across;
+  const width = formatLength(finished.widthMm, units);
+  const height = formatLength(finished.knottedHeightMm, units);
+  // One unit is enough for both: '30 × 34.6 cm'.
+  const alike = units === 'metric' && width.endsWith(' cm') && height.endsWith(' cm');
   const list = [
-    ['knotted picture', `${width} × ${formatLength(finished.knottedHeightMm, units)}`],
+    ['knotted picture', `${alike ? width.slice(0, -3) : width} × ${height}`],
     ['cords × rows', `${materials.columns} × ${materials.rows}`],
     ['yarns', String(materials.yarns.length)],
     ['time', `about ${formatTime(totals.seconds)}`],
@@ -120,12 +134,17 @@ function facts({ materials, units }: PatternContext, area: Area): Item[] {
   let x = area.x;
   const y = area.y + area.height - FACTS_MM + 9;
   return list.flatMap(([name, value], i) => {
-    const width = shares[i]! * area.width;
+    const room = shares[i]! * area.width;
     const items = [
       label(x, y, name, { sizeMm: sizes.small, color: inks.soft, role: 'paragraph' }),
-      label(x, y + 6.6, fitText(value, 'serif-bold', 5, width - 2), { face: 'serif-bold', sizeMm: 5 }),
+      label(x, y + 6.6, value, { face: 'serif-bold', sizeMm: sizeToFit(value, 5, room - 2) }),
     ];
-    x += width;
+    x += room;
     return items;
   });
+}
+
+/** `sizeMm`, or less where the text would be wider than `width`. */
+function sizeToFit(text: string, sizeMm: number, width: number): number {
+  return sizeMm * Math.min(1, width / textWidthMm(text, 'serif-bold', sizeMm));
 }

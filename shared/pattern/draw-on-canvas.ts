@@ -191,12 +191,16 @@ function drawSymbols(
 ): void {
   setFont(pen, 'symbols', symbolMm * pxPerMm, faces);
   pen.textAlign = 'left';
+  let inHand = '';
   for (let r = 0; r < rows; r++) {
     const baseline = (y + (r + 0.5) * cellHeight + symbolMm / 2) * pxPerMm;
     for (let c = 0; c < columns; c++) {
       const ink = inks[codes[r * columns + c]!];
       if (!ink?.symbol) continue;
-      pen.fillStyle = ink.ink;
+      if (ink.ink !== inHand) {
+        inHand = ink.ink;
+        pen.fillStyle = inHand;
+      }
       pen.fillText(ink.symbol, (x + (c + 0.5) * cellWidth - symbolMm / 2) * pxPerMm, baseline);
     }
   }

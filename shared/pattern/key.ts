@@ -7,6 +7,7 @@ import type { Chart } from '../chart/chart.ts';
 import { BARE, codeOf } from '../design/codes.ts';
 import type { Yarn } from '../design/schema.ts';
 import { bareMark } from './chart-block.ts';
+import { grouped } from './counted.ts';
 import { fitText, textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { CellsItem, Item } from './page.ts';
@@ -80,7 +81,7 @@ function drawEntry(
   width: number,
   cellInks: CellsItem['inks'],
 ): Item[] {
-  const count = entry.count.toLocaleString('en');
+  const count = grouped(entry.count);
   const nameX = x + SWATCH_MM + 1.6;
   const room = width - SWATCH_MM - 1.6 - textWidthMm(count, 'sans', NAME_MM) - 4;
   const name = fitText(entry.name, 'sans', NAME_MM, room);
@@ -112,10 +113,5 @@ export function drawSwatch(
 }
 
 function entryWidth({ name, count }: KeyEntry): number {
-  return (
-    SWATCH_MM +
-    3 +
-    textWidthMm(name, 'sans', NAME_MM) +
-    textWidthMm(count.toLocaleString('en'), 'sans', NAME_MM)
-  );
+  return SWATCH_MM + 3 + textWidthMm(name, 'sans', NAME_MM) + textWidthMm(grouped(count), 'sans', NAME_MM);
 }

@@ -3,9 +3,10 @@
  * cautions and care. A pure function; drawing the pages is another's work.
  */
 
+import type { Materials } from '../materials/materials.ts';
 import { carePage } from './care-page.ts';
 import { cellInks } from './cell-inks.ts';
-import { chartPages } from './chart-pages.ts';
+import { chartPages, countChartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
 import { keyEntries } from './key.ts';
 import { materialsPages } from './materials-pages.ts';
@@ -14,11 +15,9 @@ import { type Draft, finishPage } from './page-foot.ts';
 import { papers } from './papers.ts';
 import type { PatternContext, PatternInput } from './pattern-input.ts';
 import { newPrinter } from './printable.ts';
+import { printedAspect } from './printed-aspect.ts';
 import { readingPage } from './reading-page.ts';
 import { rowsPages } from './rows-pages.ts';
-
-/** Taller or wider cells than this would not fit a page; the gauge then is a slip of measuring. */
-const ASPECT_LIMIT = 3;
 
 export function layOutPattern(input: PatternInput): PatternDocument {
   const printer = newPrinter();
@@ -29,20 +28,24 @@ export function layOutPattern(input: PatternInput): PatternDocument {
     cellInks: cellInks(design.yarns),
     printer,
   };
-  const before = [coverPage(context), ...materialsPages(context), ...readingPage(context)];
+  const charted = {
+    chart,
+    aspect: printedAspect(materials.gauge),
+    sheet: context.sheet,
+    entries: keyEntries(
+      design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) })),
+      chart,
+    ),
+    cellInks: context.cellInks,
+  };
+  const before = [
+    coverPage(context),
+    ...materialsPages(context),
+    ...readingPage(context, countChartPages(charted)),
+  ];
   const drafts: Draft[] = [
     ...before,
-    ...chartPages({
-      chart,
-      aspect: printedAspect(materials.gauge),
-      sheet: context.sheet,
-      entries: keyEntries(
-        design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) })),
-        chart,
-      ),
-      cellInks: context.cellInks,
-      firstPage: before.length + 1,
-    }),
+    ...chartPages({ ...charted, firstPage: before.length + 1 }),
     ...rowsPages(context),
     ...carePage(context),
   ];
@@ -56,20 +59,10 @@ export function layOutPattern(input: PatternInput): PatternDocument {
   };
 }
 
-interface Proportions {
-  readonly pitchMm: number;
-  readonly rowHeightMm: number;
-}
-
-/** The knot's width over its height, within what a page can show. */
-export function printedAspect({ pitchMm, rowHeightMm }: Proportions): number {
-  return Math.min(Math.max(pitchMm / rowHeightMm, 1 / ASPECT_LIMIT), ASPECT_LIMIT);
-}
-
-function aspectNotice(gauge: Proportions): string[] {
+function aspectNotice(gauge: Materials['gauge']): string[] {
   return printedAspect(gauge) === gauge.pitchMm / gauge.rowHeightMm
     ? []
     : [
-        'The knots of this gauge are so narrow or so low that the chart shows them broader: check the swatch.',
+        'The knots of this gauge are so narrow or so low that the chart cannot show their proportions: check the swatch.',
       ];
 }

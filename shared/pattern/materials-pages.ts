@@ -10,6 +10,7 @@ import { formatMass } from '../units/mass.ts';
 import { formatThickness } from '../units/thickness.ts';
 import { formatYarnLength } from '../units/yarn-length.ts';
 import { cautionsInShort } from './cautions.ts';
+import { counted, grouped } from './counted.ts';
 import { type Flow, figureWidth, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import type { Draft } from './page-foot.ts';
@@ -76,7 +77,7 @@ function yarns(flow: Flow, { materials, units, printer, cellInks, design }: Patt
   const { totals } = materials;
   paragraph(
     flow,
-    `Together ${grouped(totals.knots)} knots, ${formatYarnLength(totals.yarnCutMm, units, enough)} and ${formatMass(totals.yarnMassG, units, enough)} of yarn; ${grouped(totals.looseEnds)} loose ends at the back, and at most ${totals.liveMax} strands hanging at once. Buy all skeins of one yarn from one dye lot.`,
+    `Together ${counted(totals.knots, 'knot')}, ${formatYarnLength(totals.yarnCutMm, units, enough)} and ${formatMass(totals.yarnMassG, units, enough)} of yarn; ${counted(totals.looseEnds, 'loose end')} at the back, and at most ${counted(totals.liveMax, 'strand')} hanging at once. Buy all skeins of one yarn from one dye lot.`,
     { color: inks.soft, sizeMm: sizes.note },
   );
 }
@@ -118,7 +119,7 @@ function cord(flow: Flow, { materials: { cords }, units, printer }: PatternConte
     : '';
   paragraph(
     flow,
-    `${grouped(cords.cutCords)} cut cords, ${formatYarnLength(cords.totalMm, units, enough)} and ${formatMass(cords.massG, units, enough)} in all. Each is folded in half over the dowel and gives two cords.${spare}${spread}`,
+    `${counted(cords.cutCords, 'cut cord')}, ${formatYarnLength(cords.totalMm, units, enough)} and ${formatMass(cords.massG, units, enough)} in all. Each is folded in half over the dowel and gives two cords.${spare}${spread}`,
     { color: inks.soft, sizeMm: sizes.note },
   );
 }
@@ -138,8 +139,4 @@ function dowelAndTools(flow: Flow, { materials: { dowel }, units }: PatternConte
     flow,
     'Sharp scissors, a tape measure, a comb for the fringe, and a clip or bobbin for each hanging strand if you like. A blunt needle for loose ends.',
   );
-}
-
-function grouped(count: number): string {
-  return count.toLocaleString('en');
 }

@@ -20,17 +20,19 @@ export interface Draft {
   /** In its second line. */
   readonly below?: string;
   readonly checkLine?: boolean;
+  /** For a cover. */
+  readonly withoutFoot?: boolean;
 }
 
 const CHECK_MM = 50;
 
-/** `number` counts from 1. Nothing stands at the foot of a cover. */
+/** `number` counts from 1. */
 export function finishPage(draft: Draft, patternTitle: string, number: number, of: number): Page {
   return {
     widthMm: draft.sheet.widthMm,
     heightMm: draft.sheet.heightMm,
     title: draft.title,
-    items: [...draft.items, ...foot(draft, patternTitle, number, of)],
+    items: [...draft.items, ...(draft.withoutFoot ? [] : foot(draft, patternTitle, number, of))],
   };
 }
 

@@ -1,0 +1,78 @@
+/**
+ * The whole chart as one picture: every row and cord numbered as on paper, with title and key. It is laid out as one
+ * sheet in mm of a nominal resolution; the drawer turns it into pixels.
+ */
+
+import type { Chart } from '../chart/chart.ts';
+import type { Design } from '../design/design.ts';
+import { cellInks } from './cell-inks.ts';
+import { cordNumbersMm, drawChartBlock, rowNumbersMm } from './chart-block.ts';
+import { fitText } from './faces/measure-text.ts';
+import { drawKey, keyEntries, layOutKey } from './key.ts';
+import { label } from './label.ts';
+import type { Page } from './page.ts';
+import { newPrinter } from './printable.ts';
+import { printedAspect } from './printed-aspect.ts';
+import { inks } from './style.ts';
+
+/** Pixels to the millimetre: 203 to the inch, so that the numbers are as sharp as on a screen. */
+export const PICTURE_PX_PER_MM = 8;
+
+/**
+ * Pixels of a picture in all, and of its longer side. A chart within `limits` keeps its cells of at least 4 px.
+ */
+export const pictureLimits = { pixels: 48_000_000, sidePx: 16_000, cellPx: { least: 4, most: 32 } } as const;
+
+const MARGIN_MM = 8;
+const TITLE_MM = 14;
+const GAP_MM = 6;
+/** A narrow chart would leave no room for title and key. */
+const NARROWEST_MM = 90;
+
+export function layOutPicture(
+  design: Pick<Design, 'title' | 'yarns'>,
+  chart: Chart,
+  gauge: { readonly pitchMm: number; readonly rowHeightMm: number },
+): Page {
+  const printer = newPrinter();
+  const named = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
+  const entries = keyEntries(named, chart);
+  const aspect = printedAspect(gauge);
+  for (let cellPx = pictureLimits.cellPx.most; ; cellPx--) {
+    const short = cellPx / PICTURE_PX_PER_MM;
+    const cellWidth = aspect >= 1 ? short * aspect : short;
+    const cellHeight = cellWidth / aspect;
+    const sides = rowNumbersMm(chart.rows);
+    const chartWidth = chart.columns * cellWidth;
+    const chartHeight = chart.rows * cellHeight;
+    const inside = Math.max(chartWidth + 2 * sides, NARROWEST_MM);
+    const key = layOutKey(entries, inside);
+    const widthMm = inside + 2 * MARGIN_MM;
+    const keyY = MARGIN_MM + TITLE_MM + chartHeight + 2 * cordNumbersMm() + GAP_MM;
+    const heightMm = keyY + key.height + MARGIN_MM;
+    if (cellPx > pictureLimits.cellPx.least && !fits(widthMm, heightMm)) continue;
+    const x = MARGIN_MM + (inside - chartWidth) / 2;
+    const y = MARGIN_MM + TITLE_MM + cordNumbersMm();
+    const cells = cellInks(design.yarns);
+    const across = { first: 0, end: chart.columns, repeated: 0 };
+    const down = { first: 0, end: chart.rows, repeated: 0 };
+    const title = fitText(printer.printable(design.title, 'serif-bold'), 'serif-bold', 7, inside);
+    return {
+      widthMm,
+      heightMm,
+      title: printer.printable(design.title),
+      items: [
+        { kind: 'box', x: 0, y: 0, width: widthMm, height: heightMm, fill: inks.paper },
+        label(MARGIN_MM, MARGIN_MM + 6.5, title, { face: 'serif-bold', sizeMm: 7 }),
+        ...drawChartBlock({ chart, x, y, cellWidth, cellHeight, across, down, cellInks: cells }),
+        ...drawKey(entries, key, MARGIN_MM, keyY, cells),
+      ],
+    };
+  }
+}
+
+function fits(widthMm: number, heightMm: number): boolean {
+  const width = widthMm * PICTURE_PX_PER_MM;
+  const height = heightMm * PICTURE_PX_PER_MM;
+  return width * height <= pictureLimits.pixels && Math.max(width, height) <= pictureLimits.sidePx;
+}
