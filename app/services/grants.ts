@@ -9,7 +9,7 @@ import type { FileLayer } from './files/file-layer.ts';
 
 export interface Grants {
   /** Real paths. */
-  readonly folders: () => readonly string[];
+  folders(): Promise<readonly string[]>;
   /**
    * The real path of something within a granted folder; it need not exist, its folder must. Problems: `not-granted`,
    * `not-there`.
@@ -17,7 +17,7 @@ export interface Grants {
   within(path: string): Promise<Result<string>>;
 }
 
-export function createGrants(files: FileLayer, folders: () => readonly string[]): Grants {
+export function createGrants(files: FileLayer, folders: () => Promise<readonly string[]>): Grants {
   return {
     folders,
     async within(path) {
@@ -25,7 +25,7 @@ export function createGrants(files: FileLayer, folders: () => readonly string[])
       if (real === null) {
         return problem('not-there', `“${basename(path)}” is not there any more. Choose another place.`);
       }
-      if (folders().some((folder) => isWithin(real, folder))) return good(real);
+      if ((await folders()).some((folder) => isWithin(real, folder))) return good(real);
       return problem(
         'not-granted',
         `“${basename(path)}” lies outside the folders that Larkrow may use. Choose a place in one of them, or start Larkrow with --folder.`,

@@ -20,13 +20,19 @@ export interface Held {
    * written there since. Null: nothing was there. Undefined: the caller says what may be replaced.
    */
   readonly seen?: Stamp | null;
+  /** A version that was written here but that the disk did not confirm; the next save may replace it. */
+  readonly unconfirmed?: Stamp;
 }
 
+/** What may be remembered with a handle. */
+export type Note = Partial<Pick<Held, 'pointedAt' | 'seen' | 'unconfirmed'>>;
+
 export interface Handles {
-  /** The same word each time for the same kind and path. `rest` is remembered with it. */
-  give(kind: HandleKind, path: string, rest?: Partial<Pick<Held, 'pointedAt' | 'seen'>>): Place;
+  /** The same word each time for the same kind and path. `note` is remembered with it. */
+  give(kind: HandleKind, path: string, note?: Note): Place;
   /** Problems: `unknown-handle`, `wrong-kind`. */
   take(handle: Handle, kind: HandleKind): Result<Held>;
+  note(handle: Handle, note: Note): void;
   /** The file has another path from now on, under the same word. */
   move(handle: Handle, path: string): void;
 }
@@ -36,7 +42,7 @@ export function createHandles(): Handles {
   const words = new Map<string, Handle>();
   const keyOf = (kind: HandleKind, path: string) => `${kind} ${path}`;
   return {
-    give(kind, path, rest = {}) {
+    give(kind, path, note = {}) {
       const key = keyOf(kind, path);
       const handle = words.get(key) ?? randomBytes(18).toString('base64url');
       const before = held.get(handle);
@@ -45,8 +51,8 @@ export function createHandles(): Handles {
         kind,
         path,
         ...before,
-        ...rest,
-        pointedAt: (before?.pointedAt ?? false) || (rest.pointedAt ?? false),
+        ...note,
+        pointedAt: (before?.pointedAt ?? false) || (note.pointedAt ?? false),
       });
       return { handle, name: basename(path) || path };
     },
@@ -57,6 +63,11 @@ export function createHandles(): Handles {
         return problem('wrong-kind', `This is a ${found.kind}, not a ${kind}. Choose a ${kind}.`);
       }
       return good(found);
+    },
+    note(handle, note) {
+      const found = held.get(handle);
+      if (!found) throw new Error('nothing can be noted with a handle that was never given out');
+      held.set(handle, { ...found, ...note });
     },
     move(handle, path) {
       const found = held.get(handle);

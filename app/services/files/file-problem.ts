@@ -49,6 +49,11 @@ const reasons: Record<string, Reason> = {
   ETXTBSY: { code: 'busy', because: 'another program holds it', todo: 'Close it there, then try again.' },
   EMFILE: { code: 'busy', because: 'too many files are open', todo: 'Close other programs, then try again.' },
   ENFILE: { code: 'busy', because: 'too many files are open', todo: 'Close other programs, then try again.' },
+  ERR_FS_FILE_TOO_LARGE: {
+    code: 'too-large',
+    because: 'it is larger than Larkrow can read',
+    todo: 'Choose another file.',
+  },
   EXDEV: {
     code: 'other-disk',
     because: 'it lies on another disk',

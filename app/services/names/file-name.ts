@@ -3,8 +3,9 @@
  * carried from one machine to another.
  */
 import { type Problem, problem } from '../../../shared/result.ts';
+import { endings } from './endings.ts';
 
-export const DESIGN_ENDING = '.larkrow';
+export const DESIGN_ENDING = endings.design[0];
 
 /** Most disks take 255 bytes of UTF-8 (ext4) or 255 UTF-16 units (NTFS, APFS); room is left for numbers and endings. */
 const STEM_BYTES = 200;

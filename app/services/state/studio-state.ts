@@ -14,7 +14,7 @@ export interface StudioState {
   change(settings: { readonly [K in keyof Settings]?: Settings[K] | undefined }): Settings;
   /** Null until the person chooses a folder. */
   shelfFolder(): string | null;
-  useShelfFolder(path: string): void;
+  keepShelfFolder(path: string): void;
   /** True from the first start on. */
   demosGiven(): boolean;
   noteDemosGiven(): void;
@@ -28,7 +28,13 @@ export interface StudioState {
 
 export function studioState(store: KeyValueStore): StudioState {
   const recent = () => read(store, 'recent', z.array(z.string())) ?? [];
-  const setRecent = (paths: readonly string[]) => store.set('recent', paths.slice(0, RECENT_COUNT));
+  const setRecent = (paths: readonly string[]) => {
+    try {
+      store.set('recent', paths.slice(0, RECENT_COUNT));
+    } catch {
+      // A list of recent designs that can't be kept is no reason to refuse the design itself.
+    }
+  };
   const settings = () => soundSettings(store.get('settings'));
   return {
     settings,
@@ -38,7 +44,7 @@ export function studioState(store: KeyValueStore): StudioState {
       return next;
     },
     shelfFolder: () => read(store, 'shelfFolder', z.string().min(1)),
-    useShelfFolder: (path) => store.set('shelfFolder', path),
+    keepShelfFolder: (path) => store.set('shelfFolder', path),
     demosGiven: () => read(store, 'demosGiven', z.boolean()) ?? false,
     noteDemosGiven: () => store.set('demosGiven', true),
     recent,

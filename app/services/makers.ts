@@ -1,0 +1,21 @@
+/** The long jobs behind the bridge; a test may pass slower or failing ones. */
+import type { Answer, CallOptions } from '../../shared/bridge.ts';
+import type { Result } from '../../shared/result.ts';
+import { makeChartPng } from './pattern/draw-png.ts';
+import { makePattern } from './pattern/make-pattern.ts';
+import { lookAtPicture } from './pictures/look-at-picture.ts';
+import type { PictureSource } from './pictures/picture-bytes.ts';
+import { type PictureRequest, pictureToChart } from './pictures/picture-to-chart.ts';
+
+export interface Makers {
+  readonly makePattern: typeof makePattern;
+  readonly makeChartPng: typeof makeChartPng;
+  readonly lookAtPicture: typeof lookAtPicture;
+  readonly pictureToChart: (
+    source: PictureSource,
+    request: PictureRequest,
+    options?: CallOptions,
+  ) => Promise<Result<Answer<'picture.chart'>>>;
+}
+
+export const ourMakers: Makers = { makePattern, makeChartPng, lookAtPicture, pictureToChart };

@@ -1,0 +1,60 @@
+/** Pictures in, patterns and pictures out. */
+import { limits } from '../../../shared/design/limits.ts';
+import { readDesign } from '../../../shared/design/read-design.ts';
+import { good, problem } from '../../../shared/result.ts';
+import { cancelled } from '../answer.ts';
+import type { Call, Handlers } from '../handlers.ts';
+import type { Studio } from '../studio.ts';
+import { saveTo } from './save-to.ts';
+import { takenPictures } from './taken-pictures.ts';
+
+type PaperVerb = Extract<keyof Handlers, `picture.${string}` | 'pattern.save' | 'png.save'>;
+
+export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
+  const { makers, now } = studio;
+  const taken = takenPictures(studio);
+  return {
+    'picture.look': async ({ picture }) => {
+      const source = await taken.sourceOf(picture);
+      return source.ok ? makers.lookAtPicture(source.value) : source;
+    },
+    'picture.take': ({ name, bytes }) => {
+      if (bytes.length > limits.pictureBytes) {
+        const most = limits.pictureBytes / 1024 / 1024;
+        return problem('too-large', `The picture is larger than ${most} MiB. Save it smaller, or as JPEG.`);
+      }
+      return good(taken.take(name, bytes));
+    },
+    'picture.chart': async ({ picture, ...request }, call) => {
+      const source = await taken.sourceOf(picture);
+      return source.ok ? makers.pictureToChart(source.value, request, call) : source;
+    },
+    'pattern.save': async ({ text, paper, units, target }, call) => {
+      const design = readDesign(text);
+      if (!design.ok) return design;
+      // A target that can't be used is told before the work, not after it.
+      const held = await studio.reach(target, 'pattern');
+      if (!held.ok) return held;
+      const made = await makers.makePattern(design.value, { paper, units, date: now(), ...call });
+      if (!made.ok) return made;
+      if (isStopped(call)) return cancelled;
+      const { bytes, pages } = made.value;
+      const saved = await saveTo(studio, { kind: 'pattern', target, bytes, stamp: null });
+      return saved.ok ? good({ fileName: saved.value.fileName, pages, bytes: bytes.length }) : saved;
+    },
+    'png.save': async ({ text, target }, call) => {
+      const design = readDesign(text);
+      if (!design.ok) return design;
+      const held = await studio.reach(target, 'png');
+      if (!held.ok) return held;
+      const bytes = await makers.makeChartPng(design.value);
+      if (isStopped(call)) return cancelled;
+      const saved = await saveTo(studio, { kind: 'png', target, bytes, stamp: null });
+      return saved.ok ? good({ fileName: saved.value.fileName, bytes: bytes.length }) : saved;
+    },
+  };
+}
+
+function isStopped({ signal }: Call): boolean {
+  return signal.aborted;
+}
