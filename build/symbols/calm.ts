@@ -1,6 +1,7 @@
 /** Which drawings look calm beside one another in a field of cells: a question of symmetry and of few parts. */
-import { type Candidate, twins } from './candidates.ts';
+import type { Candidate } from './candidates.ts';
 import { touches } from './lines.ts';
+import { twins } from './moves.ts';
 import type { Drawing } from './raster.ts';
 
 export interface Symmetry {

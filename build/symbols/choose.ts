@@ -8,10 +8,11 @@ import { writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { isAvoided } from './avoid.ts';
 import { isCalm, symmetryOf, unrestOf } from './calm.ts';
-import { type Candidate, candidates, twins } from './candidates.ts';
+import { type Candidate, candidates } from './candidates.ts';
 import { hasOpenCounters } from './counters.ts';
 import { differencePx, type Print, print } from './difference.ts';
 import { letterJudge } from './letters.ts';
+import { twins } from './moves.ts';
 import { cellPx, type Drawing, oneBit } from './raster.ts';
 
 /** In the order in which yarns get them: a chart of few yarns reads a a b c. */

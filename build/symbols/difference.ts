@@ -4,13 +4,17 @@
  * nothing, since no printer places a cell exactly, further for a price, so that the same drawing at another place
  * in the cell still counts as alike.
  */
-import type { Bitmap } from './raster.ts';
+/** Shares of ink, 0 to 1, row by row: whole in one-bit print, in between in grey. */
+export interface Inked {
+  readonly size: number;
+  readonly ink: ArrayLike<number>;
+}
 
 /** A bitmap made ready for comparing: blurred, in sixteenths of a pixel's ink, with room around it for shifts. */
 export interface Print {
   readonly size: number;
-  readonly blurred: Int16Array;
-  /** Inked pixels before the blur. */
+  readonly blurred: Float32Array;
+  /** Pixels of ink before the blur. */
   readonly inkPx: number;
 }
 
@@ -26,17 +30,18 @@ export interface Shifts {
 /** Blank pixels around a print: no shift may be larger than this less the blur. */
 const PAD = 4;
 
-export function print({ size, ink }: Bitmap): Print {
+export function print({ size, ink }: Inked): Print {
   const side = size + 2 * PAD;
-  const blurred = new Int16Array(side * side);
+  const blurred = new Float32Array(side * side);
   let inkPx = 0;
   for (let y = 0; y < size; y++) {
     for (let x = 0; x < size; x++) {
-      if (ink[y * size + x] === 0) continue;
-      inkPx++;
+      const share = ink[y * size + x]!;
+      if (share === 0) continue;
+      inkPx += share;
       for (let dy = -1; dy <= 1; dy++) {
         for (let dx = -1; dx <= 1; dx++) {
-          blurred[(y + PAD + dy) * side + x + PAD + dx]! += (2 - Math.abs(dx)) * (2 - Math.abs(dy));
+          blurred[(y + PAD + dy) * side + x + PAD + dx]! += share * (2 - Math.abs(dx)) * (2 - Math.abs(dy));
         }
       }
     }

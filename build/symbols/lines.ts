@@ -1,4 +1,8 @@
-/** Straight strokes on the lattice, as x1, y1, x2, y2. */
+/** A point of the lattice: x, y. */
+export type Point = readonly [number, number];
+/** A straight stroke on the lattice: x1, y1, x2, y2. */
+export type Segment = readonly [number, number, number, number];
+/** The same, where its length is not known to the compiler. */
 export type Line = readonly number[];
 
 /** From the first end of a line to the second. */

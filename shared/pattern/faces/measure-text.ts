@@ -63,15 +63,9 @@ function roomIn(widthMm: number, sizeMm: number): number {
 function widthOf(composed: string, { advances, missing }: FaceMeasures): number {
   let width = 0;
   for (const character of composed) {
-    const advance = advances.get(character.codePointAt(0)!);
-    if (advance !== undefined && advance !== 0 && isCombining(character)) continue;
-    width += advance ?? missing;
+    width += advances.get(character.codePointAt(0)!) ?? missing;
   }
   return width;
-}
-
-function isCombining(character: string): boolean {
-  return character >= '\u0300' && /^\p{Mn}$/u.test(character);
 }
 
 function wrapParagraph(paragraph: string, measures: FaceMeasures, room: number): string[] {
