@@ -52,12 +52,18 @@ function assign(
   nearest: Int32Array,
   distances: Float64Array,
 ): boolean {
+  // This loop is where the time goes: over plain numbers it runs many times as fast as over objects.
+  const places = Float64Array.from(centres.flatMap(({ l, a, b }) => [l, a, b]));
   let changed = false;
   for (let i = 0; i < points.length; i++) {
+    const { l, a, b } = points[i]!;
     let least = Number.POSITIVE_INFINITY;
     let index = 0;
     for (let k = 0; k < centres.length; k++) {
-      const distance = squared(points[i]!, centres[k]!);
+      const dl = l - places[3 * k]!;
+      const da = a - places[3 * k + 1]!;
+      const db = b - places[3 * k + 2]!;
+      const distance = dl * dl + da * da + db * db;
       if (distance < least) {
         least = distance;
         index = k;

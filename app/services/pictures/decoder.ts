@@ -3,8 +3,9 @@
  * PNG, JPEG or WebP, and by its header that it is within the limit. Turned upright by its EXIF tag, in sRGB whatever
  * profile, depth or colour space it came in, the first frame of a moving one. A damaged picture is never half read.
  *
- * Memory: a picture of 40 million pixels takes 120 MB as pixels (160 MB with transparency), about as much again while
- * it is being turned upright, and its file.
+ * Memory: a picture of 40 million pixels is 120 MB of pixels, 160 MB with transparency, and about as much again while
+ * it is turned upright or unpacked from WebP. Measured, the whole process with a chart made: JPEG 250 MB, turned 330,
+ * PNG with transparency 290, WebP 400.
  */
 import sharp, { type Sharp } from 'sharp';
 import { limits } from '../../../shared/design/limits.ts';

@@ -76,7 +76,7 @@ export function bomb(widthPx: number, heightPx: number, png: Buffer): Buffer {
 }
 
 /** The checksum of a PNG chunk (PNG, third edition, annex D). */
-export function crc32(bytes: Uint8Array): number {
+function crc32(bytes: Uint8Array): number {
   let crc = 0xffffffff;
   for (const byte of bytes) {
     crc ^= byte;
