@@ -128,9 +128,13 @@ export function table(
   flow.y += 2;
 }
 
+/** Least width of the column that takes what is left: very wide figures are wrapped instead. */
+const REST_MM = 30;
+
 function widthsOf(columns: readonly TableColumn[], whole: number): number[] {
   const fixed = columns.reduce((sum, { width = 0 }) => sum + width, 0);
-  return columns.map(({ width }) => width ?? whole - fixed);
+  const share = Math.min(1, (whole - REST_MM) / fixed);
+  return columns.map(({ width }) => (width === undefined ? whole - fixed * share : width * share));
 }
 
 const rowLook = {

@@ -1,0 +1,172 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Chart, goesRight } from '../../../shared/chart/chart.ts';
+import type { YarnId } from '../../../shared/design/codes.ts';
+import { BARE } from '../../../shared/design/codes.ts';
+import { cellInks } from '../../../shared/pattern/cell-inks.ts';
+import { chartPages, countChartPages } from '../../../shared/pattern/chart-pages.ts';
+import { keyEntries } from '../../../shared/pattern/key.ts';
+import type { CellsItem, TextItem } from '../../../shared/pattern/page.ts';
+import type { Draft } from '../../../shared/pattern/page-foot.ts';
+import { papers } from '../../../shared/pattern/papers.ts';
+import { alphabet } from '../../../shared/yarn/symbols.ts';
+
+function yarns(count: number) {
+  return Array.from({ length: count }, (_, i) => ({
+    id: `y${i + 1}` as YarnId,
+    name: `Yarn ${i + 1}`,
+    color: '#566a94',
+    symbol: alphabet[i]!.text,
+  }));
+}
+
+function pagesFor(chart: Chart, yarnCount: number, aspect = 1, firstPage = 4): Draft[] {
+  const list = yarns(yarnCount);
+  const entries = keyEntries(list, chart);
+  return chartPages({
+    chart,
+    aspect,
+    sheet: papers.a4,
+    entries,
+    cellInks: cellInks(list),
+    firstPage,
+  });
+}
+
+function chartOf(columns: number, rows: number, codeAt: (row: number, column: number) => number): Chart {
+  const cells = Uint8Array.from({ length: columns * rows }, (_, i) =>
+    codeAt(Math.floor(i / columns), i % columns),
+  );
+  return { columns, rows, startCorner: 'top-left', cells };
+}
+
+/** The large block of a page, not the swatches of its key. */
+function blockOf(draft: Draft): CellsItem {
+  return draft.items.find((item): item is CellsItem => item.kind === 'cells' && Boolean(item.alt))!;
+}
+
+function textsOf(draft: Draft): TextItem[] {
+  return draft.items.filter((item): item is TextItem => item.kind === 'text');
+}
+
+/** 'rows 27–52, cords 1–40', counted from 1. */
+function rangeOf(draft: Draft): { row: number; column: number } {
+  const [, row, column] = /rows (\d+)\D.*cords (\d+)/.exec(`${draft.middle} `)!;
+  return { row: Number(row), column: Number(column) };
+}
+
+const arbitrarySize = fc.record({
+  columns: fc.integer({ min: 1, max: 120 }),
+  rows: fc.integer({ min: 1, max: 140 }),
+  yarns: fc.integer({ min: 1, max: 64 }),
+  aspect: fc.double({ min: 0.5, max: 2, noNaN: true }),
+});
+
+describe('chart pages', () => {
+  it('show every cell of the chart, each at its own place', () => {
+    fc.assert(
+      fc.property(arbitrarySize, ({ columns, rows, yarns: count, aspect }) => {
+        const chart = chartOf(columns, rows, (r, c) => ((r * 31 + c * 17) % (count + 1) || 255) as number);
+        const shown = new Uint8Array(columns * rows);
+        let misplaced = 0;
+        for (const draft of pagesFor(chart, count, aspect)) {
+          const block = blockOf(draft);
+          const { row, column } = rangeOf(draft);
+          for (let r = 0; r < block.rows; r++) {
+            for (let c = 0; c < block.columns; c++) {
+              const at = (row - 1 + r) * columns + column - 1 + c;
+              if (block.codes[r * block.columns + c] !== chart.cells[at]) misplaced++;
+              shown[at] = 1;
+            }
+          }
+        }
+        expect(misplaced).toBe(0);
+        expect(shown.every((each) => each === 1)).toBe(true);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it('carry the whole key on each of them: every yarn that the chart uses, with its knots on the whole chart', () => {
+    const chart = chartOf(90, 120, (r, c) => ((r + c) % 8 === 7 ? BARE : 1 + ((r + c) % 8)));
+    const pages = pagesFor(chart, 9);
+    expect(pages.length).toBeGreaterThan(1);
+    for (const draft of pages) {
+      const texts = textsOf(draft).map(({ text }) => text);
+      for (const n of [1, 2, 3, 4, 5, 6, 7]) expect(texts).toContain(`Yarn ${n}`);
+      expect(texts).toContain('Bare cord, no knot');
+      expect(texts).not.toContain('Yarn 8');
+      expect(texts).toContain('1,350');
+    }
+  });
+
+  it('number every row once, on the side where it starts', () => {
+    const chart = chartOf(12, 30, () => 1);
+    const [draft] = pagesFor(chart, 1);
+    const block = blockOf(draft!);
+    const middle = block.x + (block.columns * block.cellWidth) / 2;
+    for (let row = 0; row < 30; row++) {
+      const level = block.y + (row + 0.5) * block.cellHeight;
+      const numbers = textsOf(draft!).filter(
+        ({ text, y, x }) =>
+          text === String(row + 1) &&
+          Math.abs(y - level) < block.cellHeight / 2 &&
+          (x < block.x || x > block.x + block.columns * block.cellWidth),
+      );
+      expect(numbers).toHaveLength(1);
+      expect(numbers[0]!.x < middle).toBe(goesRight('top-left', row));
+    }
+  });
+
+  it('say which page joins where', () => {
+    const chart = chartOf(60, 90, () => 1);
+    const pages = pagesFor(chart, 1, 1, 4);
+    expect(pages.map(({ below }) => below)).toEqual([
+      'page 5 joins at the right, page 6 below',
+      'page 4 joins at the left, page 7 below',
+      'page 7 joins at the right, page 4 above',
+      'page 6 joins at the left, page 5 above',
+    ]);
+    expect(textsOf(pages[0]!).map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['joins page 5', 'joins page 6', 'Pages']),
+    );
+  });
+
+  it('carry no joins and no map where there is one page', () => {
+    const [draft, ...others] = pagesFor(
+      chartOf(16, 12, () => 1),
+      1,
+    );
+    expect(others).toEqual([]);
+    expect(draft!.below).toBe('');
+    expect(textsOf(draft!).some(({ text }) => text.startsWith('joins') || text === 'Pages')).toBe(false);
+  });
+
+  it('are counted before they are made', () => {
+    for (const [columns, rows] of [
+      [1, 1],
+      [16, 12],
+      [60, 90],
+      [150, 200],
+    ] as const) {
+      const chart = chartOf(columns, rows, () => 1);
+      const list = yarns(1);
+      const input = {
+        chart,
+        aspect: 1,
+        sheet: papers.letter,
+        entries: keyEntries(list, chart),
+        cellInks: cellInks(list),
+      };
+      expect(countChartPages(input)).toBe(chartPages({ ...input, firstPage: 3 }).length);
+    }
+  });
+
+  it('make room for a key of 64 yarns, with cells still at least 4 mm wide', () => {
+    const chart = chartOf(64, 64, (_, c) => 1 + c);
+    for (const draft of pagesFor(chart, 64)) {
+      expect(blockOf(draft).cellWidth).toBeGreaterThanOrEqual(4 - 1e-9);
+      expect(textsOf(draft).filter(({ text }) => text.startsWith('Yarn '))).toHaveLength(64);
+    }
+  });
+});
