@@ -72,18 +72,21 @@ function stopGroup(child, signal) {
   }
 }
 
+let codeAfterSignal = (/** @type {keyof typeof constants.signals} */ signal) =>
+  128 + constants.signals[signal];
+
+/** For a script whose usual end is Ctrl-C: that is no failure then. */
+export function endQuietlyOnSignals() {
+  codeAfterSignal = () => 0;
+}
+
 for (const signal of /** @type {const} */ (['SIGINT', 'SIGTERM', 'SIGHUP'])) {
   process.on(signal, () => {
     for (const child of running) stopGroup(child, signal);
+    const end = () => process.exit(codeAfterSignal(signal));
     // A child that tidies up gets its time; one that does not must not hold the terminal.
-    const anyLeft = setInterval(
-      () => running.size === 0 && process.exit(128 + constants.signals[signal]),
-      20,
-    );
-    setTimeout(() => {
-      clearInterval(anyLeft);
-      process.exit(128 + constants.signals[signal]);
-    }, 5000);
+    setInterval(() => running.size === 0 && end(), 20);
+    setTimeout(end, 5000);
   });
 }
 process.on('exit', () => {

@@ -1,0 +1,95 @@
+import { mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { join, relative, sep } from 'node:path';
+import { runChild } from './child.mjs';
+import { root } from './root.mjs';
+
+/** @typedef {{ passed: number, failed: number, skipped: number }} Tally */
+
+/**
+ * Runs the tests of some folders under tests/ and counts them. A file that could not be run, an error outside any
+ * test, and a folder none of whose tests ran each count as one failure.
+ *
+ * @param {readonly string[]} folders
+ * @param {{ filter: readonly string[], env: NodeJS.ProcessEnv }} options
+ *   `filter`: only files whose path holds one of these words; then a folder without such files is no failure
+ * @returns {Promise<Tally>}
+ */
+export async function runVitest(folders, { filter, env }) {
+  const reports = join(root, 'node_modules', '.cache', 'larkrow');
+  mkdirSync(reports, { recursive: true });
+  const report = join(reports, `${folders.join('-')}-${process.pid}.json`);
+  const { code } = await runChild(
+    process.execPath,
+    [
+      'node_modules/vitest/vitest.mjs',
+      'run',
+      '--config=build/vitest.config.ts',
+      ...folders.map((folder) => `--project=${folder}`),
+      '--reporter=default',
+      '--reporter=json',
+      `--outputFile.json=${report}`,
+      ...(filter.length > 0 ? ['--passWithNoTests', ...filter] : []),
+    ],
+    { show: true, env },
+  );
+  const files = readReport(report);
+  rmSync(report, { force: true });
+  const tally = count(files);
+  if (filter.length === 0) {
+    for (const folder of folders) {
+      if (files.some((file) => inFolder(file, folder) && file.assertionResults.some(wasRun))) continue;
+      console.error(`No test under tests/${folder} was run.`);
+      tally.failed += 1;
+    }
+  }
+  if (code !== 0 && tally.failed === 0) {
+    console.error(`vitest ended with exit code ${code} though no test failed: see above.`);
+    tally.failed = 1;
+  }
+  return tally;
+}
+
+/**
+ * @typedef {{ name: string, status: string, assertionResults: { status: string }[] }} FileReport
+ *
+ * @param {string} path
+ * @returns {FileReport[]}
+ */
+function readReport(path) {
+  try {
+    return JSON.parse(readFileSync(path, 'utf8')).testResults;
+  } catch {
+    return [];
+  }
+}
+
+/**
+ * @param {readonly FileReport[]} files
+ * @returns {Tally}
+ */
+function count(files) {
+  const tally = { passed: 0, failed: 0, skipped: 0 };
+  for (const file of files) {
+    const failedBefore = tally.failed;
+    for (const { status } of file.assertionResults) {
+      if (status === 'passed') tally.passed += 1;
+      else if (status === 'failed') tally.failed += 1;
+      else tally.skipped += 1;
+    }
+    if (file.status === 'failed' && tally.failed === failedBefore) tally.failed += 1;
+  }
+  return tally;
+}
+
+/** @param {{ status: string }} test */
+function wasRun({ status }) {
+  return status === 'passed' || status === 'failed';
+}
+
+/**
+ * @param {FileReport} file
+ * @param {string} folder
+ */
+function inFolder(file, folder) {
+  return relative(root, file.name).startsWith(`tests${sep}${folder}${sep}`);
+}
