@@ -2,7 +2,8 @@
  * The plan of strands: which strand ties what, what is carried, where a piece ends. This is the published object
  * that `plan --json` prints, and the one value from which screens, pages and materials take their figures.
  *
- * Rows and cords count from 1. Lengths in mm, multiples of 0.1: inside the planner they are whole tenths.
+ * Rows and cords count from 1. Lengths in mm, multiples of 0.1: inside the planner they are whole tenths. Only the
+ * pitch and the row height keep four decimals, since they are multiplied before a carry is rounded.
  */
 import type { YarnId } from '../design/codes.ts';
 import type { StartCorner } from '../design/schema.ts';
@@ -55,13 +56,16 @@ export interface PlanTotals {
   pieces: number;
   joins: number;
   looseEnds: number;
+  /** Turns are not counted among the carries; `carriedMm` holds both. */
   carries: number;
   turns: number;
   carriedMm: number;
   usedMm: number;
   cutMm: number;
+  /** Strands that hang at a boundary between two rows: the most, and the mean to four decimals. */
   liveMax: number;
   liveMean: number;
+  /** What the planner weighs: attach x pieces + carriedMm + row price x rows parked. No length of anything. */
   costMm: number;
 }
 
