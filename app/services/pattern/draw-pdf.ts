@@ -46,7 +46,7 @@ export async function writePatternPdf(
   await ended;
   if (signal?.aborted) return null;
   onProgress?.({ done: 1, what: 'The pattern is ready' });
-  return Buffer.concat(chunks);
+  return Uint8Array.from(Buffer.concat(chunks));
 }
 
 function newPdf({ title, author, language }: PatternDocument, date: Date): PDFKit.PDFDocument {

@@ -37,5 +37,5 @@ export async function makeChartPng(design: Design, chart: Chart = flatten(design
     Math.ceil(page.heightMm * PICTURE_PX_PER_MM),
   );
   drawOnCanvas(canvas.getContext('2d'), page, PICTURE_PX_PER_MM, faces);
-  return canvas.encode('png');
+  return Uint8Array.from(await canvas.encode('png'));
 }
