@@ -2,7 +2,7 @@
 import { useEffect, useMemo, useRef, useState } from 'react';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
-import { layOutPattern } from '../../shared/pattern/lay-out.ts';
+import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument } from '../../shared/pattern/page.ts';
 import { planStrands } from '../../shared/tying/plan-greedy.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
