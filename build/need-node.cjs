@@ -2,8 +2,9 @@
 // else is loaded, so that an old Node prints the sentence and not a syntax error.
 'use strict';
 
-var parts = process.versions.node.split('.').map(Number);
-var newEnough = parts[0] > 20 || (parts[0] === 20 && parts[1] >= 19);
+var parts = process.versions.node.split('.');
+var major = Number(parts[0]);
+var newEnough = major > 20 || (major === 20 && Number(parts[1]) >= 19);
 
 if (!newEnough) {
   process.stderr.write(

@@ -18,7 +18,12 @@ import { runVitest } from './vitest-part.mjs';
  * @property {(filter: readonly string[]) => Promise<Tally>} run
  */
 
-/** @type {readonly Part[]} */
+/**
+ * What npm test runs. The limits of the test runs, 6 and 4 minutes, only stop what hangs; all parts together are held to ten
+ * minutes.
+ *
+ * @type {readonly Part[]}
+ */
 const parts = [
   check('types', () => tool('typescript/bin/tsc', '--build')),
   check('format and lint', () => tool('@biomejs/biome/bin/biome', 'ci', '--error-on-warnings', '.')),
@@ -29,7 +34,12 @@ const parts = [
     name: 'tests without a browser',
     browser: false,
     isTestRun: true,
-    run: (filter) => runVitest(['unit', 'reference', 'property', 'contract'], { filter, env: process.env }),
+    run: (filter) =>
+      runVitest(['unit', 'reference', 'property', 'contract'], {
+        filter,
+        env: process.env,
+        timeoutMs: 6 * 60_000,
+      }),
   },
   {
     name: 'tests in a browser',
@@ -38,7 +48,7 @@ const parts = [
     run: async (filter) => {
       const { getBrowser } = await import('./get-browser.mjs');
       const env = { ...process.env, ...(await getBrowser(console.log)) };
-      return runVitest(['e2e'], { filter, env });
+      return runVitest(['e2e'], { filter, env, timeoutMs: 4 * 60_000 });
     },
   },
 ];

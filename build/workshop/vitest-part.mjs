@@ -10,15 +10,16 @@ import { root } from './root.mjs';
  * test, and a folder none of whose tests ran each count as one failure.
  *
  * @param {readonly string[]} folders
- * @param {{ filter: readonly string[], env: NodeJS.ProcessEnv }} options
- *   `filter`: only files whose path holds one of these words; then a folder without such files is no failure
+ * @param {{ filter: readonly string[], env: NodeJS.ProcessEnv, timeoutMs: number }} options
+ *   `filter`: only files whose path holds one of these words; then a folder without such files is no failure;
+ *   `timeoutMs`: a run that takes longer hangs, and is stopped
  * @returns {Promise<Tally>}
  */
-export async function runVitest(folders, { filter, env }) {
+export async function runVitest(folders, { filter, env, timeoutMs }) {
   const reports = join(root, 'node_modules', '.cache', 'larkrow');
   mkdirSync(reports, { recursive: true });
   const report = join(reports, `${folders.join('-')}-${process.pid}.json`);
-  const { code } = await runChild(
+  const { code, timedOut } = await runChild(
     process.execPath,
     [
       'node_modules/vitest/vitest.mjs',
@@ -30,11 +31,12 @@ export async function runVitest(folders, { filter, env }) {
       `--outputFile.json=${report}`,
       ...(filter.length > 0 ? ['--passWithNoTests', ...filter] : []),
     ],
-    { show: true, env },
+    { show: true, env, timeoutMs },
   );
   const files = readReport(report);
   rmSync(report, { force: true });
   const tally = count(files);
+  if (timedOut) console.error(`These tests were stopped after ${timeoutMs / 60_000} minutes.`);
   if (filter.length === 0) {
     for (const folder of folders) {
       if (files.some((file) => inFolder(file, folder) && file.assertionResults.some(wasRun))) continue;
@@ -43,7 +45,7 @@ export async function runVitest(folders, { filter, env }) {
     }
   }
   if (code !== 0 && tally.failed === 0) {
-    console.error(`vitest ended with exit code ${code} though no test failed: see above.`);
+    if (!timedOut) console.error(`vitest ended with exit code ${code} though no test failed: see above.`);
     tally.failed = 1;
   }
   return tally;
