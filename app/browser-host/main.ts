@@ -6,6 +6,8 @@ import { existsSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { findBrowser } from '../services/browser/find-browser.ts';
+import { homeHere } from '../services/home/home.ts';
+import { logFile } from '../services/log-file.ts';
 import { packageRoot, packageVersion } from '../services/package-root.ts';
 import { readPageFiles } from '../services/page/page-files.ts';
 import { openWindow } from './open-window.ts';
@@ -29,7 +31,7 @@ async function main(): Promise<number> {
   const host = await startBrowserHost({
     page: readPageFiles(join(packageRoot(), 'dist', 'renderer')),
     version: packageVersion(),
-    log: (line) => console.error(line),
+    log: logFile(homeHere().config, () => new Date()),
     ...wishes,
   });
   for (const signal of ['SIGINT', 'SIGTERM', 'SIGHUP'] as const) process.on(signal, () => void host.close());

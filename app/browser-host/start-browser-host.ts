@@ -59,7 +59,7 @@ export async function startBrowserHost(options: BrowserHostOptions): Promise<Bro
       nativeMenu: false,
       dialogs: null,
       // The page closes its own window, and asks before it does; the host only hears the stream end.
-      window: { describe: () => {}, close: () => {}, tell: (event) => windows.tell(event) },
+      window: { describe: () => {}, close: () => {} },
     },
     makers: options.makers ?? ourMakers,
     version,

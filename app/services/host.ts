@@ -1,5 +1,5 @@
 /** What the two hosts do each in their own way. */
-import type { FileKind, HostEvent } from '../../shared/bridge.ts';
+import type { FileKind } from '../../shared/bridge.ts';
 
 /** The system's own dialogs. Null: the person changed their mind. Paths. */
 export interface Dialogs {
@@ -13,7 +13,6 @@ export interface StudioWindow {
   describe(title: string, unsaved: boolean): void;
   /** Closes it without asking. */
   close(): void;
-  tell(event: HostEvent): void;
 }
 
 export interface Host {
