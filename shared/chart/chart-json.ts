@@ -6,11 +6,11 @@ import type { Design } from '../design/design.ts';
 import type { StartCorner } from '../design/schema.ts';
 import type { Chart } from './chart.ts';
 
-export const CHART_FORMAT = 'larkrow-chart';
-export const CHART_VERSION = 1;
+const CHART_FORMAT = 'larkrow-chart';
+const CHART_VERSION = 1;
 
 /** So many cells of one yarn side by side; null is bare. */
-export type ChartRun = [yarn: YarnId | null, count: number];
+type ChartRun = [yarn: YarnId | null, count: number];
 
 export interface ChartJson {
   format: typeof CHART_FORMAT;

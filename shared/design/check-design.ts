@@ -20,7 +20,7 @@ export const laws: readonly Law[] = [
     yarns.some(({ id }) => id === ground) ? null : `the ground yarn ${ground} is not in the list of yarns`,
   ({ rows, layers }) => {
     const odd = layers.find((layer) => layer.rows.length !== rows);
-    return odd ? `layer ${quoted(odd.name)} has ${odd.rows.length} rows instead of ${rows}` : null;
+    return odd ? `layer ${quoted(odd.name)} has ${counted(odd.rows.length, 'row')} instead of ${rows}` : null;
   },
 ];
 
@@ -49,7 +49,7 @@ function cellsFault({ columns, layers, yarns }: Design): string | null {
   for (const layer of layers) {
     for (const [r, row] of layer.rows.entries()) {
       const place = `layer ${quoted(layer.name)}, row ${r + 1}`;
-      if (row.length !== columns) return `${place} has ${row.length} cells instead of ${columns}`;
+      if (row.length !== columns) return `${place} has ${counted(row.length, 'cell')} instead of ${columns}`;
       for (let c = 0; c < row.length; c++) {
         if (allowed[row[c]!] !== 1)
           return `${place}, cord ${c + 1} has yarn y${row[c]}, which is not in the list`;
@@ -73,4 +73,8 @@ function twice<K extends string>(
     seen.set(each[key], each.name);
   }
   return null;
+}
+
+function counted(count: number, what: string): string {
+  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

@@ -9,7 +9,7 @@
 import { DESIGN_VERSION } from './schema.ts';
 
 export type JsonObject = { readonly [key: string]: unknown };
-export type Migration = (old: JsonObject) => JsonObject;
+type Migration = (old: JsonObject) => JsonObject;
 /** Steps by the version that they start from. */
 export type Migrations = Readonly<Record<number, Migration>>;
 

@@ -11,9 +11,26 @@ export type SchemaAnswer =
   | { readonly fault: string };
 
 export function askSchema(value: unknown): SchemaAnswer {
+  const odd = rowOfNoText(value);
+  if (odd) return { fault: faultAt(odd, value) };
   const parsed = designFileSchema.safeParse(value);
   if (parsed.success) return { file: parsed.data };
   return { fault: faultAt(parsed.error.issues[0]?.path ?? [], value) };
+}
+
+/**
+ * The path of the first row that is not a text. Rows may be many thousand, and the schema gathers a fault for each
+ * before it answers, until it runs out of stack; all its other lists are short.
+ */
+function rowOfNoText(file: unknown): PropertyKey[] | null {
+  const layers = valueAt(['layers'], file);
+  if (!Array.isArray(layers)) return null;
+  for (const [i, layer] of layers.entries()) {
+    const rows = valueAt(['rows'], layer);
+    const r = Array.isArray(rows) ? rows.findIndex((row) => typeof row !== 'string') : -1;
+    if (r >= 0) return ['layers', i, 'rows', r];
+  }
+  return null;
 }
 
 /** What is wrong with the value at `path`: it is missing, or not what it must be. */

@@ -129,7 +129,7 @@ describe('a damaged design', () => {
       withRows('2y1 2y2', '1y2 1. 1-'),
       'layer "Picture", row 1 has 4 cells instead of 3',
     ],
-    ['a row too few', withRows('2y1 1y2'), 'layer "Picture" has 1 rows instead of 2'],
+    ['a row too few', withRows('2y1 1y2'), 'layer "Picture" has 1 row instead of 2'],
     ['a row that is a number', withRows('2y1 1y2', 7), 'row 2 of layer 1 "Picture" must be a text'],
     [
       'a yarn without a name',

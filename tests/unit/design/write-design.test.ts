@@ -110,7 +110,7 @@ describe('a design that could not be opened again', () => {
     [
       'a short row',
       { layers: [{ ...layer!, rows: [layer!.rows[0]!, Uint8Array.of(1)] }] },
-      'row 2 has 1 cells',
+      'row 2 has 1 cell instead',
     ],
     ['a row too few', { layers: [{ ...layer!, rows: [] }] }, 'layer "Picture" has 0 rows instead of 2'],
     ['one layer twice', { layers: [layer!, layer!] }, 'the layers "Picture" and "Picture" have the same id'],
