@@ -82,12 +82,14 @@ function titleLines(title: string, width: number): { lines: string[]; sizeMm: nu
 function yarnBand({ materials }: PatternContext, band: Area): Item[] {
   const { yarns, totals } = materials;
   let x = band.x;
-  return yarns.map(({ color, knots }): Item => {
+  const shares = yarns.map(({ color, knots }): Item => {
     const width = (band.width * knots) / Math.max(totals.knots, 1);
     const item: Item = { kind: 'box', x, y: band.y, width, height: band.height, fill: color };
     x += width;
     return item;
   });
+  // A hairline keeps a white yarn in sight.
+  return [...shares, { kind: 'box', ...band, stroke: inks.hair, strokeMm: 0.1 }];
 }
 
 /**

@@ -37,7 +37,7 @@ function basis({ materials: { gauge, tying }, units }: PatternContext): string {
   const size =
     gauge.source === 'measured'
       ? `Gauge, measured on a swatch: ${pitch} cords across and ${rows} rows down to 10 cm.`
-      : `Gauge, an estimate from the thickness of cord and yarn: ± ${pitch} cords across and ± ${rows} rows down to 10 cm. Tie a swatch first; sizes and lengths change with it.`;
+      : `Gauge, an estimate from the thickness of cord and yarn (±): about ${pitch} cords across and ${rows} rows down to 10 cm. Tie a swatch first; sizes and lengths change with it.`;
   const yarn =
     gauge.yarnFactorSource === 'measured'
       ? 'Yarn per knot is measured on a swatch.'

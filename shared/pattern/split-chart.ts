@@ -54,7 +54,7 @@ export function pagesOf({ across, down }: Split): number {
 }
 
 /** How many pages a side needs where each shows at most `capacity` cells; Infinity where that is not enough. */
-export function fewestPages(cells: number, capacity: number): number {
+function fewestPages(cells: number, capacity: number): number {
   if (cells <= capacity) return 1;
   const { repeated } = cellLimits;
   if (capacity <= repeated) return Number.POSITIVE_INFINITY;

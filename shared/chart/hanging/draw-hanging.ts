@@ -21,7 +21,7 @@ export interface HangingPicture {
 }
 
 /** Printed width of a cell below which single knots are not drawn, in mm: value from trying it on paper. */
-export const KNOT_SEEN_FROM_MM = 1.2;
+const KNOT_SEEN_FROM_MM = 1.2;
 
 const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184', grain: '#99683a' };
 
