@@ -1,0 +1,97 @@
+/** The marks that say which page goes on where: beside the chart's edges, and in words at the foot. */
+
+import { arrow, cordNumbersMm } from './chart-block.ts';
+import { textWidthMm } from './faces/measure-text.ts';
+import { label } from './label.ts';
+import type { Item, PathStep, TextItem } from './page.ts';
+import type { Split, Stretch } from './split-chart.ts';
+import { inks, sizes } from './style.ts';
+
+/** Page numbers of the pages around this one; 0 where there is none. */
+export interface Neighbours {
+  readonly left: number;
+  readonly right: number;
+  readonly above: number;
+  readonly below: number;
+}
+
+export function neighboursInWords({ left, right, above, below }: Neighbours): string {
+  const sides = [
+    [left, 'at the left'],
+    [right, 'at the right'],
+    [above, 'above'],
+    [below, 'below'],
+  ] as const;
+  return sides
+    .filter(([page]) => page > 0)
+    .map(([page, side], i) => (i === 0 ? `page ${page} joins ${side}` : `page ${page} ${side}`))
+    .join(', ');
+}
+
+interface Placed {
+  readonly x: number;
+  readonly y: number;
+  readonly across: Stretch;
+  readonly down: Stretch;
+  readonly split: Split;
+}
+
+/** 'joins page 6' outside the numbers, at the corner or middle next to that page. */
+export function joinMarks(pages: Neighbours, { x, y, across, down, split }: Placed): Item[] {
+  const width = (across.end - across.first) * split.cellWidth;
+  const height = (down.end - down.first) * split.cellHeight;
+  const aboveY = y - cordNumbersMm() - 1.4;
+  const belowY = y + height + cordNumbersMm() + sizes.small + 0.4;
+  const text = (page: number, at: number, baseline: number, align: TextItem['align']): Item =>
+    label(at, baseline, `joins page ${page}`, {
+      face: 'sans-bold',
+      sizeMm: sizes.small,
+      color: inks.accent,
+      align,
+      role: 'aside',
+    });
+  const mark = (steps: PathStep[]): Item => ({
+    kind: 'path',
+    steps,
+    stroke: inks.accent,
+    strokeMm: 0.3,
+    cap: 'round',
+  });
+  const level = sizes.small * 0.32;
+  const items: Item[] = [];
+  for (const baseline of [aboveY, belowY]) {
+    if (pages.left) {
+      items.push(mark(arrow(x + 3, x, baseline - level, 2.6)), text(pages.left, x + 4, baseline, 'left'));
+    }
+    if (pages.right) {
+      const end = x + width;
+      items.push(
+        mark(arrow(end - 3, end, baseline - level, 2.6)),
+        text(pages.right, end - 4, baseline, 'right'),
+      );
+    }
+  }
+  for (const [page, baseline, way] of [
+    [pages.above, aboveY, -1],
+    [pages.below, belowY, 1],
+  ] as const) {
+    if (!page) continue;
+    const middle = x + width / 2;
+    const half = textWidthMm(`joins page ${page}`, 'sans-bold', sizes.small) / 2;
+    items.push(mark(upright(middle - half - 0.5, baseline, way)), text(page, middle + 1, baseline, 'center'));
+  }
+  return items;
+}
+
+/** An arrow up (-1) or down (1) beside a line of text. */
+function upright(x: number, baseline: number, way: 1 | -1): PathStep[] {
+  const from = baseline - (way === 1 ? 2.2 : -0.2);
+  const to = baseline - (way === 1 ? -0.2 : 2.2);
+  return [
+    ['M', x, from],
+    ['L', x, to],
+    ['M', x - 0.65, to - way * 0.75],
+    ['L', x, to],
+    ['L', x + 0.65, to - way * 0.75],
+  ];
+}
