@@ -1,0 +1,43 @@
+/** The verbs of the command line, in the order of the help. Each is loaded only when it is used: some are heavy. */
+import type { CliVerb } from './cli-verb.ts';
+
+export interface VerbEntry {
+  /** One line for the list of verbs. */
+  readonly summary: string;
+  readonly load: () => Promise<CliVerb>;
+}
+
+export const verbs: Readonly<Record<string, VerbEntry>> = {
+  picture: {
+    summary: 'turns a picture into a design',
+    load: async () => (await import('./verbs/picture.ts')).picture,
+  },
+  chart: {
+    summary: 'prints the flat chart, as it is tied',
+    load: async () => (await import('./verbs/chart.ts')).chart,
+  },
+  plan: {
+    summary: 'prints the plan of strands: what is tied, carried and cut',
+    load: async () => (await import('./verbs/plan.ts')).plan,
+  },
+  materials: {
+    summary: 'prints what the hanging takes: yarn, cord, dowel, time',
+    load: async () => (await import('./verbs/materials.ts')).materials,
+  },
+  rows: {
+    summary: 'prints the written rows',
+    load: async () => (await import('./verbs/rows.ts')).rows,
+  },
+  pattern: {
+    summary: 'writes the pattern as PDF, and the chart as PNG',
+    load: async () => (await import('./verbs/pattern.ts')).pattern,
+  },
+  check: {
+    summary: 'says whether a design is sound and can be tied',
+    load: async () => (await import('./verbs/check.ts')).check,
+  },
+  demo: {
+    summary: 'writes the demo designs, their patterns and pictures',
+    load: async () => (await import('./verbs/demo.ts')).demo,
+  },
+};

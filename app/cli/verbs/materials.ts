@@ -1,0 +1,24 @@
+import { flatten } from '../../../shared/chart/chart.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
+import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { type CliVerb, done } from '../cli-verb.ts';
+import { readDesign } from '../read-design.ts';
+import { asJson } from '../words.ts';
+
+export const materials: CliVerb = {
+  use: 'FILE.larkrow --json',
+  details: ['One JSON object. Lengths in mm, masses in g, times in s.'],
+  needs: ['FILE.larkrow'],
+  options: { json: { type: 'boolean' } },
+  async run(words, terminal) {
+    const json = asJson(words);
+    if (!json.ok) return json;
+    const design = await readDesign(terminal, words.positionals[0]!);
+    if (!design.ok) return design;
+    const chart = flatten(design.value);
+    const plan = planStrands(design.value, chart);
+    if (!plan.ok) return plan;
+    terminal.print(`${JSON.stringify(materialsOf(design.value, chart, plan.value))}\n`);
+    return done;
+  },
+};

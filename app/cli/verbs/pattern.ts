@@ -1,0 +1,31 @@
+import { basename, extname, join } from 'node:path';
+import { type Paper, papers } from '../../../shared/pattern/papers.ts';
+import { type CliVerb, usage } from '../cli-verb.ts';
+import { readDesign } from '../read-design.ts';
+import { needed } from '../words.ts';
+import { writePattern } from '../write-pattern.ts';
+
+export const pattern: CliVerb = {
+  use: 'FILE.larkrow --out FOLDER [--paper a4|letter]',
+  details: [
+    '--out FOLDER    where to write; made where it is missing, files of the same names are replaced',
+    '--paper PAPER   a4 (the default) or letter',
+  ],
+  needs: ['FILE.larkrow'],
+  options: { out: { type: 'string' }, paper: { type: 'string', default: 'a4' } },
+  async run(words, terminal) {
+    const out = needed(words, 'out');
+    if (!out.ok) return out;
+    const paper = words.values.paper;
+    if (!isPaper(paper)) return usage(`--paper takes a4 or letter, not “${paper}”.`);
+    const given = words.positionals[0]!;
+    const design = await readDesign(terminal, given);
+    if (!design.ok) return design;
+    const stem = basename(given, extname(given));
+    return writePattern(terminal, design.value, { paper, place: join(terminal.path(out.value), stem) });
+  },
+};
+
+function isPaper(paper: unknown): paper is Paper {
+  return typeof paper === 'string' && Object.hasOwn(papers, paper);
+}

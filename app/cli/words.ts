@@ -1,0 +1,23 @@
+/** Reads options of the kinds that several verbs have. */
+import { good, type Result } from '../../shared/result.ts';
+import { usage, type Words } from './cli-verb.ts';
+
+export function needed({ values }: Words, name: string): Result<string> {
+  const value = values[name];
+  return typeof value === 'string' && value !== '' ? good(value) : usage(`--${name} is missing.`);
+}
+
+/** A whole number from 1 to `most`; null where the option is absent. */
+export function count({ values }: Words, name: string, most: number): Result<number | null> {
+  const text = values[name];
+  if (text === undefined) return good(null);
+  const value = Number(text);
+  return typeof text === 'string' && /^[0-9]+$/.test(text) && value >= 1 && value <= most
+    ? good(value)
+    : usage(`--${name} takes a whole number from 1 to ${most}, not “${text}”.`);
+}
+
+/** JSON is all that these verbs can print, and the option says so. */
+export function asJson({ values }: Words): Result<null> {
+  return values.json === true ? good(null) : usage('This verb prints JSON: add --json.');
+}

@@ -1,0 +1,31 @@
+/** A design's pattern and the picture of its chart, beside one another. */
+import type { Design } from '../../shared/design/design.ts';
+import { type Paper, papers } from '../../shared/pattern/papers.ts';
+import type { Result } from '../../shared/result.ts';
+import { makeChartPng } from '../services/pattern/draw-png.ts';
+import { makePattern } from '../services/pattern/make-pattern.ts';
+import type { Terminal } from './cli-verb.ts';
+import { writeOutput } from './write-output.ts';
+
+export interface PatternPlace {
+  readonly paper: Paper;
+  /** Path without ending: ' A4.pdf' and ' chart.png' are added. */
+  readonly place: string;
+}
+
+/** Figures stand in both kinds of units: who buys a pattern may live anywhere. */
+export async function writePattern(
+  terminal: Terminal,
+  design: Design,
+  { paper, place }: PatternPlace,
+): Promise<Result<null>> {
+  const made = await makePattern(design, { paper, units: 'both', date: new Date() });
+  if (!made.ok) return made;
+  const { bytes, pages, notices } = made.value;
+  for (const notice of notices) terminal.remark(`${notice}\n`);
+  const pdf = `${place} ${papers[paper].name}.pdf`;
+  const written = await writeOutput(terminal, pdf, bytes, `${pages} pages, ${bytes.length} bytes`);
+  if (!written.ok) return written;
+  const picture = await makeChartPng(design);
+  return writeOutput(terminal, `${place} chart.png`, picture, `${picture.length} bytes`);
+}
