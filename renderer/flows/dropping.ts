@@ -35,7 +35,7 @@ async function takeFile(file: File): Promise<void> {
   if (file.name.endsWith('.larkrow')) return takeDesign(file);
   if (file.size > limits.pictureBytes)
     return tellProblem(
-      `“${file.name}” is larger than 64 MB. Save a smaller version of the picture and try again.`,
+      `“${file.name}” is larger than ${megabytes(limits.pictureBytes)}. Save a smaller version of the picture and try again.`,
     );
   const place = await host().call('picture.take', {
     name: file.name || 'Picture',
@@ -47,8 +47,14 @@ async function takeFile(file: File): Promise<void> {
 
 async function takeDesign(file: File): Promise<void> {
   if (file.size > limits.fileBytes)
-    return tellProblem(`“${file.name}” is larger than 64 MB, too large for a design. Choose another file.`);
+    return tellProblem(
+      `“${file.name}” is larger than ${megabytes(limits.fileBytes)}, too large for a design. Choose another file.`,
+    );
   const read = readDesignBytes(new Uint8Array(await file.arrayBuffer()));
   if (!read.ok) return tellProblem(`${file.name}: ${read.problem.sentence}`);
   if (await mayLeave()) openDesign(read.value, null);
+}
+
+function megabytes(bytes: number): string {
+  return `${bytes / 1024 / 1024} MB`;
 }

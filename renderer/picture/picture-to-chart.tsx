@@ -72,6 +72,7 @@ function PictureSheet({ picture, look, answer }: SheetProps) {
       rows,
       pitchMm: gauge.pitchMm,
       rowHeightMm: gauge.rowHeightMm,
+      ground: template.yarns.find(({ id }) => id === template.ground),
       yarns: from === 'picture' ? { count } : { from: [...template.yarns] },
     };
     const made = await withProgress('Turning the picture into knots', (options) =>

@@ -73,7 +73,7 @@ export function choose<T extends string>(
 
 export function Dialogs() {
   const shown = useStore(dialogs, (state) => state.shown);
-  return shown.map((each) => <Modal key={each.key} {...each} />);
+  return shown.map(({ key, ...each }) => <Modal key={key} {...each} />);
 }
 
 function Modal({ body, wide, label, dismiss }: Omit<Shown, 'key'>) {

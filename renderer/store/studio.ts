@@ -49,6 +49,15 @@ export interface CellPlace {
   readonly column: number;
 }
 
+/** Figures of the last plan. */
+export interface Facts {
+  /** Null where the design can't be planned; `problem` then says why and what to do. */
+  readonly materials: Materials | null;
+  readonly problem: string;
+  /** False while the design has changed since. */
+  readonly settled: boolean;
+}
+
 export interface StudioState {
   readonly screen: Screen;
   readonly settings: Settings;
@@ -57,8 +66,7 @@ export interface StudioState {
   readonly symbols: boolean;
   /** The cell under the pointer, or under the cell cursor while drawing by keys. */
   readonly under: CellPlace | null;
-  /** Figures of the last plan, and whether the design has changed since. */
-  readonly facts: { readonly materials: Materials; readonly settled: boolean } | null;
+  readonly facts: Facts | null;
 }
 
 export const studio = createStore<StudioState>(() => ({

@@ -1,0 +1,56 @@
+/** Draw: yarns at the left, the hanging in the middle, what it takes at the right, the tools along the bottom. */
+import { useEffect } from 'react';
+import type { CommandId } from '../../shared/commands.ts';
+import { handleCommands } from '../shell/command-bus.ts';
+import { studio, type Tool } from '../store/studio.ts';
+import { useStudio } from '../store/use-studio.ts';
+import { keepPlanning } from '../work/planning.ts';
+import { ChartView } from './chart-view.tsx';
+import { FactsPanel } from './facts-panel.tsx';
+import { changeHanging } from './hanging-dialog.tsx';
+import { ToolBar } from './tool-bar.tsx';
+import {
+  addAYarn,
+  changeChosenYarn,
+  mergeChosenYarn,
+  removeChosenYarn,
+  replaceChosenYarn,
+  stepYarn,
+} from './yarn-deeds.tsx';
+import { YarnPanel } from './yarn-panel.tsx';
+import './draw.css';
+
+export function DrawScreen() {
+  const hasDesign = useStudio((state) => state.open !== null);
+  useEffect(() => (hasDesign ? handleCommands(drawCommands) : undefined), [hasDesign]);
+  useEffect(() => (hasDesign ? keepPlanning() : undefined), [hasDesign]);
+  if (!hasDesign) return null;
+  return (
+    <div className="draw">
+      <YarnPanel />
+      <ChartView />
+      <FactsPanel />
+      <ToolBar />
+    </div>
+  );
+}
+
+const tool = (name: Tool) => () => studio.setState({ tool: name });
+
+const drawCommands = {
+  'tool-knot': tool('knot'),
+  'tool-line': tool('line'),
+  'tool-rectangle': tool('rectangle'),
+  'tool-fill': tool('fill'),
+  'tool-unpick': tool('unpick'),
+  'tool-match': tool('match'),
+  symbols: () => studio.setState(({ symbols }) => ({ symbols: !symbols })),
+  'next-yarn': () => stepYarn(1),
+  'previous-yarn': () => stepYarn(-1),
+  'add-yarn': addAYarn,
+  'change-yarn': changeChosenYarn,
+  'replace-yarn': replaceChosenYarn,
+  'merge-yarn': mergeChosenYarn,
+  'remove-yarn': removeChosenYarn,
+  hanging: changeHanging,
+} satisfies Partial<Record<CommandId, () => void>>;

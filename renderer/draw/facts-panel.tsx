@@ -1,0 +1,60 @@
+/** This hanging: what it takes, live. Figures that rest on an estimate say so; unsettled ones say 'at most'. */
+
+import type { Materials } from '../../shared/materials/materials.ts';
+import { formatLength } from '../../shared/units/length.ts';
+import { formatMass } from '../../shared/units/mass.ts';
+import { formatTime } from '../../shared/units/time.ts';
+import type { Units } from '../../shared/units/units.ts';
+import { formatYarnLength } from '../../shared/units/yarn-length.ts';
+import { runCommand } from '../shell/command-bus.ts';
+import { useStudio } from '../store/use-studio.ts';
+
+export function FactsPanel() {
+  const facts = useStudio((state) => state.facts);
+  const units = useStudio((state) => state.settings.units);
+  return (
+    <aside className="facts" aria-label="This hanging">
+      <h3>This hanging</h3>
+      {facts?.problem && <p className="fault">{facts.problem}</p>}
+      {facts?.materials && (
+        <dl aria-busy={!facts.settled}>
+          {figures(facts.materials, units).map(([name, figure]) => (
+            <div key={name}>
+              <dt>{name}</dt>
+              <dd>{figure}</dd>
+            </div>
+          ))}
+        </dl>
+      )}
+      {!facts && <p className="quiet">Counting…</p>}
+      {facts?.materials?.gauge.source === 'estimate' && (
+        <p className="quiet small">Sizes and yarn are estimates (≈) until you measure a swatch.</p>
+      )}
+      <button type="button" onClick={() => runCommand('hanging')}>
+        Size, cords, dowel…
+      </button>
+    </aside>
+  );
+}
+
+function figures(materials: Materials, units: Units): [string, string][] {
+  const { finished, cords, dowel, totals, gauge } = materials;
+  const size = gauge.source === 'estimate' ? '≈ ' : '';
+  const yarn = gauge.yarnFactorSource === 'estimate' ? '≈ ' : '';
+  return [
+    [
+      'Knotted',
+      `${size}${formatLength(finished.widthMm, units)} × ${formatLength(finished.knottedHeightMm, units)}`,
+    ],
+    ['With fringe', `${size}${formatLength(finished.heightWithFringeMm, units)} long`],
+    ['Cords', `${materials.columns} (${cords.cutCords} cut)`],
+    ['Cord to cut', `${size}${formatYarnLength(cords.totalMm, units, { enough: true })}`],
+    ['Dowel', `at least ${formatLength(dowel.minLengthMm, units, { enough: true })}`],
+    ['Knots', totals.knots.toLocaleString()],
+    ['Yarn to cut', `${yarn}${formatYarnLength(totals.yarnCutMm, units, { enough: true })}`],
+    ['Loose ends', totals.looseEnds.toLocaleString()],
+    ['Hanging at once', `${totals.liveMax} at most`],
+    ['Hours', `≈ ${formatTime(totals.seconds)}`],
+    ['Mass', `≈ ${formatMass(totals.massG, units)}`],
+  ];
+}

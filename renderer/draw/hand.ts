@@ -1,0 +1,123 @@
+/**
+ * The tools in the maker's hand: what each does when it is pressed on a cell, moved and let go. Pointer and keyboard
+ * use the same hand. Each stroke is one step of the history.
+ */
+import type { Cell } from '../../shared/chart/tools/cell.ts';
+import { isInside } from '../../shared/chart/tools/cell.ts';
+import { lineCells } from '../../shared/chart/tools/line-cells.ts';
+import { paintCells } from '../../shared/chart/tools/paint-cells.ts';
+import { paintFill } from '../../shared/chart/tools/paint-fill.ts';
+import { paintRectangle } from '../../shared/chart/tools/paint-rectangle.ts';
+import { EMPTY } from '../../shared/design/codes.ts';
+import type { Paint } from '../../shared/design/edits.ts';
+import {
+  beginStroke,
+  change,
+  chooseCode,
+  dropStroke,
+  endStroke,
+  type OpenDesign,
+  stroke,
+  studio,
+  type Tool,
+} from '../store/studio.ts';
+import type { Hand } from '../surface/gestures.ts';
+
+interface ToolDeed {
+  /** For the history and the menu. */
+  readonly label: string;
+  /** A freehand tool draws all along its way. */
+  readonly along?: (open: OpenDesign, cells: readonly Cell[]) => Paint | null;
+  /** A shape is drawn afresh from where it was pressed to where it is. */
+  readonly between?: (open: OpenDesign, from: Cell, to: Cell) => Paint | null;
+  /** Done at once where it is pressed. */
+  readonly at?: (open: OpenDesign, cell: Cell) => void;
+}
+
+const deeds: Record<Tool, ToolDeed> = {
+  knot: {
+    label: 'Knot',
+    along: ({ layer, code, design }, cells) => paintCells(layer, code, cells, design),
+  },
+  unpick: {
+    label: 'Unpick',
+    along: ({ layer, design }, cells) => paintCells(layer, EMPTY, cells, design),
+  },
+  line: {
+    label: 'Line',
+    between: ({ layer, code, design }, from, to) => paintCells(layer, code, lineCells(from, to), design),
+  },
+  rectangle: {
+    label: 'Rectangle',
+    between: ({ layer, code, design }, from, to) => paintRectangle(layer, code, from, to, design),
+  },
+  fill: {
+    label: 'Fill',
+    at: ({ layer, code, chart }, cell) => {
+      const edit = paintFill(layer, code, cell, chart);
+      if (edit) change('Fill', edit);
+    },
+  },
+  match: {
+    label: 'Match',
+    at: ({ chart }, cell) => {
+      if (isInside(cell, chart)) chooseCode(chart.cells[cell.row * chart.columns + cell.column]!);
+    },
+  },
+};
+
+/** Where the tool was pressed, and where it has come to; null while it is not pressed. */
+let pressed: { readonly tool: Tool; readonly from: Cell; at: Cell } | null = null;
+
+export function isPressed(): boolean {
+  return pressed !== null;
+}
+
+export const hand: Hand = {
+  press(cell) {
+    const { open, tool } = studio.getState();
+    if (!open || pressed) return;
+    const deed = deeds[tool];
+    if (deed.at) return deed.at(open, cell);
+    pressed = { tool, from: cell, at: cell };
+    beginStroke();
+    draw([cell]);
+  },
+
+  move(cells) {
+    if (!pressed) return;
+    const news: Cell[] = [];
+    for (const cell of cells) {
+      if (cell.row === pressed.at.row && cell.column === pressed.at.column) continue;
+      news.push(...lineCells(pressed.at, cell).slice(1));
+      pressed.at = cell;
+    }
+    if (news.length > 0) draw(news);
+  },
+
+  release() {
+    if (!pressed) return;
+    const { label } = deeds[pressed.tool];
+    pressed = null;
+    endStroke(label);
+  },
+
+  drop() {
+    pressed = null;
+    dropStroke();
+  },
+
+  hover(cell) {
+    const { under, open } = studio.getState();
+    const next = cell && open && isInside(cell, open.design) ? cell : null;
+    if (next?.row !== under?.row || next?.column !== under?.column) studio.setState({ under: next });
+  },
+};
+
+function draw(cells: readonly Cell[]): void {
+  const { open } = studio.getState();
+  if (!open || !pressed) return;
+  const { along, between } = deeds[pressed.tool];
+  const edit = along ? along(open, cells) : between?.(open, pressed.from, pressed.at);
+  if (edit) stroke(edit, along === undefined);
+}

@@ -1,0 +1,234 @@
+/** This hanging: title, gauge, cord, dowel, fringe and how it is tied. All changes of the dialog are one step. */
+import { useState } from 'react';
+import type { Design } from '../../shared/design/design.ts';
+import type { Edit, Field, SetField } from '../../shared/design/edits.ts';
+import { limits } from '../../shared/design/limits.ts';
+import { gaugeFromPer10Cm, gaugeOf, sizeOf } from '../../shared/gauge/gauge.ts';
+import { formatLength } from '../../shared/units/length.ts';
+import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
+import { ask } from '../shell/dialogs.tsx';
+import { Choices, NumberField, TextField } from '../shell/fields.tsx';
+import { change, studio } from '../store/studio.ts';
+
+const fields = [
+  'title',
+  'designer',
+  'startCorner',
+  'cord',
+  'dowel',
+  'fringe',
+  'swatches',
+  'tying',
+  'yarnMargin',
+] as const satisfies Field[];
+
+export async function changeHanging(): Promise<void> {
+  const design = studio.getState().open?.design;
+  if (!design) return;
+  const wanted = await ask<Design>({
+    label: 'This hanging',
+    wide: true,
+    body: (answer) => <HangingSheet design={design} answer={answer} />,
+  });
+  if (!wanted) return;
+  const edits = fields
+    .filter((field) => wanted[field] !== design[field])
+    .map((field): Edit => ({ kind: 'set', field, value: wanted[field] }) as SetField);
+  if (edits.length > 0) change('Change the hanging', { kind: 'together', edits });
+}
+
+function HangingSheet({ design, answer }: { design: Design; answer: (design: Design) => void }) {
+  const { units } = studio.getState().settings;
+  const unit = lengthUnit(units);
+  const [wanted, setWanted] = useState(design);
+  const want = (next: Partial<Design>) => setWanted((before) => ({ ...before, ...next }));
+  const length = (label: string, mm: number, max: number, onChange: (mm: number) => void, hint?: string) => (
+    <NumberField
+      label={`${label} in ${unit}`}
+      value={lengthIn(mm, units)}
+      min={0}
+      max={lengthIn(max, units)}
+      hint={hint}
+      onChange={(value) => onChange(mmFrom(value, units))}
+    />
+  );
+  const { cord, dowel, fringe, tying } = wanted;
+  const gauge = gaugeOf(wanted);
+  const size = sizeOf(wanted, gauge);
+  const isMeasured = wanted.swatches.length > 0;
+
+  return (
+    <form
+      className="sheet"
+      onSubmit={(event) => {
+        event.preventDefault();
+        if (wanted.title.trim()) answer({ ...wanted, title: wanted.title.trim() });
+      }}
+    >
+      <h2>This hanging</h2>
+      <div className="fields thirds">
+        <TextField
+          label="Title"
+          value={wanted.title}
+          max={limits.nameChars}
+          first
+          onChange={(title) => want({ title })}
+        />
+        <TextField
+          label="Designer"
+          value={wanted.designer}
+          max={limits.nameChars}
+          onChange={(designer) => want({ designer })}
+        />
+        <Choices
+          label="Row 1 starts at the"
+          value={wanted.startCorner}
+          options={[
+            { value: 'top-left', label: 'top left' },
+            { value: 'top-right', label: 'top right' },
+          ]}
+          onChange={(startCorner) => want({ startCorner })}
+        />
+
+        <h3 className="whole">Gauge</h3>
+        <Choices
+          label="Knots and rows"
+          value={isMeasured ? 'measured' : 'estimate'}
+          options={[
+            { value: 'estimate', label: 'estimated from cord and yarn' },
+            { value: 'measured', label: 'measured on a swatch' },
+          ]}
+          onChange={(kind) =>
+            want({
+              swatches:
+                kind === 'measured' ? [gaugeFromPer10Cm(100 / gauge.pitchMm, 100 / gauge.rowHeightMm)] : [],
+            })
+          }
+        />
+        {isMeasured && (
+          <>
+            <NumberField
+              label="Knots in 10 cm across"
+              value={100 / gauge.pitchMm}
+              min={1}
+              max={200}
+              onChange={(knots) => want({ swatches: [gaugeFromPer10Cm(knots, 100 / gauge.rowHeightMm)] })}
+            />
+            <NumberField
+              label="Rows in 10 cm down"
+              value={100 / gauge.rowHeightMm}
+              min={1}
+              max={200}
+              onChange={(rows) => want({ swatches: [gaugeFromPer10Cm(100 / gauge.pitchMm, rows)] })}
+            />
+          </>
+        )}
+
+        <h3 className="whole">Cord, dowel, fringe</h3>
+        <NumberField
+          label="Cord thickness in mm"
+          value={cord.diameterMm}
+          min={0.5}
+          max={30}
+          onChange={(diameterMm) => want({ cord: { ...cord, diameterMm } })}
+        />
+        <NumberField
+          label="Cord, grams per metre"
+          value={cord.gPerM}
+          min={0.1}
+          max={1000}
+          onChange={(gPerM) => want({ cord: { ...cord, gPerM } })}
+        />
+        <NumberField
+          label="Take-up in %"
+          value={cord.takeUp * 100}
+          min={0}
+          max={100}
+          hint="how much longer cords must be"
+          onChange={(percent) => want({ cord: { ...cord, takeUp: percent / 100 } })}
+        />
+        <NumberField
+          label="Dowel thickness in mm"
+          value={dowel.diameterMm}
+          min={2}
+          max={100}
+          onChange={(diameterMm) => want({ dowel: { ...dowel, diameterMm } })}
+        />
+        {length('Dowel beyond each side', dowel.overhangMm, 1000, (overhangMm) =>
+          want({ dowel: { ...dowel, overhangMm } }),
+        )}
+        <label className="field">
+          Fringe
+          <select
+            value={fringe.shape}
+            onChange={(event) =>
+              want({ fringe: { ...fringe, shape: event.target.value as typeof fringe.shape } })
+            }
+          >
+            <option value="straight">straight</option>
+            <option value="v">V</option>
+            <option value="inverted-v">inverted V</option>
+            <option value="curve">curve</option>
+          </select>
+        </label>
+        {length('Longest fringe', fringe.longMm, 3000, (longMm) =>
+          want({ fringe: { ...fringe, longMm, shortMm: Math.min(fringe.shortMm, longMm) } }),
+        )}
+        {fringe.shape !== 'straight' &&
+          length('Shortest fringe', Math.min(fringe.shortMm, fringe.longMm), fringe.longMm, (shortMm) =>
+            want({ fringe: { ...fringe, shortMm } }),
+          )}
+
+        <h3 className="whole">Tying</h3>
+        {length(
+          'Working length',
+          tying.workingLengthMm,
+          20_000,
+          (mm) => want({ tying: { ...tying, workingLengthMm: Math.max(1, mm) } }),
+          'how long a piece is cut',
+        )}
+        {length(
+          'Tail',
+          tying.tailMm,
+          1000,
+          (tailMm) => want({ tying: { ...tying, tailMm } }),
+          'left at both ends of a piece',
+        )}
+        <NumberField
+          label="Carry at most, cords"
+          value={tying.carryMaxCords}
+          min={0}
+          max={limits.columns}
+          whole
+          onChange={(carryMaxCords) => want({ tying: { ...tying, carryMaxCords } })}
+        />
+        <NumberField
+          label="Carry at most, rows"
+          value={tying.carryMaxRows}
+          min={0}
+          max={limits.rows}
+          whole
+          onChange={(carryMaxRows) => want({ tying: { ...tying, carryMaxRows } })}
+        />
+        <NumberField
+          label="Yarn margin in %"
+          value={wanted.yarnMargin * 100}
+          min={0}
+          max={200}
+          hint="bought above the need"
+          onChange={(percent) => want({ yarnMargin: percent / 100 })}
+        />
+      </div>
+      <p role="status">
+        {isMeasured ? '' : 'About '}
+        {formatLength(size.widthMm, units)} wide, {formatLength(size.knottedHeightMm, units)} knotted,{' '}
+        {formatLength(size.heightWithFringeMm, units)} with the fringe.
+      </p>
+      <div className="answers">
+        <button type="submit" className="main" disabled={!wanted.title.trim()}>
+          Done
+        </button>
+      </div>
+    </form>
+  );
+}

@@ -1,0 +1,111 @@
+/**
+ * Rules every ten cords and rows, cord numbers on the dowel, and each row's number and arrow on the side where the
+ * row starts. Numbers stay in sight when the dowel or the edge of the chart is not.
+ */
+
+import { goesRight } from '../../shared/chart/chart.ts';
+import type { HangingGeometry } from '../../shared/chart/hanging/geometry.ts';
+import type { StartCorner } from '../../shared/design/schema.ts';
+import { chartEdges, columnsInSight, rowsInSight } from './draw-around.ts';
+import type { Inks } from './look.ts';
+import { columnEdge, rowEdge, type View } from './view.ts';
+
+type Pen = CanvasRenderingContext2D;
+
+export interface Rules {
+  readonly geometry: HangingGeometry;
+  readonly startCorner: StartCorner;
+  readonly inks: Inks;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  /** Device pixels in a CSS pixel: letters keep their size on every screen. */
+  readonly ratio: number;
+}
+
+export function drawRules(pen: Pen, view: View, rules: Rules): void {
+  drawTens(pen, view, rules);
+  drawCordNumbers(pen, view, rules);
+  drawRowNumbers(pen, view, rules);
+}
+
+function drawTens(pen: Pen, view: View, { geometry, widthPx, heightPx, ratio }: Rules): void {
+  if (geometry.pitchMm * view.scale * 10 < 24 * ratio) return;
+  const { left, right, top, bottom } = chartEdges(view, geometry);
+  const [firstColumn, lastColumn] = columnsInSight(view, geometry, widthPx);
+  const [firstRow, lastRow] = rowsInSight(view, geometry, heightPx);
+  const line = Math.max(1, Math.round(ratio));
+  pen.beginPath();
+  for (let c = Math.ceil((firstColumn + 1) / 10) * 10; c <= lastColumn; c += 10)
+    pen.rect(columnEdge(view, geometry, c), top, line, bottom - top);
+  for (let r = Math.ceil((firstRow + 1) / 10) * 10; r <= lastRow; r += 10)
+    pen.rect(left, rowEdge(view, geometry, r), right - left, line);
+  pen.fillStyle = 'rgb(30 26 20 / 45%)';
+  pen.fill();
+  // A light line beside the dark one, so that rules show on dark yarns as well.
+  pen.translate(line, line);
+  pen.fillStyle = 'rgb(255 250 240 / 35%)';
+  pen.fill();
+  pen.translate(-line, -line);
+}
+
+function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
+  const { geometry, inks, widthPx, ratio } = rules;
+  const step = stepOf(geometry.pitchMm * view.scale, 30 * ratio);
+  const [first, last] = columnsInSight(view, geometry, widthPx);
+  const onDowel = view.y + (geometry.dowel.y + geometry.dowel.diameter / 2) * view.scale;
+  const isOnDowel = onDowel > 10 * ratio && geometry.dowel.diameter * view.scale > 9 * ratio;
+  const aboveDowel = view.y + geometry.dowel.y * view.scale - 9 * ratio;
+  const y = Math.max(10 * ratio, isOnDowel ? onDowel : aboveDowel);
+  for (let c = first; c <= last; c++) {
+    if (c !== 0 && (c + 1) % step !== 0) continue;
+    if (c === 0 && step > 1 && step * geometry.pitchMm * view.scale < 40 * ratio) continue;
+    const x = view.x + (c + 0.5) * geometry.pitchMm * view.scale;
+    label(pen, String(c + 1), x, y, 'center', isOnDowel ? woodInks : inks, ratio);
+  }
+}
+
+const woodInks = { ink: '#2b1c0c', paper: '#d0a06c' };
+
+function drawRowNumbers(pen: Pen, view: View, rules: Rules): void {
+  const { geometry, startCorner, inks, widthPx, heightPx, ratio } = rules;
+  const { left, right } = chartEdges(view, geometry);
+  const [first, last] = rowsInSight(view, geometry, heightPx);
+  const gap = 8 * ratio;
+  const room = 44 * ratio;
+  const step = Math.max(2, stepOf(geometry.rowHeightMm * view.scale, 17 * ratio));
+  for (let r = first; r <= last; r++) {
+    // Odd rows start on one side and even rows on the other; each side is thinned by itself.
+    const isOdd = r % 2 === 0;
+    if ((isOdd ? r : r + 1) % step !== 0) continue;
+    const y = (rowEdge(view, geometry, r) + rowEdge(view, geometry, r + 1)) / 2;
+    if (goesRight(startCorner, r))
+      label(pen, `${r + 1} →`, Math.max(left - gap, room), y, 'right', inks, ratio);
+    else label(pen, `← ${r + 1}`, Math.min(right + gap, widthPx - room), y, 'left', inks, ratio);
+  }
+}
+
+/** 1, 2, 10, 20, 50 …: as many cells between two numbers as keep them apart. */
+function stepOf(cellPx: number, leastPx: number): number {
+  const steps = [1, 2, 10, 20, 50, 100, 200, 500, 1000];
+  return steps.find((step) => step * cellPx >= leastPx) ?? 1000;
+}
+
+function label(
+  pen: Pen,
+  text: string,
+  x: number,
+  y: number,
+  align: CanvasTextAlign,
+  { ink, paper }: Pick<Inks, 'ink' | 'paper'>,
+  ratio: number,
+): void {
+  pen.font = `600 ${11 * ratio}px "Noto Sans", sans-serif`;
+  pen.textAlign = align;
+  pen.textBaseline = 'middle';
+  pen.lineJoin = 'round';
+  pen.lineWidth = 4 * ratio;
+  pen.strokeStyle = paper;
+  pen.strokeText(text, x, y);
+  pen.fillStyle = ink;
+  pen.fillText(text, x, y);
+}

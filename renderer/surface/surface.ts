@@ -1,0 +1,394 @@
+/**
+ * The chart surface: the hanging on screen, drawn by Konva on three sheets so that each thing is drawn only when it
+ * changes: what hangs around the chart, the chart itself, and the rules and numbers over it. The chart is one bitmap,
+ * one pixel a cell, and from a certain size on tiles with the knots' look.
+ *
+ * The surface follows the store by itself; React only mounts it. An edit patches the bitmap and the tiles at once and
+ * paints just that block in the next frame; a change of the view draws all three sheets.
+ */
+import Konva from 'konva';
+import type { Cell } from '../../shared/chart/tools/cell.ts';
+import type { OpenDesign } from '../store/studio.ts';
+import { studio } from '../store/studio.ts';
+import { type CellBlock, ChartBitmap, changedBlock } from './chart-bitmap.ts';
+import { columnsInSight, drawAround, rowsInSight } from './draw-around.ts';
+import { drawRules } from './draw-rules.ts';
+import { looksFromPx } from './knot-look.ts';
+import { type Inks, inksOf, type Look, lookOf, looksAlike } from './look.ts';
+import { blockOfTile, TileSet, tileCells } from './tiles.ts';
+import { cellAt, columnEdge, fitted, panned, rowEdge, type View, zoomed } from './view.ts';
+
+Konva.autoDrawEnabled = false;
+// The stage is as large as the screen's own pixels; its element is scaled back to CSS pixels.
+Konva.pixelRatio = 1;
+
+/** How long a zoom must rest before tiles are drawn at its size. */
+const settleMs = 140;
+/** Time of one frame that may go into new tiles; the bitmap stands in for those still missing. */
+const tileBudgetMs = 9;
+/** A block of more cells than this is drawn with the whole chart. */
+const smallBlock = 4096;
+
+export class Surface {
+  readonly #element: HTMLElement;
+  readonly #stage: Konva.Stage;
+  readonly #around = new Konva.Layer({ listening: false });
+  readonly #chartSheet = new Konva.Layer({ listening: false, imageSmoothingEnabled: false });
+  readonly #rules = new Konva.Layer({ listening: false });
+  readonly #image = new Konva.Image({ image: undefined, listening: false, perfectDrawEnabled: false });
+  readonly #forget: (() => void)[] = [];
+  readonly #onView: () => void;
+
+  #open: OpenDesign;
+  #look: Look;
+  #bitmap: ChartBitmap;
+  #tiles: TileSet | null = null;
+  #inks: Inks;
+  #view: View = { scale: 1, x: 0, y: 0 };
+  #width = 1;
+  #height = 1;
+  #ratio = 1;
+  #isFitted = true;
+  #isZooming = false;
+  #settle = 0;
+  #frame = 0;
+  #wholeDirty = true;
+  #dirty: CellBlock[] = [];
+
+  /** `onView` is called whenever the hanging has moved on the screen. A design must be open. */
+  constructor(element: HTMLElement, onView: () => void) {
+    const { open, symbols } = studio.getState();
+    if (!open) throw new Error('a surface needs an open design');
+    this.#element = element;
+    this.#onView = onView;
+    this.#open = open;
+    this.#look = lookOf(open.design, symbols);
+    this.#bitmap = this.#wholeBitmap();
+    this.#inks = inksOf(element);
+    const stageElement = document.createElement('div');
+    stageElement.className = 'stage';
+    element.append(stageElement);
+    this.#stage = new Konva.Stage({ container: stageElement, width: 1, height: 1, listening: false });
+    this.#stage.add(this.#around, this.#chartSheet, this.#rules);
+    this.#addShapes();
+    this.#follow();
+    this.resize();
+  }
+
+  destroy(): void {
+    for (const forget of this.#forget) forget();
+    cancelAnimationFrame(this.#frame);
+    clearTimeout(this.#settle);
+    this.#stage.destroy();
+    this.#element.replaceChildren();
+  }
+
+  /** The whole hanging in sight, and kept so while the window changes its size. */
+  fit(): void {
+    this.#isFitted = true;
+    this.#show(fitted(this.#look.geometry.bounds, this.#width, this.#height, 34 * this.#ratio));
+  }
+
+  /** Zoomed around a point in CSS pixels of the element; around its middle where none is given. */
+  zoom(factor: number, at?: { x: number; y: number }): void {
+    this.#isFitted = false;
+    this.#isZooming = true;
+    clearTimeout(this.#settle);
+    this.#settle = window.setTimeout(() => {
+      this.#isZooming = false;
+      this.#redraw();
+    }, settleMs);
+    const x = at ? at.x * this.#ratio : this.#width / 2;
+    const y = at ? at.y * this.#ratio : this.#height / 2;
+    this.#show(zoomed(this.#view, this.#look.geometry, factor, x, y));
+  }
+
+  /** Moved by CSS pixels. */
+  pan(dx: number, dy: number): void {
+    this.#isFitted = false;
+    this.#show(panned(this.#view, dx * this.#ratio, dy * this.#ratio));
+  }
+
+  /** The view as it is, and as it shall be: for the bench. */
+  get view(): View {
+    return this.#view;
+  }
+  set view(view: View) {
+    this.#isFitted = false;
+    this.#show(view);
+  }
+
+  /** The cell at a place in CSS pixels of the element; outside the chart where the place is. */
+  cellAt(x: number, y: number): Cell {
+    return cellAt(this.#view, this.#look.geometry, x * this.#ratio, y * this.#ratio);
+  }
+
+  /** Where a cell is, in CSS pixels of the element. */
+  placeOf({ row, column }: Cell): { x: number; y: number; width: number; height: number } {
+    const { geometry } = this.#look;
+    const x = columnEdge(this.#view, geometry, column);
+    const y = rowEdge(this.#view, geometry, row);
+    return {
+      x: x / this.#ratio,
+      y: y / this.#ratio,
+      width: (columnEdge(this.#view, geometry, column + 1) - x) / this.#ratio,
+      height: (rowEdge(this.#view, geometry, row + 1) - y) / this.#ratio,
+    };
+  }
+
+  /** Brings a cell into sight, for the keyboard. */
+  reveal(cell: Cell): void {
+    const { x, y, width, height } = this.placeOf(cell);
+    const margin = 48;
+    const across = Math.max(margin - x, 0) + Math.min(this.#width / this.#ratio - margin - x - width, 0);
+    const down = Math.max(margin - y, 0) + Math.min(this.#height / this.#ratio - margin - y - height, 0);
+    if (across !== 0 || down !== 0) this.pan(across, down);
+  }
+
+  /** Takes the element's size; called when the window changes. */
+  resize(): void {
+    const { width, height } = this.#element.getBoundingClientRect();
+    this.#ratio = window.devicePixelRatio || 1;
+    this.#width = Math.max(1, Math.round(width * this.#ratio));
+    this.#height = Math.max(1, Math.round(height * this.#ratio));
+    this.#stage.size({ width: this.#width, height: this.#height });
+    this.#stage.container().style.transform = `scale(${1 / this.#ratio})`;
+    if (this.#isFitted) this.fit();
+    else this.#show(this.#view);
+  }
+
+  /** Draws what is due now instead of in the next frame. */
+  drawNow(): void {
+    cancelAnimationFrame(this.#frame);
+    this.#frame = 0;
+    if (this.#wholeDirty) {
+      this.#wholeDirty = false;
+      this.#dirty = [];
+      this.#takeTiles();
+      this.#placeImage();
+      this.#around.draw();
+      this.#chartSheet.draw();
+      this.#rules.draw();
+      return;
+    }
+    const blocks = this.#dirty;
+    this.#dirty = [];
+    if (blocks.some(isLarge)) this.#chartSheet.draw();
+    else for (const block of blocks) this.#paintBlock(block);
+  }
+
+  #show(view: View): void {
+    this.#view = view;
+    this.#redraw();
+    this.#onView();
+  }
+
+  #redraw(): void {
+    this.#wholeDirty = true;
+    this.#ask();
+  }
+
+  #ask(): void {
+    if (this.#frame === 0) this.#frame = requestAnimationFrame(() => this.drawNow());
+  }
+
+  #addShapes(): void {
+    const shape = (draw: (pen: CanvasRenderingContext2D) => void) =>
+      new Konva.Shape({
+        listening: false,
+        perfectDrawEnabled: false,
+        sceneFunc: (context) => draw(context._context),
+      });
+    this.#around.add(
+      shape((pen) => drawAround(pen, this.#view, this.#look.geometry, this.#inks, this.#width)),
+    );
+    this.#chartSheet.add(this.#image);
+    this.#chartSheet.add(shape((pen) => this.#drawTiles(pen)));
+    this.#rules.add(
+      shape((pen) =>
+        drawRules(pen, this.#view, {
+          geometry: this.#look.geometry,
+          startCorner: this.#open.design.startCorner,
+          inks: this.#inks,
+          widthPx: this.#width,
+          heightPx: this.#height,
+          ratio: this.#ratio,
+        }),
+      ),
+    );
+  }
+
+  #follow(): void {
+    this.#forget.push(
+      studio.subscribe((state, before) => {
+        if (!state.open) return;
+        if (state.open !== this.#open || state.symbols !== before.symbols)
+          this.#take(state.open, state.symbols);
+      }),
+    );
+    const sizes = new ResizeObserver(() => this.resize());
+    sizes.observe(this.#element);
+    const theme = new MutationObserver(() => {
+      this.#inks = inksOf(this.#element);
+      this.#redraw();
+    });
+    theme.observe(document.documentElement, { attributeFilter: ['data-theme'] });
+    // Numbers drawn before their font came are drawn again.
+    document.fonts.ready.then(() => this.#redraw());
+    this.#forget.push(
+      () => sizes.disconnect(),
+      () => theme.disconnect(),
+    );
+  }
+
+  /** Follows the store to its next state. */
+  #take(open: OpenDesign, symbols: boolean): void {
+    const before = this.#open;
+    this.#open = open;
+    if (!looksAlike(before.design, open.design) || symbols !== this.#look.symbols) {
+      this.#takeLook(symbols);
+      return;
+    }
+    if (open.chart === before.chart) return;
+    const block = changedBlock(before.chart, open.chart, open.touched);
+    if (!block) return;
+    this.#bitmap.patch(open.chart, this.#look.words, block);
+    this.#tiles?.patch(open.chart, block);
+    this.#dirty.push(block);
+    this.#ask();
+  }
+
+  #takeLook(symbols: boolean): void {
+    const { geometry: old } = this.#look;
+    this.#look = lookOf(this.#open.design, symbols);
+    this.#bitmap = this.#wholeBitmap();
+    this.#tiles = null;
+    const { geometry } = this.#look;
+    const sameSize = geometry.widthMm === old.widthMm && geometry.heightMm === old.heightMm;
+    if (this.#isFitted && (!sameSize || geometry.bounds.bottom !== old.bounds.bottom)) this.fit();
+    else this.#redraw();
+  }
+
+  #wholeBitmap(): ChartBitmap {
+    const { chart } = this.#open;
+    const bitmap = new ChartBitmap(chart.columns, chart.rows);
+    bitmap.patch(chart, this.#look.words, {
+      left: 0,
+      top: 0,
+      right: chart.columns - 1,
+      bottom: chart.rows - 1,
+    });
+    return bitmap;
+  }
+
+  /** Tiles for the size shown; none where cells are too small for a look. */
+  #takeTiles(): void {
+    if (this.#look.geometry.pitchMm * this.#view.scale < looksFromPx) {
+      if (!this.#isZooming) this.#tiles = null;
+      return;
+    }
+    if (this.#tiles && (this.#isZooming || this.#tiles.scale === this.#view.scale)) return;
+    this.#tiles = new TileSet(this.#view.scale, this.#look.cells, this.#look.geometry);
+  }
+
+  #placeImage(): void {
+    const { geometry } = this.#look;
+    const { columns, rows } = geometry;
+    const x = columnEdge(this.#view, geometry, 0);
+    const y = rowEdge(this.#view, geometry, 0);
+    this.#image.setAttrs({
+      image: this.#bitmap.canvas,
+      x,
+      y,
+      width: columnEdge(this.#view, geometry, columns) - x,
+      height: rowEdge(this.#view, geometry, rows) - y,
+      visible: !this.#tilesAreWhole(),
+    });
+  }
+
+  /** True where tiles alone make the picture, so that the bitmap need not be drawn below them. */
+  #tilesAreWhole(): boolean {
+    const { pitchMm } = this.#look.geometry;
+    return this.#tiles !== null && pitchMm * this.#view.scale >= looksFromPx;
+  }
+
+  #drawTiles(pen: CanvasRenderingContext2D): void {
+    const tiles = this.#tiles;
+    if (!tiles || !this.#tilesAreWhole()) return;
+    const { chart } = this.#open;
+    const { geometry } = this.#look;
+    const [firstColumn, lastColumn] = columnsInSight(this.#view, geometry, this.#width);
+    const [firstRow, lastRow] = rowsInSight(this.#view, geometry, this.#height);
+    const until = performance.now() + tileBudgetMs;
+    let missing = false;
+    for (let tr = Math.floor(firstRow / tileCells); tr * tileCells <= lastRow; tr++) {
+      for (let tc = Math.floor(firstColumn / tileCells); tc * tileCells <= lastColumn; tc++) {
+        const mayMake = tiles.scale === this.#view.scale && performance.now() < until;
+        const tile = tiles.have(tr, tc) ?? (mayMake ? tiles.make(chart, tr, tc) : null);
+        const block = blockOfTile(chart, tr, tc);
+        if (tile) this.#copy(pen, tile, block);
+        else this.#copyFromBitmap(pen, block);
+        missing ||= tile === null;
+      }
+    }
+    if (missing && !this.#isZooming) this.#redraw();
+  }
+
+  #copy(pen: CanvasRenderingContext2D, tile: HTMLCanvasElement, block: CellBlock): void {
+    const { x, y, width, height } = this.#pixelsOf(block);
+    if (tile.width === width && tile.height === height) pen.drawImage(tile, x, y);
+    else pen.drawImage(tile, x, y, width, height);
+  }
+
+  #copyFromBitmap(pen: CanvasRenderingContext2D, { left, top, right, bottom }: CellBlock): void {
+    const { x, y, width, height } = this.#pixelsOf({ left, top, right, bottom });
+    pen.drawImage(this.#bitmap.canvas, left, top, right - left + 1, bottom - top + 1, x, y, width, height);
+  }
+
+  /** Paints one block of the chart sheet without drawing the rest again. */
+  #paintBlock(block: CellBlock): void {
+    const pen = this.#chartSheet.getContext()._context;
+    const { x, y, width, height } = this.#pixelsOf(block);
+    pen.save();
+    pen.beginPath();
+    pen.rect(x, y, width, height);
+    pen.clip();
+    pen.clearRect(x, y, width, height);
+    pen.imageSmoothingEnabled = false;
+    if (!this.#tilesAreWhole()) this.#copyFromBitmap(pen, block);
+    else this.#paintTilesOf(pen, block);
+    pen.restore();
+  }
+
+  #paintTilesOf(pen: CanvasRenderingContext2D, block: CellBlock): void {
+    for (let tr = Math.floor(block.top / tileCells); tr <= Math.floor(block.bottom / tileCells); tr++) {
+      for (let tc = Math.floor(block.left / tileCells); tc <= Math.floor(block.right / tileCells); tc++) {
+        const tile = this.#tiles?.have(tr, tc);
+        const whole = blockOfTile(this.#open.chart, tr, tc);
+        if (tile) this.#copy(pen, tile, whole);
+        else this.#copyFromBitmap(pen, whole);
+      }
+    }
+  }
+
+  #pixelsOf({ left, top, right, bottom }: CellBlock): {
+    x: number;
+    y: number;
+    width: number;
+    height: number;
+  } {
+    const { geometry } = this.#look;
+    const x = columnEdge(this.#view, geometry, left);
+    const y = rowEdge(this.#view, geometry, top);
+    return {
+      x,
+      y,
+      width: columnEdge(this.#view, geometry, right + 1) - x,
+      height: rowEdge(this.#view, geometry, bottom + 1) - y,
+    };
+  }
+}
+
+function isLarge({ left, top, right, bottom }: CellBlock): boolean {
+  return (right - left + 1) * (bottom - top + 1) > smallBlock;
+}

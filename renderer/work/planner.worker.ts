@@ -1,0 +1,26 @@
+/** Plans in a worker, with the same code as everywhere, so that drawing is never held up. */
+import type { Chart } from '../../shared/chart/chart.ts';
+import type { Design } from '../../shared/design/design.ts';
+import type { Materials } from '../../shared/materials/materials.ts';
+import { materialsOf } from '../../shared/materials/tally.ts';
+import { good, type Result } from '../../shared/result.ts';
+import { planStrands } from '../../shared/tying/plan-greedy.ts';
+
+/** The design comes without its layers: the chart says all that a plan needs. */
+export interface PlanQuestion {
+  readonly number: number;
+  readonly design: Design;
+  readonly chart: Chart;
+}
+
+export interface PlanAnswer {
+  readonly number: number;
+  readonly materials: Result<Materials>;
+}
+
+self.addEventListener('message', ({ data }: MessageEvent<PlanQuestion>) => {
+  const { number, design, chart } = data;
+  const plan = planStrands(design, chart);
+  const materials = plan.ok ? good(materialsOf(design, chart, plan.value)) : plan;
+  self.postMessage({ number, materials } satisfies PlanAnswer);
+});
