@@ -15,6 +15,7 @@ import { runVitest } from './vitest-part.mjs';
  * @property {string} name
  * @property {boolean} browser      whether it needs one, and so is left out of the fast run
  * @property {boolean} isTestRun    whether a word on the command line chooses among what it runs
+ * @property {boolean} isNeeded     whether the test runs need it, so that it also comes before a choice of them
  * @property {(filter: readonly string[]) => Promise<Tally>} run
  */
 
@@ -29,11 +30,12 @@ const parts = [
   check('format and lint', () => tool('@biomejs/biome/bin/biome', 'ci', '--error-on-warnings', '.')),
   check('arrows between folders', arrows),
   check('nothing unused', () => tool('knip/bin/knip.js', '--no-progress')),
-  { ...check('page and hosts are made', makeAll), isTestRun: true },
+  { ...check('page and hosts are made', makeAll), isNeeded: true },
   {
     name: 'tests without a browser',
     browser: false,
     isTestRun: true,
+    isNeeded: false,
     run: (filter) =>
       runVitest(['unit', 'reference', 'property', 'contract'], {
         filter,
@@ -45,6 +47,7 @@ const parts = [
     name: 'tests in a browser',
     browser: true,
     isTestRun: true,
+    isNeeded: false,
     run: async (filter) => {
       const { getBrowser } = await import('./get-browser.mjs');
       const env = { ...process.env, ...(await getBrowser(console.log)) };
@@ -58,18 +61,22 @@ export async function runTests(words) {
   const began = performance.now();
   const fast = words.includes('--fast');
   const filter = words.filter((word) => !word.startsWith('--'));
-  const chosen = parts.filter((part) => !(fast && part.browser) && !(filter.length > 0 && !part.isTestRun));
+  const chosen = parts.filter(
+    (part) => !(fast && part.browser) && (filter.length === 0 || part.isTestRun || part.isNeeded),
+  );
   const sum = { passed: 0, failed: 0, skipped: 0 };
   const lines = [];
+  let testsRun = 0;
   if (await isSetUp()) {
     for (const part of chosen) {
       console.log(`\n== ${part.name}`);
       const partBegan = performance.now();
       const tally = await runSafely(part, filter);
       for (const key of /** @type {const} */ (['passed', 'failed', 'skipped'])) sum[key] += tally[key];
+      if (part.isTestRun) testsRun += tally.passed + tally.failed;
       lines.push(`${part.name.padEnd(26)}${inWords(tally).padEnd(40)}${secondsSince(partBegan)}`);
     }
-    if (filter.length > 0 && sum.passed + sum.failed < 2) {
+    if (filter.length > 0 && testsRun === 0) {
       console.error(`No test file has ${filter.join(' or ')} in its path.`);
       sum.failed += 1;
     }
@@ -116,6 +123,7 @@ function check(name, faultOf) {
     name,
     browser: false,
     isTestRun: false,
+    isNeeded: false,
     run: async () => {
       const fault = await faultOf();
       if (fault === undefined) return { passed: 1, failed: 0, skipped: 0 };
