@@ -6,7 +6,7 @@ import type { Symmetry } from './calm.ts';
 import { crosses, direction, type Line, touches } from './lines.ts';
 import type { Drawing } from './raster.ts';
 
-const avoided = [isFace, isArrow, isPendant, isBolt, isFaithCross];
+const avoided = [isFace, isArrow, isPendant, isBolt, isCappedCross, isFaithCross];
 
 export function isAvoided(drawing: Drawing, symmetry: Symmetry): boolean {
   return avoided.some((is) => is(drawing, symmetry));
@@ -26,7 +26,9 @@ function isArrow({ strokes, dots, fills }: Drawing, { leftRight, upDown }: Symme
   const shafts = strokes.length - slanted.length;
   if (leftRight !== upDown && slanted.length === 2 && dots.length + fills.length === 0) {
     if (shafts === 1 && strokes.some((line) => isMiddle(line))) return true;
-    if (shafts === 2 && !touches(slanted[0]!, slanted[1]!) && !touches(strokes[0]!, strokes[1]!)) return true;
+    // Two shafts beside a chevron read as an arrow, or as an M or W whose parts stand apart.
+    const upright = strokes.filter((line) => !slanted.includes(line));
+    if (shafts === 2 && upright.every((line) => direction(line)[leftRight ? 0 : 1] === 0)) return true;
   }
   return strokes.some((shaft) => {
     const [dx, dy] = direction(shaft);
@@ -59,18 +61,29 @@ function isBolt({ fills }: Drawing, { leftRight, halfTurn }: Symmetry): boolean 
   return fills.some((fill) => fill.length === 6) && new Set(corners).size < corners.length;
 }
 
+/** Arms with a bar across each end. */
+function isCappedCross({ strokes }: Drawing): boolean {
+  return strokes.some((stem) => {
+    const square = strokes.filter((line) => isSquareTo(line, stem));
+    const [from, to] = [stem.slice(0, 2), stem.slice(2)];
+    const caps = [from, to].map((end) =>
+      square.some((line) => touches(line, [...end, ...end]) && line !== stem),
+    );
+    return caps.every(Boolean) && square.some((line) => crosses(line, stem));
+  });
+}
+
 /** One line crossed by others at right angles, apart from the even cross whose four arms are alike. */
 function isFaithCross({ strokes, dots, fills }: Drawing, { leftRight, diagonal }: Symmetry): boolean {
   if (dots.length + fills.length > 0 || (leftRight && diagonal)) return false;
   return strokes.some((stem) => {
-    const [dx, dy] = direction(stem);
     const others = strokes.filter((line) => line !== stem);
-    return (
-      others.length > 0 &&
-      others.every((line) => {
-        const [bx, by] = direction(line);
-        return dx * bx + dy * by === 0 && crosses(line, stem);
-      })
-    );
+    return others.length > 0 && others.every((line) => isSquareTo(line, stem) && crosses(line, stem));
   });
+}
+
+function isSquareTo(a: Line, b: Line): boolean {
+  const [ax, ay] = direction(a);
+  const [bx, by] = direction(b);
+  return ax * bx + ay * by === 0;
 }

@@ -14,13 +14,14 @@ import { differencePx, type Print, print } from './difference.ts';
 import { letterJudge } from './letters.ts';
 import { twins } from './moves.ts';
 import { cellPx, type Drawing, oneBit } from './raster.ts';
+import { solidOutline } from './solid-outline.ts';
 
 /** In the order in which yarns get them: a chart of few yarns reads a a b c. */
 const TEXTS = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789@&';
 const SEED = 7;
 const TRIES = 600_000;
 /** Nearer than this to a letter of the sans face, a drawing is read as that letter. */
-const LETTER_SHARE = 0.26;
+const LETTER_SHARE = 0.31;
 /** The set is polished at these sizes, so that a design of few yarns has the most different ones. */
 const BLOCKS = [6, 12, 24, 40, 64];
 /** Up to here no symbol is another one turned or mirrored, for charts that are held upside down. */
@@ -33,6 +34,8 @@ const portions: readonly { is: (drawing: Drawing) => boolean; oneIn: number }[] 
   { is: ({ dots }) => dots.length > 0, oneIn: 2.5 },
   { is: ({ strokes, fills }) => strokes.length + fills.length === 0, oneIn: 6 },
 ];
+/** Share of the cell that a symbol may cover, since more would hide the yarn's colour: among the first 12, and later. */
+const mostInk = (place: number) => (place < 12 ? 0.22 : 0.33);
 /** Within this share of the best difference the simplest drawing is taken. */
 const AMONG_EQUALS = 0.86;
 const shifts = { freePx: 1, maxPx: 3, pricePerPx: 2 };
@@ -72,7 +75,8 @@ function makePool(): Pooled[] {
     seen.add(looks);
     if (!hasOpenCounters(drawing)) continue;
     if (drawing.fills.length === 0 && judge(drawing).share < LETTER_SHARE) continue;
-    list.push({ drawing, print: print(oneBit(drawing, cellPx(150))), unrest: unrestOf(drawing) });
+    const seenSmall = print(oneBit(drawing, cellPx(150)));
+    list.push({ drawing, print: seenSmall, unrest: unrestOf(drawing) });
   }
   return list;
 }
@@ -101,7 +105,8 @@ function next(others: readonly number[], settled: number): number {
   );
   const open = pool
     .map((_, index) => index)
-    .filter((index) => !others.includes(index) && !full.some(({ is }) => is(pool[index]!.drawing)));
+    .filter((index) => !others.includes(index) && !full.some(({ is }) => is(pool[index]!.drawing)))
+    .filter((index) => pool[index]!.print.inkPx <= mostInk(others.length) * cellPx(150) ** 2);
   const room = new Map(
     open.map((index) => [index, nearest(index, others, Math.max(settled, others.length))]),
   );
@@ -178,7 +183,7 @@ function apart(a: Print, b: Print): number {
 
 function toJson(drawings: readonly Drawing[]): string {
   const lines = drawings.map(({ strokes, dots, fills }, i) =>
-    JSON.stringify({ text: TEXTS[i], strokes, dots, fills }),
+    JSON.stringify({ text: TEXTS[i], strokes, dots, fills, outline: solidOutline({ strokes, dots, fills }) }),
   );
   return `[\n  ${lines.join(',\n  ')}\n]\n`;
 }

@@ -1,5 +1,6 @@
 /** Shapes as pixels, computed straight from their strokes and points: the eye of the script that chooses them. */
-import { latticeAt, type SymbolShape, symbolGeometry } from '../../shared/yarn/symbol-shape.ts';
+import type { SymbolShape } from '../../shared/yarn/symbols.ts';
+import { latticeAt, symbolGeometry } from './contours.ts';
 
 export type Drawing = Pick<SymbolShape, 'strokes' | 'dots' | 'fills'>;
 

@@ -100,55 +100,40 @@ describe('an outline', () => {
     }
   });
 
-  it('is made of closed contours that all turn clockwise, so that overlaps stay solid', () => {
-    for (const text of texts) {
-      for (const contour of contoursOf(text)) expect(signedArea(contour), text).toBeGreaterThan(0);
-    }
+  it('has no overlaps: whichever rule it is filled by, it looks the same', () => {
+    for (const text of texts) expect(filled(text, 60, 'evenodd'), text).toEqual(filled(text, 60, 'nonzero'));
   });
 
   it('covers what its strokes and points cover', () => {
     for (const { text, ...drawing } of alphabet) {
-      const side = 60;
-      const expected = oneBit(drawing, side).ink;
-      const pen = createCanvas(side, side).getContext('2d');
-      for (const [kind, ...at] of outline(text)) {
-        const [x1, y1, x2, y2, x3, y3] = at.map((share) => share * side) as [
-          number,
-          number,
-          number,
-          number,
-          number,
-          number,
-        ];
-        if (kind === 'M') pen.moveTo(x1, y1);
-        if (kind === 'L') pen.lineTo(x1, y1);
-        if (kind === 'C') pen.bezierCurveTo(x1, y1, x2, y2, x3, y3);
-        if (kind === 'Z') pen.closePath();
-      }
-      pen.fill('nonzero');
-      const { data } = pen.getImageData(0, 0, side, side);
-      const wrong = expected.filter((ink, i) => Math.abs(data[i * 4 + 3]! / 255 - ink) > 0.75).length;
+      const alpha = filled(text, 40, 'nonzero');
+      const expected = oneBit(drawing, 40).ink;
+      const wrong = expected.filter((ink, i) => Math.abs(alpha[i]! / 255 - ink) > 0.75).length;
       expect(wrong, text).toBe(0);
     }
-  });
+  }, 30_000);
 });
 
 // The figures are those that were measured, rounded down: a new choice of symbols must not be worse.
 describe('any two symbols, printed in cells of 2.5 mm and shifted by up to 0.17 mm,', () => {
   it.each([
-    { print: 'one-bit, 150 dpi', dpi: 150, bits: 1, leastPx: 9, leastShare: 0.24 },
-    { print: 'one-bit, 300 dpi', dpi: 300, bits: 1, leastPx: 63, leastShare: 0.2 },
-    { print: 'grey, 150 dpi', dpi: 150, bits: 8, leastPx: 13, leastShare: 0.2 },
-  ] as const)('differ clearly in $print', ({ dpi, bits, leastPx, leastShare }) => {
-    const { byPx, byShare } = nearest(texts, dpi, bits);
-    expect(byPx.px, byPx.pair).toBeGreaterThanOrEqual(leastPx);
-    expect(byShare.share, byShare.pair).toBeGreaterThanOrEqual(leastShare);
-  });
+    { print: 'one-bit, 150 dpi', dpi: 150, bits: 1, leastPx: 8.6, leastShare: 0.27 },
+    { print: 'one-bit, 300 dpi', dpi: 300, bits: 1, leastPx: 44, leastShare: 0.31 },
+    { print: 'grey, 150 dpi', dpi: 150, bits: 8, leastPx: 9.4, leastShare: 0.28 },
+  ] as const)(
+    'differ clearly in $print',
+    ({ dpi, bits, leastPx, leastShare }) => {
+      const { byPx, byShare } = nearest(texts, dpi, bits);
+      expect(byPx.px, byPx.pair).toBeGreaterThanOrEqual(leastPx);
+      expect(byShare.share, byShare.pair).toBeGreaterThanOrEqual(leastShare);
+    },
+    30_000,
+  );
 
   it.each([
-    { count: 6, leastShare: 0.5 },
-    { count: 12, leastShare: 0.36 },
-    { count: 24, leastShare: 0.26 },
+    { count: 6, leastShare: 0.54 },
+    { count: 12, leastShare: 0.35 },
+    { count: 24, leastShare: 0.28 },
   ])('differ more among the first $count', ({ count, leastShare }) => {
     const { byShare } = nearest(texts.slice(0, count), 150, 1);
     expect(byShare.share, byShare.pair).toBeGreaterThanOrEqual(leastShare);
@@ -173,7 +158,7 @@ describe('any two symbols, printed in cells of 2.5 mm and shifted by up to 0.17 
       fills: [],
     });
     const alike = differencePx(whole, shorter, shifts);
-    expect(alike).toBeLessThan(9);
+    expect(alike).toBeLessThan(8.6);
     expect(alike / (whole.inkPx + shorter.inkPx)).toBeLessThan(0.1);
   });
 });
@@ -198,19 +183,24 @@ function seen(drawing: Drawing): Print {
   return print(oneBit(drawing, cellPx(150)));
 }
 
-/** The corners and curve ends of each contour, which is enough to see which way it turns. */
-function contoursOf(text: string): [number, number][][] {
-  const contours: [number, number][][] = [];
-  for (const step of outline(text)) {
-    if (step[0] === 'M') contours.push([]);
-    if (step[0] !== 'Z') contours.at(-1)!.push(step.slice(-2) as [number, number]);
+/** How much of each pixel the outline covers, 0 to 255, in a cell of `side` pixels. */
+function filled(text: string, side: number, rule: 'nonzero' | 'evenodd'): number[] {
+  const pen = createCanvas(side, side).getContext('2d');
+  for (const [kind, ...at] of outline(text)) {
+    const [x1, y1, x2, y2, x3, y3] = at.map((share) => share * side) as [
+      number,
+      number,
+      number,
+      number,
+      number,
+      number,
+    ];
+    if (kind === 'M') pen.moveTo(x1, y1);
+    if (kind === 'L') pen.lineTo(x1, y1);
+    if (kind === 'C') pen.bezierCurveTo(x1, y1, x2, y2, x3, y3);
+    if (kind === 'Z') pen.closePath();
   }
-  return contours;
-}
-
-function signedArea(contour: readonly [number, number][]): number {
-  return contour.reduce((sum, [x, y], i) => {
-    const [nextX, nextY] = contour[(i + 1) % contour.length]!;
-    return sum + (x * nextY - nextX * y) / 2;
-  }, 0);
+  pen.fill(rule);
+  const { data } = pen.getImageData(0, 0, side, side);
+  return Array.from({ length: side * side }, (_, i) => data[i * 4 + 3]!);
 }

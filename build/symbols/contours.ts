@@ -1,23 +1,10 @@
 /**
- * A symbol as it is drawn: strokes and points on a lattice of 5 x 5, and the closed outline of it in a unit square.
- *
- * The square is the cell: 0, 0 is its top left corner, 1, 1 its bottom right one. The lattice leaves a margin all
- * around, so that neighbouring symbols never touch. Every stroke, dot and filled shape becomes a contour of its own,
- * all wound the same way: fill them together with the non-zero rule, and overlaps stay solid.
+ * The parts of a symbol as closed outlines in a unit square: the cell, with 0, 0 its top left corner and 1, 1 its
+ * bottom right one. The lattice leaves a margin all around, so that neighbouring symbols never touch. Every stroke,
+ * dot and filled shape is a contour of its own, all wound the same way; `solid-outline.ts` unites them.
  */
-import type { PathStep } from '../pattern/page.ts';
-
-/** Points count from 0 to 4, x to the right and y down; each list is x, y, x, y, … */
-export interface SymbolShape {
-  /** The one character that stands for this symbol in files and in printed text. */
-  readonly text: string;
-  /** Lines through two or more points. */
-  readonly strokes: readonly (readonly number[])[];
-  /** Round dots: one point each. */
-  readonly dots: readonly (readonly number[])[];
-  /** Filled polygons, not closed by repeating their first point. */
-  readonly fills: readonly (readonly number[])[];
-}
+import type { PathStep } from '../../shared/pattern/page.ts';
+import type { Drawing } from './raster.ts';
 
 /** All in shares of the cell's side. */
 export const symbolGeometry = {
@@ -38,7 +25,7 @@ export function latticeAt(point: number): number {
 /** Control arm of a cubic that draws a quarter of a unit circle; off by at most 0.03 % of the radius. */
 const QUARTER = 0.5522847498;
 
-export function shapeOutline(shape: Pick<SymbolShape, 'strokes' | 'dots' | 'fills'>): PathStep[] {
+export function partContours(shape: Drawing): PathStep[] {
   const half = symbolGeometry.strokeWidth / 2;
   return [
     ...shape.fills.flatMap((fill) => [...polygon(fill), ...strokes([...fill, fill[0]!, fill[1]!], half)]),
