@@ -5,6 +5,7 @@ import * as fontkit from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { measuresText } from '../../build/faces/measure.ts';
 import { faceFiles, type TextFace } from '../../shared/pattern/faces/face-files.ts';
+import { faceMeasures } from '../../shared/pattern/faces/face-measures.ts';
 import {
   fitText,
   missingCharacters,
@@ -40,6 +41,26 @@ describe('the measures of the faces', () => {
     }
   });
 
+  it.each(Object.keys(faceFiles) as TextFace[])('give the heights that fontkit gives, in %s', (face) => {
+    const { ascent, descent, capHeight } = fontkit.openSync(require.resolve(faceFiles[face])) as fontkit.Font;
+    expect(faceMeasures(face)).toMatchObject({ ascent, descent: -descent, capHeight });
+  });
+
+  it('are never less than what is drawn with kerning', () => {
+    for (const face of Object.keys(faceFiles) as TextFace[]) {
+      const font = fontkit.openSync(require.resolve(faceFiles[face])) as fontkit.Font;
+      for (const sample of [...samples, 'Tally AVATAR Werft', 'ТАД Гусь', 'ΑΥΤΟ']) {
+        const drawn = (font.layout(sample).advanceWidth / font.unitsPerEm) * 10;
+        expect(textWidthMm(sample, face, 10), `${face} ${sample}`).toBeGreaterThan(drawn - 0.001);
+      }
+    }
+  });
+
+  it('give each symbol its whole em', () => {
+    expect(textWidthMm('aB&', 'symbols', 2.5)).toBe(7.5);
+    expect(missingCharacters('a?', 'symbols')).toEqual(['?']);
+  });
+
   it('tell which letters a face lacks', () => {
     expect(missingCharacters('Reed 葦 reed 葦', 'sans')).toEqual(['葦']);
   });
@@ -62,6 +83,25 @@ describe('text that is laid out', () => {
     expect(lines[0]).toBe('short');
     expect(lines.join('').replaceAll(' ', '')).toBe(`short${'W'.repeat(60)}end`);
     for (const line of lines) expect(textWidthMm(line, 'serif', 4)).toBeLessThanOrEqual(50);
+  });
+
+  it('keeps the ranges of a written row whole, and its own line breaks', () => {
+    expect(wrapText('5 Moss (16-12)\n2 Bark', 'sans', 4, 15)).toEqual(['5 Moss', '(16-12)', '2 Bark']);
+  });
+
+  it('breaks after a hyphen between letters, never at a space that forbids it', () => {
+    expect(wrapText('left-handed', 'sans', 4, 16)).toEqual(['left-', 'handed']);
+    expect(wrapText('12\u00a0mm wide', 'sans', 4, 15)).toEqual(['12\u00a0mm', 'wide']);
+  });
+
+  it('never parts a mark from its letter', () => {
+    const lines = wrapText('q\u0301'.repeat(20), 'sans', 4, 10);
+    expect(lines.length).toBeGreaterThan(1);
+    for (const line of lines) expect(line).toMatch(/^(q\u0301)+$/);
+  });
+
+  it('is nothing where not even an ellipsis fits', () => {
+    expect(fitText('Moss', 'sans', 3, 0.5)).toBe('');
   });
 
   it('has one empty line where there is no text', () => {
