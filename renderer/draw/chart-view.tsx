@@ -25,7 +25,9 @@ export function ChartView() {
   const tool = useStudio((state) => state.tool);
 
   useEffect(() => {
-    const made = new Surface(room.current!, () => placeOutline(made, outline.current!));
+    const made = new Surface(room.current!, () => {
+      if (surface.current) placeOutline(surface.current, outline.current!);
+    });
     surface.current = made;
     const forget = [
       listenToGestures(room.current!, made, hand),
@@ -41,6 +43,7 @@ export function ChartView() {
     ];
     return () => {
       for (const each of forget) each();
+      surface.current = null;
     };
   }, []);
 

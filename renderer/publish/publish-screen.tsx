@@ -114,12 +114,19 @@ function PagePreview({ page }: { page: Page }) {
     return () => watcher.disconnect();
   }, []);
   useEffect(() => {
-    const context = seen ? canvas.current?.getContext('2d') : null;
-    if (!canvas.current || !context) return;
-    const scale = previewPxPerMm * Math.max(1, window.devicePixelRatio);
-    canvas.current.width = page.widthMm * scale;
-    canvas.current.height = page.heightMm * scale;
-    drawOnCanvas(context, page, scale, faces);
+    if (!seen) return;
+    let current = true;
+    facesLoaded().then(() => {
+      const context = canvas.current?.getContext('2d');
+      if (!current || !canvas.current || !context) return;
+      const scale = previewPxPerMm * Math.max(1, window.devicePixelRatio);
+      canvas.current.width = page.widthMm * scale;
+      canvas.current.height = page.heightMm * scale;
+      drawOnCanvas(context, page, scale, faces);
+    });
+    return () => {
+      current = false;
+    };
   }, [page, seen]);
   return (
     <canvas
@@ -128,5 +135,12 @@ function PagePreview({ page }: { page: Page }) {
       aria-label={page.title}
       style={{ width: page.widthMm * previewPxPerMm, height: page.heightMm * previewPxPerMm }}
     />
+  );
+}
+
+/** A canvas does not wait for fonts as text does, so they are asked for before a page is drawn. */
+function facesLoaded(): Promise<unknown> {
+  return Promise.all(
+    Object.values(faces).map(({ family, weight }) => document.fonts.load(`${weight} 10px "${family}"`)),
   );
 }

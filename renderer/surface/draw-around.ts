@@ -11,6 +11,8 @@ type Pen = CanvasRenderingContext2D;
 const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184' };
 /** Below this pitch single cords can't be told apart. */
 const cordsFromPx = 4;
+/** Below this pitch heads would only blur the dowel and its numbers. */
+const headsFromPx = 8;
 
 export function drawAround(
   pen: Pen,
@@ -23,7 +25,7 @@ export function drawAround(
   if (geometry.pitchMm * view.scale < cordsFromPx) drawRopeSheet(pen, view, geometry, inks);
   else drawCords(pen, view, geometry, inks, widthPx);
   drawDowel(pen, view, geometry);
-  if (geometry.pitchMm * view.scale >= cordsFromPx) drawHeads(pen, view, geometry, inks, widthPx);
+  if (geometry.pitchMm * view.scale >= headsFromPx) drawHeads(pen, view, geometry, inks, widthPx);
 }
 
 function drawHanger(pen: Pen, { scale, x, y }: View, { hanger, cordMm }: HangingGeometry, inks: Inks): void {
