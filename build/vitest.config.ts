@@ -1,4 +1,5 @@
 /** The tests of the craft, the services and the studio, by the folders they stand in. */
+import { availableParallelism } from 'node:os';
 import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vitest/config';
 
@@ -9,6 +10,8 @@ export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   cacheDir: fileURLToPath(new URL('../node_modules/.cache/vitest', import.meta.url)),
   test: {
+    // Not one fewer, as is usual: nobody works at this machine while it waits for its tests.
+    maxWorkers: availableParallelism(),
     projects: Object.entries(timeoutsMs).map(([name, timeoutMs]) => ({
       extends: true,
       test: {
