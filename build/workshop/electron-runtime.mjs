@@ -10,7 +10,6 @@ import { secondsSince } from './seconds.mjs';
 
 const packageFolder = join(root, 'node_modules', 'electron');
 const noteFile = join(root, 'node_modules', '.larkrow-electron');
-const timeoutMs = 20_000;
 
 /**
  * The path of the runtime's program; undefined where it is missing.
@@ -32,9 +31,10 @@ export function electronRuntime() {
  * The runtime's program, fetched where it is missing: once, for at most 20 s. A failure is remembered for this version
  * of Electron and not tried again unless `retry` is set.
  *
- * @param {{ retry: boolean, say: (line: string) => void }} options  `say` shows one line to the person
+ * @param {{ retry: boolean, say: (line: string) => void, timeoutMs?: number }} options
+ *   `say` shows one line to the person
  */
-export async function haveElectronRuntime({ retry, say }) {
+export async function haveElectronRuntime({ retry, say, timeoutMs = 20_000 }) {
   const there = electronRuntime();
   if (there) return there;
   const { version } = JSON.parse(readFileSync(join(packageFolder, 'package.json'), 'utf8'));
@@ -45,7 +45,7 @@ export async function haveElectronRuntime({ retry, say }) {
     );
     return undefined;
   }
-  say(`Fetching the runtime of Electron ${version}, once and for at most 20 s…`);
+  say(`Fetching the runtime of Electron ${version}, once and for at most ${timeoutMs / 1000} s…`);
   const began = performance.now();
   const { timedOut } = await runChild(process.execPath, [join(packageFolder, 'install.js')], { timeoutMs });
   const fetched = electronRuntime();
@@ -54,7 +54,7 @@ export async function haveElectronRuntime({ retry, say }) {
     return fetched;
   }
   say(
-    `The runtime ${timedOut ? 'did not arrive in 20 s' : 'could not be fetched'}: using the browser, now and next time.`,
+    `The runtime ${timedOut ? `did not arrive in ${timeoutMs / 1000} s` : 'could not be fetched'}: using the browser, now and next time.`,
   );
   remember(`${failedBefore}\n`);
   return undefined;

@@ -17,11 +17,10 @@ export async function openStudio(words) {
   const forHost = words.filter((word) => !own.has(word));
   await setUp();
   await make();
-  const useElectron = !words.includes('--browser') && hasDisplay();
-  const runtime = useElectron
-    ? await haveElectronRuntime({ retry: words.includes('--retry-electron'), say: console.log })
-    : undefined;
-  const [command, args] = runtime ? inElectron(runtime) : inBrowser();
+  const runtime = words.includes('--browser')
+    ? undefined
+    : await haveElectronRuntime({ retry: words.includes('--retry-electron'), say: console.log });
+  const [command, args] = runtime && hasDisplay() ? inElectron(runtime) : inBrowser();
   endQuietlyOnSignals();
   // Paths on the command line are meant from where the person stands.
   const cwd = process.env.INIT_CWD ?? process.cwd();
