@@ -30,7 +30,8 @@ export function drawBall(canvas: HTMLCanvasElement, color: string, symbol: strin
   }
   pen.stroke();
   pen.restore();
-  pen.strokeStyle = darker(color, 0.35);
+  // A middle grey, so that the ball stands out from light and dark panels alike.
+  pen.strokeStyle = 'rgb(128 120 108 / 80%)';
   pen.lineWidth = 1;
   pen.beginPath();
   pen.arc(middle, middle, middle - 1, 0, Math.PI * 2);

@@ -11,6 +11,8 @@ type Pen = CanvasRenderingContext2D;
 const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184' };
 /** Below this pitch single cords can't be told apart. */
 const cordsFromPx = 4;
+/** About how far apart the lines are that stand for cords too thin to be drawn. */
+const stripePx = 4;
 /** Below this pitch heads would only blur the dowel and its numbers. */
 const headsFromPx = 8;
 
@@ -60,6 +62,22 @@ function drawRopeSheet(pen: Pen, view: View, geometry: HangingGeometry, inks: In
   pen.lineTo(columnEdge(view, geometry, geometry.columns), top);
   pen.closePath();
   pen.fill();
+  // Lines a few pixels apart, so that it still reads as cords.
+  pen.save();
+  pen.clip();
+  const step = Math.max(1, Math.ceil(stripePx / (geometry.pitchMm * scale)));
+  pen.beginPath();
+  for (let column = 0; column <= geometry.columns; column += step) {
+    pen.rect(
+      columnEdge(view, geometry, column),
+      top,
+      1,
+      (geometry.bounds.bottom - geometry.bounds.top) * scale,
+    );
+  }
+  pen.fillStyle = inks.ropeEdge;
+  pen.fill();
+  pen.restore();
 }
 
 function drawCords(pen: Pen, view: View, geometry: HangingGeometry, inks: Inks, widthPx: number): void {

@@ -24,6 +24,7 @@ export interface Rules {
 
 export function drawRules(pen: Pen, view: View, rules: Rules): void {
   drawTens(pen, view, rules);
+  drawMargins(pen, view, rules);
   drawCordNumbers(pen, view, rules);
   drawRowNumbers(pen, view, rules);
 }
@@ -47,6 +48,20 @@ function drawTens(pen: Pen, view: View, { geometry, widthPx, heightPx, ratio }: 
   pen.fill();
   pen.translate(-line, -line);
 }
+
+/** Where numbers must stand on the chart to stay in sight, a strip of paper lies below them. */
+function drawMargins(pen: Pen, view: View, { geometry, inks, widthPx, heightPx, ratio }: Rules): void {
+  const { left, right, top } = chartEdges(view, geometry);
+  const strip = (x: number, y: number, width: number, height: number) => pen.fillRect(x, y, width, height);
+  pen.globalAlpha = 0.86;
+  pen.fillStyle = inks.paper;
+  if (left < stripPx * ratio) strip(0, 0, stripPx * ratio, heightPx);
+  if (right > widthPx - stripPx * ratio) strip(widthPx - stripPx * ratio, 0, stripPx * ratio, heightPx);
+  if (top < 20 * ratio) strip(0, 0, widthPx, 20 * ratio);
+  pen.globalAlpha = 1;
+}
+
+const stripPx = 50;
 
 function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, inks, widthPx, ratio } = rules;
