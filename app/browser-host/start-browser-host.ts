@@ -76,18 +76,30 @@ export async function startBrowserHost(options: BrowserHostOptions): Promise<Bro
   const server = createServer();
   const port = await listen(server, options.port ?? 0);
   const gate = createGate(port);
+  let answering = 0;
+  let closing = false;
   server.on('request', (request: IncomingMessage, response: ServerResponse) => {
+    answering++;
+    response.on('close', () => {
+      answering--;
+      endIfDone();
+    });
     serveStudio({ gate, page, windows, answers }, request, response).catch((error: unknown) => {
       log(`${request.method} ${request.url?.split('?')[0]}: ${String(error)}`);
       refuse(response, 500, 'Something went wrong inside Larkrow.');
     });
   });
   const ended = new Promise<void>((resolve) => server.on('close', resolve));
+  /** Browsers hold connections open for requests that may come. */
+  function endIfDone(): void {
+    if (closing && answering === 0) server.closeAllConnections();
+  }
   /** What is being answered is answered to its end: a save must not break off. */
   function close(): Promise<void> {
+    closing = true;
     windows.close();
     server.close();
-    server.keepAliveTimeout = 1;
+    endIfDone();
     return ended;
   }
   const origin = `http://127.0.0.1:${port}`;

@@ -27,17 +27,22 @@ export function createWindows({ graceMs, onAlone }: WindowsOptions): Windows {
   const streams = new Set<ServerResponse>();
   const waiting: HostEvent[] = [];
   let timer: NodeJS.Timeout | undefined;
+  let closed = false;
   const beat = setInterval(() => {
     for (const stream of streams) send(stream, { alive: true });
   }, BEAT_MS);
   beat.unref();
   return {
     join(response) {
+      if (closed) {
+        response.end();
+        return;
+      }
       clearTimeout(timer);
       streams.add(response);
       response.on('close', () => {
         streams.delete(response);
-        if (streams.size > 0 || graceMs === null) return;
+        if (closed || streams.size > 0 || graceMs === null) return;
         clearTimeout(timer);
         timer = setTimeout(onAlone, graceMs);
       });
@@ -50,11 +55,10 @@ export function createWindows({ graceMs, onAlone }: WindowsOptions): Windows {
       else waiting.push(event);
     },
     close() {
+      closed = true;
       clearInterval(beat);
+      clearTimeout(timer);
       for (const stream of streams) stream.end();
-      streams.clear();
-      // Ending a stream is no window closing.
-      setImmediate(() => clearTimeout(timer));
     },
   };
 }

@@ -108,8 +108,14 @@ async function saveAs(
   const name = withEnding(basename(suggestedName).replace(/[<>:"/\\|?*\p{Cc}]/gu, ' '), kind);
   const chosen = await dialogs.saveAs(kind, join(studio.shelfFolder(), name));
   if (chosen === null) return good(null);
-  const place = await seenPlace(studio, withEnding(chosen, kind), kind, true);
-  return place.ok ? good({ handle: place.value.handle, name: place.value.name }) : place;
+  const path = withEnding(chosen, kind);
+  const place = await seenPlace(studio, path, kind, true);
+  if (!place.ok) return place;
+  if (path !== chosen && place.value.exists) {
+    // The dialog asked about another name, the one without the ending.
+    return problem('exists', `“${basename(path)}” is there already. Choose it itself, or another name.`);
+  }
+  return good({ handle: place.value.handle, name: place.value.name });
 }
 
 /** The person agreed to replace what is there now, and nothing else. */
