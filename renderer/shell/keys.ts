@@ -20,7 +20,7 @@ export function listenToKeys(): () => void {
   return () => window.removeEventListener('keydown', onKey);
 }
 
-export function keysOf(command: Command): readonly string[] {
+function keysOf(command: Command): readonly string[] {
   const mac = aboutHost().platform === 'mac';
   return (mac ? command.macKeys : undefined) ?? command.keys ?? [];
 }

@@ -16,7 +16,7 @@ export interface CellLook {
 /** From this width on cells are drawn with a look of their own; below it a cell is its colour. */
 export const looksFromPx = 5;
 /** From this width on symbols can be told apart. */
-export const symbolsFromPx = 7;
+const symbolsFromPx = 7;
 
 /** Copies of cells by size, code and direction. Thrown away as a whole when yarns, view or zoom change. */
 export class CellLooks {

@@ -23,7 +23,7 @@ interface Box {
   readonly bottom: number;
 }
 
-export const largestCellPx = 72;
+const largestCellPx = 72;
 const smallestCellPx = 0.25;
 
 /** Left edge of column `column` (from 0), a whole pixel. */

@@ -106,7 +106,7 @@ export const ratesSchema = z.looseObject({
   secondsToFinish: seconds,
 });
 
-export const layerSchema = z.looseObject({
+const layerSchema = z.looseObject({
   id: z.string().regex(/^[a-z][a-z0-9-]{0,31}$/),
   name,
   visible: z.boolean(),

@@ -43,7 +43,7 @@ export function linearToOkLab({ r, g, b }: LinearRgb): OkLab {
 }
 
 /** May lie outside 0 to 1 where a screen can't show the colour. */
-export function okLabToLinear({ l, a, b }: OkLab): LinearRgb {
+function okLabToLinear({ l, a, b }: OkLab): LinearRgb {
   const linear = toLinear({ mode: 'oklab', l, a, b });
   return { r: linear.r, g: linear.g, b: linear.b };
 }

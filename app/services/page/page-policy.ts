@@ -15,7 +15,7 @@ const policy = {
 };
 
 /** The value of the header Content-Security-Policy. */
-export function pagePolicy(host: 'electron' | 'browser'): string {
+function pagePolicy(host: 'electron' | 'browser'): string {
   const all = host === 'browser' ? { ...policy, 'connect-src': "'self'" } : policy;
   return Object.entries(all)
     .map(([what, where]) => `${what} ${where}`)

@@ -24,7 +24,7 @@ export async function putInPlace(files: FileLayer, from: string, to: string): Pr
 const withoutLinks = ['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS', 'EMLINK', 'EACCES'];
 
 /** True for a link that leads nowhere as well: the name is taken. */
-export async function isThere(files: FileLayer, path: string): Promise<boolean> {
+async function isThere(files: FileLayer, path: string): Promise<boolean> {
   try {
     await files.factsOf(path);
     return true;
