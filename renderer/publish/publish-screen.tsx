@@ -7,6 +7,7 @@ import type { Page, PatternDocument } from '../../shared/pattern/page.ts';
 import { planStrands } from '../../shared/tying/plan-greedy.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { set } from '../settings/settings.tsx';
+import { ask } from '../shell/dialogs.tsx';
 import { Choices } from '../shell/fields.tsx';
 import type { OpenDesign } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
@@ -26,7 +27,13 @@ function Pattern({ open }: { open: OpenDesign }) {
       <ol className="pages" aria-label="Pages">
         {numbered(pattern.pages).map(({ page, number }) => (
           <li key={number}>
-            <PagePreview page={page} />
+            <button
+              type="button"
+              aria-label={`Show page ${number} large: ${page.title}`}
+              onClick={() => enlarge(page)}
+            >
+              <PagePreview page={page} pxPerMm={previewPxPerMm} />
+            </button>
             <p className="quiet">
               {number} · {page.title}
             </p>
@@ -99,8 +106,26 @@ const faces: CanvasFaces = {
 
 const previewPxPerMm = 1.9;
 
+async function enlarge(page: Page): Promise<void> {
+  await ask<true>({
+    label: page.title,
+    wide: true,
+    body: (answer) => (
+      <div className="sheet large-page">
+        <div className="answers">
+          <h2 className="one-line">{page.title}</h2>
+          <button type="button" data-first onClick={() => answer(true)}>
+            Close
+          </button>
+        </div>
+        <PagePreview page={page} pxPerMm={Math.min(4.4, 900 / page.widthMm)} />
+      </div>
+    ),
+  });
+}
+
 /** Drawn only once it comes into sight: a pattern may have a hundred pages. */
-function PagePreview({ page }: { page: Page }) {
+function PagePreview({ page, pxPerMm }: { page: Page; pxPerMm: number }) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [seen, setSeen] = useState(false);
   useEffect(() => {
@@ -119,7 +144,7 @@ function PagePreview({ page }: { page: Page }) {
     facesLoaded().then(() => {
       const context = canvas.current?.getContext('2d');
       if (!current || !canvas.current || !context) return;
-      const scale = previewPxPerMm * Math.max(1, window.devicePixelRatio);
+      const scale = pxPerMm * Math.max(1, window.devicePixelRatio);
       canvas.current.width = page.widthMm * scale;
       canvas.current.height = page.heightMm * scale;
       drawOnCanvas(context, page, scale, faces);
@@ -127,13 +152,13 @@ function PagePreview({ page }: { page: Page }) {
     return () => {
       current = false;
     };
-  }, [page, seen]);
+  }, [page, seen, pxPerMm]);
   return (
     <canvas
       ref={canvas}
       role="img"
       aria-label={page.title}
-      style={{ width: page.widthMm * previewPxPerMm, height: page.heightMm * previewPxPerMm }}
+      style={{ width: page.widthMm * pxPerMm, height: page.heightMm * pxPerMm }}
     />
   );
 }

@@ -2,7 +2,7 @@
  * The studio's own chooser, for hosts without the system's dialogs: the folders that the person granted at the
  * start, and what is in them.
  */
-import { useEffect, useState } from 'react';
+import { useEffect, useRef, useState } from 'react';
 import type { Answer, FileKind, Handle, Place } from '../../shared/bridge.ts';
 import { host } from '../host.ts';
 import { ask, choose } from './dialogs.tsx';
@@ -57,6 +57,7 @@ function Chooser({ title, kind, want, suggestedName = '', answer }: ChooserProps
   const [fault, setFault] = useState('');
   const [chosen, setChosen] = useState<Place | null>(null);
   const [name, setName] = useState(suggestedName);
+  const entered = useRef(false);
 
   useEffect(() => {
     let current = true;
@@ -67,7 +68,9 @@ function Chooser({ title, kind, want, suggestedName = '', answer }: ChooserProps
         setFault(result.ok ? '' : result.problem.sentence);
         if (result.ok) setListing(result.value);
         // A person who saves or opens wants to be inside a folder at once: the first one granted is the shelf's.
-        const first = result.ok && folder === null && want !== 'folder' ? result.value.folders[0] : undefined;
+        const first =
+          result.ok && !entered.current && want !== 'folder' ? result.value.folders[0] : undefined;
+        entered.current = true;
         if (first) setFolder(first.handle);
       });
     return () => {
