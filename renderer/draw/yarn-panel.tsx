@@ -100,7 +100,7 @@ const YarnEntry = memo(function YarnEntry({ yarn, isGround, isChosen, knots, cut
         <Ball color={yarn.color} symbol={yarn.symbol} />
         <span className="words">
           <span className="one-line name">{yarn.name}</span>
-          <span className="quiet small">
+          <span className="one-line quiet small">
             {knots > 0 ? formatYarnLength(cutMm, units, { enough: true }) : 'not used'}
             {isGround && ' · ground'}
           </span>
