@@ -18,7 +18,7 @@ export async function copyDesign(files: FileLayer, path: string): Promise<Result
 }
 
 /** A long title makes room for the word. */
-function titleOfCopy(title: string): string {
+export function titleOfCopy(title: string): string {
   const ending = ' copy';
   return `${title.slice(0, limits.nameChars - ending.length).trimEnd()}${ending}`;
 }

@@ -6,7 +6,7 @@ import type { Design } from '../../../shared/design/design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 
 /** Cells a side at most. */
-const THUMBNAIL_CELLS = 200;
+export const THUMBNAIL_CELLS = 200;
 
 export function thumbnailOf(design: Design): Thumbnail {
   const chart = flatten(design);

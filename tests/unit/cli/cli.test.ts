@@ -1,0 +1,349 @@
+import { spawn } from 'node:child_process';
+import { once } from 'node:events';
+import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { join, resolve } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { run } from '../../../app/cli/run.ts';
+import { verbs } from '../../../app/cli/verbs.ts';
+import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
+import { newDesign } from '../../../shared/design/new-design.ts';
+import { readDesign } from '../../../shared/design/read-design.ts';
+import { writeDesign } from '../../../shared/design/write-design.ts';
+import { designFromLetters } from '../../notation.ts';
+import { temporaryFolder } from '../../temporary-folder.ts';
+
+const script = fileURLToPath(new URL('../../../build/larkrow.mjs', import.meta.url));
+
+interface Ran {
+  readonly code: number | null;
+  readonly out: string;
+  readonly err: string;
+}
+
+/** The same call within this process: most tests need no more. */
+async function larkrow(standing: string, ...words: string[]): Promise<Ran> {
+  let [out, err] = ['', ''];
+  const code = await run(words, {
+    path: (given) => resolve(standing, given),
+    print: (text) => {
+      out += text;
+    },
+    remark: (text) => {
+      err += text;
+    },
+  });
+  return { code, out, err };
+}
+
+/** Runs the command line as npm does: somewhere else, with the person's own folder in INIT_CWD. */
+async function spawned(standing: string, ...words: string[]): Promise<Ran> {
+  const child = spawn(process.execPath, [script, ...words], {
+    cwd: fileURLToPath(new URL('../../..', import.meta.url)),
+    env: { ...process.env, INIT_CWD: standing },
+    stdio: ['ignore', 'pipe', 'pipe'],
+  });
+  let [out, err] = ['', ''];
+  child.stdout.setEncoding('utf8').on('data', (text: string) => {
+    out += text;
+  });
+  child.stderr.setEncoding('utf8').on('data', (text: string) => {
+    err += text;
+  });
+  const [code] = (await once(child, 'close')) as [number | null];
+  return { code, out, err };
+}
+
+/** A folder with one design, and one that is torn. */
+function folderWithFox(): string {
+  const folder = temporaryFolder();
+  writeFileSync(
+    join(folder, 'Fox.larkrow'),
+    writeDesign(designFromLetters(['aabb', 'b-ba'], { title: 'Fox' })),
+  );
+  writeFileSync(
+    join(folder, 'Torn.larkrow'),
+    readFileSync(join(folder, 'Fox.larkrow'), 'utf8').slice(0, 400),
+  );
+  return folder;
+}
+
+/** Left half black, right half white. */
+async function blackAndWhite(path: string): Promise<void> {
+  const pixels = Uint8Array.from({ length: 8 * 6 * 3 }, (_, i) => (Math.floor(i / 3) % 8 < 4 ? 0 : 255));
+  await sharp(pixels, { raw: { width: 8, height: 6, channels: 3 } })
+    .png()
+    .toFile(path);
+}
+
+describe('the help of the command line', () => {
+  it('lists every verb, and ends well', async () => {
+    const { code, out, err } = await spawned(temporaryFolder(), '--help');
+    expect([code, err]).toEqual([0, '']);
+    for (const name of Object.keys(verbs)) expect(out).toMatch(new RegExp(`^  ${name} +\\w`, 'm'));
+    expect(out).toContain('Exit codes: 0 done, 1 the input is at fault, 2 wrong usage.');
+  });
+
+  it.each(Object.keys(verbs))('tells how %s is used', async (name) => {
+    const { code, out, err } = await larkrow(temporaryFolder(), name, '--help');
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toMatch(new RegExp(`^Use: npm run -s larkrow -- ${name} `));
+  });
+});
+
+describe('wrong usage', () => {
+  it.each([
+    [[], 'A verb is missing.'],
+    [['knit'], 'There is no verb “knit”.'],
+    [['constructor'], 'There is no verb “constructor”.'],
+    [['--verbose'], 'There is no verb “--verbose”.'],
+    [['chart'], 'FILE.larkrow is missing.'],
+    [['chart', 'Fox.larkrow'], 'This verb prints JSON: add --json.'],
+    [['chart', 'Fox.larkrow', 'Owl.larkrow', '--json'], '“Owl.larkrow” is one word too many.'],
+    [['rows', 'Fox.larkrow', '--json'], "Unknown option '--json'."],
+    [['pattern', 'Fox.larkrow'], '--out is missing.'],
+    [['pattern', 'Fox.larkrow', '--out', 'x', '--paper', 'a5'], '--paper takes a4 or letter, not “a5”.'],
+    [['picture', 'fox.png', '--out', 'x.larkrow'], '--cords is missing.'],
+    [
+      ['picture', 'fox.png', '--cords', '0', '--out', 'x.larkrow'],
+      '--cords takes a whole number from 1 to 1000, not “0”.',
+    ],
+    [
+      ['picture', 'fox.png', '--cords', '1001', '--out', 'x.larkrow'],
+      '--cords takes a whole number from 1 to 1000, not “1001”.',
+    ],
+    [
+      ['picture', 'fox.png', '--cords', '4.5', '--out', 'x.larkrow'],
+      '--cords takes a whole number from 1 to 1000, not “4.5”.',
+    ],
+    [
+      ['picture', 'fox.png', '--cords', '4', '--yarns', '65', '--out', 'x.larkrow'],
+      '--yarns takes a whole number from 1 to 64, not “65”.',
+    ],
+    [
+      ['picture', 'fox.png', '--cords', '4', '--yarns', '2', '--from', 'Fox.larkrow', '--out', 'x.larkrow'],
+      '--yarns and --from exclude each other',
+    ],
+    [['picture', 'fox.png', '--cords', '4', '--out', 'fox.png'], '--out takes the name of a .larkrow file.'],
+    [['demo'], '--out is missing.'],
+  ])('%j ends with 2, one sentence and a hint', async (words, sentence) => {
+    const { code, out, err } = await larkrow(folderWithFox(), ...words);
+    expect([code, out]).toEqual([2, '']);
+    const [first, second, ...rest] = err.split('\n');
+    expect(first).toContain(sentence);
+    expect(second).toMatch(/^(Use: npm run -s larkrow -- |The verbs are )/);
+    expect(rest).toEqual(['']);
+  });
+});
+
+describe('the program', () => {
+  it.each<[number, string, ...string[]]>([
+    [2, 'knit'],
+    [2, 'chart', 'Fox.larkrow'],
+    [1, 'chart', 'Torn.larkrow', '--json'],
+    [1, 'check', 'Gone.larkrow'],
+    [0, 'chart', 'Fox.larkrow', '--json'],
+    [0, 'check', 'Fox.larkrow'],
+    [0, 'pattern', 'Fox.larkrow', '--out', 'out'],
+  ])('ends with %i after %s %s, and says what it says within', async (code, ...words) => {
+    const [folder, other] = [folderWithFox(), folderWithFox()];
+    const ran = await spawned(folder, ...words);
+    expect(ran.code).toBe(code);
+    const within = await larkrow(other, ...words);
+    expect({ ...ran, out: ran.out.replaceAll(folder, '') }).toEqual({
+      ...within,
+      out: within.out.replaceAll(other, ''),
+    });
+  });
+});
+
+describe('an input at fault', () => {
+  it.each([
+    ['chart', 'Torn.larkrow', '--json'],
+    ['plan', 'Torn.larkrow', '--json'],
+    ['materials', 'Torn.larkrow', '--json'],
+    ['rows', 'Torn.larkrow'],
+    ['check', 'Torn.larkrow'],
+    ['check', 'Gone.larkrow'],
+    ['check', '.'],
+    ['pattern', 'Torn.larkrow', '--out', 'out'],
+    ['picture', 'Fox.larkrow', '--cords', '4', '--out', 'x.larkrow'],
+    ['picture', 'gone.png', '--cords', '4', '--out', 'x.larkrow'],
+    ['picture', 'Fox.larkrow', '--cords', '4', '--from', 'Torn.larkrow', '--out', 'x.larkrow'],
+    ['pattern', 'Fox.larkrow', '--out', 'Torn.larkrow'],
+    ['demo', '--out', 'Torn.larkrow'],
+  ])('%s %s %s ends with 1 and one line, and writes nothing', async (...words) => {
+    const folder = folderWithFox();
+    const { code, out, err } = await larkrow(folder, ...words);
+    expect([code, out]).toEqual([1, '']);
+    expect(err).toMatch(/^[^\n]+\.\n$/);
+    expect(err).not.toMatch(/ {4}at |Error:/);
+    expect(readdirSync(folder).sort()).toEqual(['Fox.larkrow', 'Torn.larkrow']);
+  });
+
+  it('is a design whose pieces are too short to tie with', async () => {
+    const folder = temporaryFolder();
+    const design = newDesign({ title: 'Short', columns: 4, rows: 3 });
+    const tying = { ...design.tying, workingLengthMm: 100 };
+    writeFileSync(join(folder, 'Short.larkrow'), writeDesign({ ...design, tying }));
+    for (const words of [['check'], ['plan', '--json'], ['materials', '--json']]) {
+      const { code, out, err } = await larkrow(folder, words[0]!, 'Short.larkrow', ...words.slice(1));
+      expect([code, out]).toEqual([1, '']);
+      expect(err).toMatch(/working length/i);
+    }
+  });
+});
+
+describe('what the verbs print', () => {
+  it('is the flat chart', async () => {
+    const { code, out, err } = await larkrow(folderWithFox(), 'chart', 'Fox.larkrow', '--json');
+    expect([code, err]).toEqual([0, '']);
+    expect(JSON.parse(out)).toMatchObject({
+      format: 'larkrow-chart',
+      version: 1,
+      columns: 4,
+      rows: 2,
+      startCorner: 'top-left',
+      cells: [
+        [
+          ['y1', 2],
+          ['y2', 2],
+        ],
+        [
+          ['y2', 1],
+          [null, 1],
+          ['y2', 1],
+          ['y1', 1],
+        ],
+      ],
+    });
+  });
+
+  it('is the plan, and the materials that follow from it', async () => {
+    const folder = folderWithFox();
+    const plan = await larkrow(folder, 'plan', 'Fox.larkrow', '--json');
+    const materials = await larkrow(folder, 'materials', 'Fox.larkrow', '--json');
+    expect([plan.code, plan.err, materials.code, materials.err]).toEqual([0, '', 0, '']);
+    const { format, totals } = JSON.parse(plan.out);
+    expect([format, totals.knots]).toEqual(['larkrow-plan', 7]);
+    expect(JSON.parse(materials.out)).toMatchObject({
+      format: 'larkrow-materials',
+      totals: { knots: 7, bareCells: 1, pieces: totals.pieces, looseEnds: totals.looseEnds },
+    });
+  });
+
+  it('is the written rows, one a line', async () => {
+    const { out } = await larkrow(folderWithFox(), 'rows', 'Fox.larkrow');
+    expect(out).toBe(
+      'Row 1, left to right: 2 Linen (1-2), 2 Dusk (3-4); lift 3\n' +
+        'Row 2, right to left: 1 Linen (4), 1 Dusk (3), 1 bare (2), 1 Dusk (1); lift 3, 1\n',
+    );
+  });
+
+  it('is that a design is sound', async () => {
+    const { code, out } = await larkrow(folderWithFox(), 'check', 'Fox.larkrow');
+    expect(code).toBe(0);
+    expect(out).toMatch(/^“Fox” is sound: a design of version 1\.\nChart: 4 cords, 2 rows, 7 knots; /);
+  });
+
+  it('may be cut off by a reader that has seen enough', async () => {
+    const folder = temporaryFolder();
+    const large = newDesign({ title: 'Large', columns: 1000, rows: 2000 });
+    writeFileSync(join(folder, 'Large.larkrow'), writeDesign(large));
+    const child = spawn(process.execPath, [script, 'rows', 'Large.larkrow'], {
+      env: { ...process.env, INIT_CWD: folder },
+      stdio: ['ignore', 'pipe', 'pipe'],
+    });
+    let err = '';
+    child.stderr.setEncoding('utf8').on('data', (text: string) => {
+      err += text;
+    });
+    await once(child.stdout, 'data');
+    child.stdout.destroy();
+    const [code] = (await once(child, 'close')) as [number | null];
+    expect([code, err]).toEqual([0, '']);
+  });
+});
+
+describe('what the verbs write', () => {
+  it('is a design from a picture', async () => {
+    const folder = temporaryFolder();
+    await blackAndWhite(join(folder, 'fox.png'));
+    const words = [
+      'picture',
+      'fox.png',
+      '--cords',
+      '4',
+      '--rows',
+      '3',
+      '--yarns',
+      '2',
+      '--out',
+      'My fox.larkrow',
+    ];
+    const { code, out, err } = await larkrow(folder, ...words);
+    expect([code, err]).toEqual([0, '']);
+    expect(out).toContain('My fox.larkrow: 4 cords, 3 rows, 2 yarns');
+    const read = readDesign(readFileSync(join(folder, 'My fox.larkrow'), 'utf8'));
+    expect(read).toMatchObject({ ok: true, value: { title: 'My fox', columns: 4, rows: 3 } });
+    expect(read.ok && read.value.yarns.map(({ color }) => color).sort()).toEqual(['#000000', '#ffffff']);
+    const rows = await larkrow(folder, 'rows', 'My fox.larkrow');
+    expect(rows.out.match(/2 \S+ \(1-2\), 2 \S+ \(3-4\)/g)).toHaveLength(2);
+  });
+
+  it('is a design from a picture with another design’s yarns, and the picture’s proportions', async () => {
+    const folder = folderWithFox();
+    await blackAndWhite(join(folder, 'fox.png'));
+    const words = ['picture', 'fox.png', '--cords', '8', '--from', 'Fox.larkrow', '--out', 'new/Owl.larkrow'];
+    expect((await larkrow(folder, ...words)).code).toBe(0);
+    const read = readDesign(readFileSync(join(folder, 'new', 'Owl.larkrow'), 'utf8'));
+    expect(read.ok && read.value.yarns).toEqual(designFromLetters(['a']).yarns);
+    // 8 cords of 5 mm are 40 mm; a picture of 8 x 6 is then 30 mm high; a row is 4.8 mm: 6.25 rows.
+    expect(read.ok && read.value.rows).toBe(6);
+  });
+
+  it('is a pattern for the paper that was asked for, and the chart as PNG', async () => {
+    const folder = folderWithFox();
+    const { code, out } = await larkrow(
+      folder,
+      'pattern',
+      'Fox.larkrow',
+      '--out',
+      'a/b',
+      '--paper',
+      'letter',
+    );
+    expect(code).toBe(0);
+    expect(readdirSync(join(folder, 'a', 'b')).sort()).toEqual(['Fox Letter.pdf', 'Fox chart.png']);
+    expect(
+      readFileSync(join(folder, 'a', 'b', 'Fox Letter.pdf'))
+        .subarray(0, 5)
+        .toString(),
+    ).toBe('%PDF-');
+    expect(out.split('\n')).toHaveLength(3);
+    expect((await larkrow(folder, 'pattern', 'Fox.larkrow', '--out', 'a/b')).code).toBe(0);
+    expect(existsSync(join(folder, 'a', 'b', 'Fox A4.pdf'))).toBe(true);
+  });
+
+  it('are the demos with their patterns and pictures', async () => {
+    const folder = temporaryFolder();
+    mkdirSync(join(folder, 'demos'));
+    expect(await larkrow(folder, 'demo', '--out', 'demos')).toMatchObject({ code: 0, err: '' });
+    const stems = demoDesigns.map(({ fileName }) => fileName.replace('.larkrow', ''));
+    const files = stems.flatMap((stem) => [`${stem}.larkrow`, `${stem} A4.pdf`, `${stem} chart.png`]);
+    expect(readdirSync(join(folder, 'demos')).sort()).toEqual(files.sort());
+    for (const { fileName } of demoDesigns) {
+      expect((await larkrow(join(folder, 'demos'), 'check', fileName)).code).toBe(0);
+    }
+  });
+
+  it('replaces a file that was named, whole', async () => {
+    const folder = folderWithFox();
+    await blackAndWhite(join(folder, 'fox.png'));
+    const words = ['picture', 'fox.png', '--cords', '4', '--out', 'Torn.larkrow'];
+    expect((await larkrow(folder, ...words)).code).toBe(0);
+    expect((await larkrow(folder, 'check', 'Torn.larkrow')).code).toBe(0);
+    expect(readdirSync(folder).sort()).toEqual(['Fox.larkrow', 'Torn.larkrow', 'fox.png']);
+  });
+});
