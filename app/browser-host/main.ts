@@ -10,6 +10,7 @@ import { homeHere } from '../services/home/home.ts';
 import { logFile } from '../services/log-file.ts';
 import { packageRoot, packageVersion } from '../services/package-root.ts';
 import { readPageFiles } from '../services/page/page-files.ts';
+import { wordsFault } from '../services/words-fault.ts';
 import { openWindow } from './open-window.ts';
 import { type BrowserHost, startBrowserHost } from './start-browser-host.ts';
 
@@ -62,7 +63,7 @@ function readWishes(words: string[]): Wishes | string {
       open: positionals.map((path) => resolve(path)),
     };
   } catch (error) {
-    return error instanceof Error ? error.message : String(error);
+    return wordsFault(error);
   }
 }
 

@@ -1,6 +1,7 @@
 /** One call of the command line, from its words to its exit code. */
 import { parseArgs } from 'node:util';
 import { good, type Result } from '../../shared/result.ts';
+import { wordsFault } from '../services/words-fault.ts';
 import { type CliVerb, type Terminal, USAGE, usage, type Words } from './cli-verb.ts';
 import { helpText, usageHint, verbHelpText } from './help.ts';
 import { verbs } from './verbs.ts';
@@ -44,20 +45,11 @@ function parse(words: readonly string[], { options, needs }: CliVerb): Result<Wo
   try {
     parsed = parseArgs({ args: [...words], options, allowPositionals: true, strict: true }) as typeof parsed;
   } catch (error) {
-    if (error instanceof TypeError && 'code' in error && String(error.code).startsWith('ERR_PARSE_ARGS')) {
-      return usage(firstSentence(error.message));
-    }
-    throw error;
+    return usage(wordsFault(error));
   }
   const { positionals } = parsed;
   const missing = needs[positionals.length];
   if (missing) return usage(`${missing} is missing.`);
   if (positionals.length > needs.length) return usage(`“${positionals[needs.length]}” is one word too many.`);
   return good(parsed);
-}
-
-/** Node adds advice of its own about dashes, which is not about our options. */
-function firstSentence(message: string): string {
-  const [first = message] = message.split(/(?<=')\. |\n/);
-  return first.endsWith('.') ? first : `${first}.`;
 }
