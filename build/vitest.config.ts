@@ -6,6 +6,20 @@ import { defineConfig } from 'vitest/config';
 /** How long one test of a folder may take, in ms. Machines of our own are slow where several things run at once. */
 const timeoutsMs = { unit: 20_000, reference: 20_000, property: 120_000, contract: 60_000, e2e: 120_000 };
 
+/**
+ * Left out of the fast run: what starts many programs, waits for clocks, or tries thousands of cases. Each of these
+ * takes more than some seconds by itself, and together they take most of the time.
+ */
+const slowTests = [
+  'tests/unit/cli/**',
+  'tests/unit/design/limits.test.ts',
+  'tests/unit/services/safekeeping/kills.test.ts',
+  'tests/unit/workshop/{set-up,run-tests,electron-runtime}.test.ts',
+  'tests/property/{damaged-files,design-edits}.test.ts',
+  'tests/contract/{browser-host,designs,papers}.test.ts',
+];
+const isFast = process.env.LARKROW_TESTS === 'fast';
+
 export default defineConfig({
   root: fileURLToPath(new URL('..', import.meta.url)),
   cacheDir: fileURLToPath(new URL('../node_modules/.cache/vitest', import.meta.url)),
@@ -17,6 +31,7 @@ export default defineConfig({
       test: {
         name,
         include: [`tests/${name}/**/*.test.{ts,tsx}`],
+        exclude: isFast ? slowTests : [],
         testTimeout: timeoutMs,
         hookTimeout: timeoutMs,
         // One browser at a time: several on two cores make one another slow.
