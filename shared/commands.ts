@@ -53,6 +53,7 @@ export const commands = [
   { id: 'replace-yarn', label: 'Replace this yarn everywhere…', menu: 'edit', needs: 'draw' },
   { id: 'merge-yarn', label: 'Merge this yarn into another…', menu: 'edit', needs: 'draw' },
   { id: 'remove-yarn', label: 'Remove this yarn', menu: 'edit', needs: 'draw' },
+  { id: 'ground-yarn', label: 'Make this yarn the ground', menu: 'edit', needs: 'draw' },
   {
     id: 'hanging',
     label: 'This hanging: size, cords, dowel…',

@@ -1,6 +1,7 @@
 /**
  * The hanging on screen. React only mounts the surface; the cell outline is moved by hand. By keys: arrows move a
- * cell cursor, Space or Enter uses the tool there, Escape drops what was begun.
+ * cell cursor, Space or Enter uses the tool there, Escape drops what was begun. While the pointer is in use, Space
+ * moves the view with it instead.
  */
 import { useEffect, useRef, useState } from 'react';
 import { goesRight } from '../../shared/chart/chart.ts';
@@ -12,12 +13,13 @@ import { useStudio } from '../store/use-studio.ts';
 import { listenToGestures } from '../surface/gestures.ts';
 import { Surface } from '../surface/surface.ts';
 import { nameOfCode } from './code-names.ts';
-import { hand, isPressed } from './hand.ts';
+import { hand, hasTwoEnds, isPressed } from './hand.ts';
 
 export function ChartView() {
   const room = useRef<HTMLDivElement>(null);
   const outline = useRef<HTMLDivElement>(null);
   const surface = useRef<Surface | null>(null);
+  /** The cell cursor; null while the pointer is in use. */
   const cursor = useRef<Cell | null>(null);
   const [spoken, setSpoken] = useState('');
   const columns = useStudio((state) => state.open?.design.columns);
@@ -33,12 +35,15 @@ export function ChartView() {
       listenToGestures(room.current!, made, hand),
       studio.subscribe((state, before) => {
         if (state.under !== before.under) placeOutline(made, outline.current!);
+        // What was begun with one tool is not ended with another.
+        if (state.tool !== before.tool && isPressed()) hand.drop();
       }),
       handleCommands({
         'zoom-in': () => made.zoom(1.25),
         'zoom-out': () => made.zoom(0.8),
         'zoom-fit': () => made.fit(),
       }),
+      () => hand.drop(),
       () => made.destroy(),
     ];
     return () => {
@@ -58,24 +63,35 @@ export function ChartView() {
       hand.hover(moved);
       if (isPressed()) hand.move([moved]);
       setSpoken(spokenCell(open, moved));
-    } else if ((event.key === ' ' || event.key === 'Enter') && !event.repeat) {
-      cursor.current = at;
-      hand.hover(at);
-      if (isPressed()) hand.release();
-      else hand.press(at);
-      // A freehand knot is one cell; a shape waits for its other end.
-      if (isPressed() && (tool === 'knot' || tool === 'unpick')) hand.release();
-      setSpoken(`${isPressed() ? 'From here. ' : ''}${spokenCell(studio.getState().open!, at)}`);
+    } else if (event.key === 'Enter' || (event.key === ' ' && (cursor.current || !under))) {
+      if (!event.repeat) applyTool(at);
     } else if (event.key === 'Escape' && isPressed()) {
       hand.drop();
       setSpoken('Dropped.');
     } else if (settings.letterKeys && !event.ctrlKey && !event.metaKey && !event.altKey) {
-      const command = (commands as readonly Command[]).find(
-        (each) => each.letter === event.key.toLowerCase(),
-      );
-      if (!command || !runCommand(command.id as (typeof commands)[number]['id'])) return;
+      const command = commands.find((each: Command) => each.letter === event.key.toLowerCase());
+      if (!command || !runCommand(command.id)) return;
     } else return;
     event.preventDefault();
+  };
+
+  const applyTool = (at: Cell) => {
+    cursor.current = at;
+    hand.hover(at);
+    const isBegun = isPressed();
+    if (!isBegun) hand.press(at);
+    // A line waits for its other end; all else is done at once.
+    if (isBegun || !hasTwoEnds(tool)) hand.release();
+    setSpoken(`${isPressed() ? 'From here. ' : ''}${spokenCell(studio.getState().open!, at)}`);
+  };
+
+  /** Reached by keys, the chart shows its cursor at once. */
+  const onFocus = () => {
+    const { open, under } = studio.getState();
+    if (!open || !room.current?.matches(':focus-visible')) return;
+    cursor.current = under ?? startOf(open);
+    hand.hover(cursor.current);
+    setSpoken(spokenCell(open, cursor.current));
   };
 
   return (
@@ -87,11 +103,17 @@ export function ChartView() {
         // The chart is drawn on and moved in by keys, so it takes the focus.
         tabIndex={0}
         aria-label={`Chart of ${columns} cords and ${rows} rows. Arrow keys move, Space uses the tool.`}
+        onFocus={onFocus}
         onKeyDown={onKey}
-        onPointerDown={() => {
-          cursor.current = null;
-          room.current?.focus({ preventScroll: true });
+        onPointerMove={(event) => {
+          // Some browsers report a move where only the page moved under a resting pointer.
+          if (event.movementX !== 0 || event.movementY !== 0) cursor.current = null;
         }}
+        onPointerDown={() => {
+          room.current?.focus({ preventScroll: true });
+          cursor.current = null;
+        }}
+        onContextMenu={(event) => event.preventDefault()}
       />
       <div ref={outline} className="cell-outline" hidden />
       <p className="unseen" aria-live="polite">

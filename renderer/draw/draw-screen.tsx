@@ -12,6 +12,7 @@ import { ToolBar } from './tool-bar.tsx';
 import {
   addAYarn,
   changeChosenYarn,
+  makeChosenYarnGround,
   mergeChosenYarn,
   removeChosenYarn,
   replaceChosenYarn,
@@ -21,14 +22,14 @@ import { YarnPanel } from './yarn-panel.tsx';
 import './draw.css';
 
 export function DrawScreen() {
-  const hasDesign = useStudio((state) => state.open !== null);
-  useEffect(() => (hasDesign ? handleCommands(drawCommands) : undefined), [hasDesign]);
-  useEffect(() => (hasDesign ? keepPlanning() : undefined), [hasDesign]);
-  if (!hasDesign) return null;
+  const opening = useStudio((state) => state.open?.opening);
+  useEffect(() => (opening ? handleCommands(drawCommands) : undefined), [opening]);
+  useEffect(() => (opening ? keepPlanning() : undefined), [opening]);
+  if (!opening) return null;
   return (
     <div className="draw">
       <YarnPanel />
-      <ChartView />
+      <ChartView key={opening} />
       <FactsPanel />
       <ToolBar />
     </div>
@@ -52,5 +53,6 @@ const drawCommands = {
   'replace-yarn': replaceChosenYarn,
   'merge-yarn': mergeChosenYarn,
   'remove-yarn': removeChosenYarn,
+  'ground-yarn': makeChosenYarnGround,
   hanging: changeHanging,
 } satisfies Partial<Record<CommandId, () => void>>;

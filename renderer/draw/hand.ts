@@ -30,7 +30,7 @@ interface ToolDeed {
   readonly along?: (open: OpenDesign, cells: readonly Cell[]) => Paint | null;
   /** A shape is drawn afresh from where it was pressed to where it is. */
   readonly between?: (open: OpenDesign, from: Cell, to: Cell) => Paint | null;
-  /** Done at once where it is pressed. */
+  /** Done once, in the cell where the tool is let go: two fingers may still take it back. */
   readonly at?: (open: OpenDesign, cell: Cell) => void;
 }
 
@@ -73,13 +73,17 @@ export function isPressed(): boolean {
   return pressed !== null;
 }
 
+/** True where a tool draws from one cell to another: by keys it is pressed twice. */
+export function hasTwoEnds(tool: Tool): boolean {
+  return deeds[tool].between !== undefined;
+}
+
 export const hand: Hand = {
   press(cell) {
     const { open, tool } = studio.getState();
     if (!open || pressed) return;
-    const deed = deeds[tool];
-    if (deed.at) return deed.at(open, cell);
     pressed = { tool, from: cell, at: cell };
+    if (deeds[tool].at) return;
     beginStroke();
     draw([cell]);
   },
@@ -96,10 +100,13 @@ export const hand: Hand = {
   },
 
   release() {
-    if (!pressed) return;
-    const { label } = deeds[pressed.tool];
+    const { open } = studio.getState();
+    if (!pressed || !open) return;
+    const { label, at } = deeds[pressed.tool];
+    const last = pressed.at;
     pressed = null;
-    endStroke(label);
+    if (at) at(open, last);
+    else endStroke(label);
   },
 
   drop() {

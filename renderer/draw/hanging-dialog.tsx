@@ -59,7 +59,7 @@ function HangingSheet({ design, answer }: { design: Design; answer: (design: Des
 
   return (
     <form
-      className="sheet"
+      className="sheet hanging-sheet"
       onSubmit={(event) => {
         event.preventDefault();
         if (wanted.title.trim()) answer({ ...wanted, title: wanted.title.trim() });
@@ -219,12 +219,12 @@ function HangingSheet({ design, answer }: { design: Design; answer: (design: Des
           onChange={(percent) => want({ yarnMargin: percent / 100 })}
         />
       </div>
-      <p role="status">
-        {isMeasured ? '' : 'About '}
-        {formatLength(size.widthMm, units)} wide, {formatLength(size.knottedHeightMm, units)} knotted,{' '}
-        {formatLength(size.heightWithFringeMm, units)} with the fringe.
-      </p>
-      <div className="answers">
+      <div className="ending">
+        <p role="status">
+          {isMeasured ? '' : 'About '}
+          {formatLength(size.widthMm, units)} wide, {formatLength(size.knottedHeightMm, units)} knotted,{' '}
+          {formatLength(size.heightWithFringeMm, units)} with the fringe.
+        </p>
         <button type="submit" className="main" disabled={!wanted.title.trim()}>
           Done
         </button>

@@ -87,7 +87,7 @@ function UnderPointer() {
         · {nameOfCode(design, code)}
       </p>
       <p className="one-line quiet">
-        {words.length === 0 ? 'the last in this row' : `next in this row: ${words.join(', then ')}`}
+        {words.length === 0 ? 'the last yarn in this row' : `next in this row: ${words.join(', then ')}`}
       </p>
     </div>
   );

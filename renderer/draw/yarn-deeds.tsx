@@ -38,9 +38,8 @@ export async function addAYarn(): Promise<void> {
   if (!yarn) return;
   const wanted = await askForYarn('Add a yarn', yarn, design);
   if (!wanted) return;
-  // The design may not have changed while the dialog was open, so the edit above still holds.
-  const edit: Edit = { kind: 'set', field: 'yarns', value: [...design.yarns, wanted] };
-  change('Add a yarn', edit);
+  // Nothing else changes the design while the dialog is open.
+  change('Add a yarn', { kind: 'set', field: 'yarns', value: [...design.yarns, wanted] });
   chooseCode(codeOf(wanted.id));
 }
 
@@ -73,6 +72,14 @@ export function removeChosenYarn(): void {
   if (!chosen) return;
   if (make('Remove a yarn', removeYarn(chosen.design, chosen.yarn.id)))
     chooseCode(codeOf(chosen.design.ground));
+}
+
+/** The ground fills the background, and its thickness sets the gauge where no swatch does. */
+export function makeChosenYarnGround(): void {
+  const chosen = chosenYarn();
+  if (!chosen) return;
+  if (chosen.yarn.id === chosen.design.ground) tellProblem(`“${chosen.yarn.name}” is the ground already.`);
+  else change('Change the ground', { kind: 'set', field: 'ground', value: chosen.yarn.id });
 }
 
 const symbolTexts = alphabet.map(({ text }) => text);

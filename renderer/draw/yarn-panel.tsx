@@ -1,10 +1,12 @@
 /** The design's yarns beside the chart, as balls with their symbol, what they take, and how many knots they tie. */
 import { memo, useEffect, useRef } from 'react';
+import type { CommandId } from '../../shared/commands.ts';
 import { BARE, codeOf } from '../../shared/design/codes.ts';
 import type { Yarn } from '../../shared/design/schema.ts';
 import type { Units } from '../../shared/units/units.ts';
 import { formatYarnLength } from '../../shared/units/yarn-length.ts';
 import { runCommand } from '../shell/command-bus.ts';
+import { commandById } from '../shell/keys.ts';
 import { chooseCode } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { drawBall } from './yarn-ball.ts';
@@ -59,19 +61,30 @@ export function YarnPanel() {
         <button type="button" onClick={() => runCommand('add-yarn')}>
           Add…
         </button>
-        <button type="button" disabled={chosen === BARE} onClick={() => runCommand('change-yarn')}>
-          Change…
-        </button>
-        <button type="button" disabled={chosen === BARE} onClick={() => runCommand('replace-yarn')}>
-          Replace…
-        </button>
-        <button type="button" disabled={chosen === BARE} onClick={() => runCommand('merge-yarn')}>
-          Merge…
-        </button>
+        {deeds.map(([command, label]) => (
+          <button
+            type="button"
+            key={command}
+            disabled={chosen === BARE}
+            title={commandById(command).label}
+            onClick={() => runCommand(command)}
+          >
+            {label}
+          </button>
+        ))}
       </footer>
     </aside>
   );
 }
+
+/** What can be done with the yarn that is chosen. */
+const deeds: readonly (readonly [CommandId, string])[] = [
+  ['change-yarn', 'Change…'],
+  ['replace-yarn', 'Replace…'],
+  ['merge-yarn', 'Merge…'],
+  ['ground-yarn', 'Ground'],
+  ['remove-yarn', 'Remove'],
+];
 
 interface YarnEntryProps {
   yarn: Yarn;

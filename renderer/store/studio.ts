@@ -27,6 +27,8 @@ export interface Home {
 }
 
 export interface OpenDesign {
+  /** Goes up with each design that is opened, so that nothing of one is taken for another. */
+  readonly opening: number;
   readonly design: Design;
   readonly chart: Chart;
   readonly history: History;
@@ -79,6 +81,8 @@ export const studio = createStore<StudioState>(() => ({
   facts: null,
 }));
 
+let openings = 0;
+
 /** Puts a design on the Draw screen. `home` null: it was never saved. */
 export function openDesign(design: Design, home: Home | null): void {
   const chart = flatten(design);
@@ -89,6 +93,7 @@ export function openDesign(design: Design, home: Home | null): void {
     under: null,
     facts: null,
     open: {
+      opening: ++openings,
       design,
       chart,
       history: noHistory,

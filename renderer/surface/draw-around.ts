@@ -14,7 +14,7 @@ const cordsFromPx = 4;
 /** About how far apart the lines are that stand for cords too thin to be drawn. */
 const stripePx = 4;
 /** Below this pitch heads would only blur the dowel and its numbers. */
-const headsFromPx = 8;
+const headsFromPx = 5;
 
 export function drawAround(
   pen: Pen,

@@ -53,15 +53,16 @@ function drawTens(pen: Pen, view: View, { geometry, widthPx, heightPx, ratio }: 
 function drawMargins(pen: Pen, view: View, { geometry, inks, widthPx, heightPx, ratio }: Rules): void {
   const { left, right, top } = chartEdges(view, geometry);
   const strip = (x: number, y: number, width: number, height: number) => pen.fillRect(x, y, width, height);
-  pen.globalAlpha = 0.86;
+  pen.globalAlpha = 0.92;
   pen.fillStyle = inks.paper;
   if (left < stripPx * ratio) strip(0, 0, stripPx * ratio, heightPx);
   if (right > widthPx - stripPx * ratio) strip(widthPx - stripPx * ratio, 0, stripPx * ratio, heightPx);
-  if (top < 20 * ratio) strip(0, 0, widthPx, 20 * ratio);
+  if (top < topStripPx * ratio) strip(0, 0, widthPx, topStripPx * ratio);
   pen.globalAlpha = 1;
 }
 
 const stripPx = 50;
+const topStripPx = 22;
 
 function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, inks, widthPx, ratio } = rules;
@@ -70,11 +71,15 @@ function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
   const onDowel = view.y + (geometry.dowel.y + geometry.dowel.diameter / 2) * view.scale;
   const isOnDowel = onDowel > 10 * ratio && geometry.dowel.diameter * view.scale > 9 * ratio;
   const aboveDowel = view.y + geometry.dowel.y * view.scale - 9 * ratio;
-  const y = Math.max(10 * ratio, isOnDowel ? onDowel : aboveDowel);
+  const y = Math.max(11 * ratio, isOnDowel ? onDowel : aboveDowel);
+  const { left, right } = chartEdges(view, geometry);
+  const leastX = left < stripPx * ratio ? (stripPx + 8) * ratio : 0;
+  const mostX = right > widthPx - stripPx * ratio ? widthPx - (stripPx + 8) * ratio : widthPx;
   for (let c = first; c <= last; c++) {
     if (c !== 0 && (c + 1) % step !== 0) continue;
     if (c === 0 && step > 1 && step * geometry.pitchMm * view.scale < 40 * ratio) continue;
     const x = view.x + (c + 0.5) * geometry.pitchMm * view.scale;
+    if (x < leastX || x > mostX) continue;
     label(pen, String(c + 1), x, y, 'center', isOnDowel ? woodInks : inks, ratio);
   }
 }
@@ -83,7 +88,8 @@ const woodInks = { ink: '#2b1c0c', paper: '#d0a06c' };
 
 function drawRowNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, startCorner, inks, widthPx, heightPx, ratio } = rules;
-  const { left, right } = chartEdges(view, geometry);
+  const { left, right, top } = chartEdges(view, geometry);
+  const leastY = top < topStripPx * ratio ? (topStripPx + 8) * ratio : 0;
   const [first, last] = rowsInSight(view, geometry, heightPx);
   const gap = 8 * ratio;
   const room = 44 * ratio;
@@ -93,6 +99,7 @@ function drawRowNumbers(pen: Pen, view: View, rules: Rules): void {
     const isOdd = r % 2 === 0;
     if ((isOdd ? r : r + 1) % step !== 0) continue;
     const y = (rowEdge(view, geometry, r) + rowEdge(view, geometry, r + 1)) / 2;
+    if (y < leastY) continue;
     if (goesRight(startCorner, r))
       label(pen, `${r + 1} →`, Math.max(left - gap, room), y, 'right', inks, ratio);
     else label(pen, `← ${r + 1}`, Math.min(right + gap, widthPx - room), y, 'left', inks, ratio);

@@ -101,11 +101,15 @@ export function listenToGestures(element: HTMLElement, surface: Surface, hand: H
     else surface.pan(-event.deltaX * unit, -event.deltaY * unit);
   };
 
-  const key = (event: KeyboardEvent) => {
-    if (event.key !== ' ') return;
-    isSpaceDown = event.type === 'keydown';
-    element.classList.toggle('panning', isSpaceDown);
+  const spaceIs = (isDown: boolean) => {
+    isSpaceDown = isDown;
+    element.classList.toggle('panning', isDown);
   };
+  const key = (event: KeyboardEvent) => {
+    if (event.key === ' ') spaceIs(event.type === 'keydown');
+  };
+  /** A window that lost the focus is not told that the key went up. */
+  const blur = () => spaceIs(false);
 
   const listeners = {
     pointerdown: down,
@@ -119,11 +123,13 @@ export function listenToGestures(element: HTMLElement, surface: Surface, hand: H
   element.addEventListener('wheel', wheel, { passive: false });
   window.addEventListener('keydown', key);
   window.addEventListener('keyup', key);
+  window.addEventListener('blur', blur);
   return () => {
     for (const [name, listener] of Object.entries(listeners))
       element.removeEventListener(name, listener as EventListener);
     element.removeEventListener('wheel', wheel);
     window.removeEventListener('keydown', key);
     window.removeEventListener('keyup', key);
+    window.removeEventListener('blur', blur);
   };
 }

@@ -17,6 +17,8 @@ export interface CellLook {
 export const looksFromPx = 5;
 /** From this width on symbols can be told apart. */
 const symbolsFromPx = 7;
+/** From this height on a turn of yarn has room for light and shade. */
+const shadedFromPx = 11;
 
 /** Copies of cells by size, code and direction. Thrown away as a whole when yarns, view or zoom change. */
 export class CellLooks {
@@ -54,13 +56,13 @@ function drawKnot(
   width: number,
   height: number,
 ) {
-  pen.fillStyle = darker(color, 0.32);
+  pen.fillStyle = darker(color, 0.24);
   pen.fillRect(0, 0, width, height);
-  const thick = Math.min(height * 0.46, width * 0.8);
-  const reach = Math.max(width * 0.5 - thick / 2, 0.01);
-  const lean = (goesRight ? -1 : 1) * height * 0.08;
+  const lean = (goesRight ? -1 : 1) * height * 0.06;
   pen.lineCap = 'round';
-  const turn = (y: number, tone: string, share: number) => {
+  const thick = Math.min(height * 0.48, width * 0.8);
+  const stroke = (y: number, tone: string, share: number, length = 1) => {
+    const reach = Math.max(((width - thick) / 2) * length, 0.01);
     pen.strokeStyle = tone;
     pen.lineWidth = thick * share;
     pen.beginPath();
@@ -68,12 +70,17 @@ function drawKnot(
     pen.lineTo(width / 2 + reach, y + lean);
     pen.stroke();
   };
-  turn(height * 0.26, lighter(color, 0.07), 1);
-  turn(height * 0.75, color, 1);
-  if (height < 12) return;
-  // A light along each turn, where it bulges towards the eye.
-  turn(height * 0.19, lighter(color, 0.2), 0.22);
-  turn(height * 0.68, lighter(color, 0.12), 0.22);
+  for (const middle of [height * 0.26, height * 0.76]) {
+    if (height < shadedFromPx) {
+      stroke(middle, middle < height / 2 ? lighter(color, 0.05) : color, 1);
+      continue;
+    }
+    // Round yarn lit from above: dark below, light where it bulges towards the eye.
+    stroke(middle, darker(color, 0.1), 1);
+    stroke(middle - thick * 0.07, color, 0.84);
+    stroke(middle - thick * 0.15, lighter(color, 0.08), 0.5);
+    stroke(middle - thick * 0.22, lighter(color, 0.18), 0.16, 0.8);
+  }
 }
 
 function drawSquare(pen: CanvasRenderingContext2D, look: CellLook, width: number, height: number) {

@@ -1,21 +1,19 @@
 /**
  * The chart surface: the hanging on screen, drawn by Konva on three sheets so that each thing is drawn only when it
- * changes: what hangs around the chart, the chart itself, and the rules and numbers over it. The chart is one bitmap,
- * one pixel a cell, and from a certain size on tiles with the knots' look.
+ * changes: what hangs around the chart, the chart itself (`chart-sheet.ts`), and the rules and numbers over it.
  *
- * The surface follows the store by itself; React only mounts it. An edit patches the bitmap and the tiles at once and
- * paints just that block in the next frame; a change of the view draws all three sheets.
+ * The surface follows the store by itself; React only mounts it. An edit paints just its own block of the chart in the
+ * next frame; a change of the view draws all three sheets.
  */
 import Konva from 'konva';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import type { OpenDesign } from '../store/studio.ts';
 import { studio } from '../store/studio.ts';
-import { type CellBlock, ChartBitmap, changedBlock } from './chart-bitmap.ts';
-import { columnsInSight, drawAround, rowsInSight } from './draw-around.ts';
+import { type CellBlock, changedBlock } from './chart-bitmap.ts';
+import { ChartSheet } from './chart-sheet.ts';
+import { drawAround } from './draw-around.ts';
 import { drawRules } from './draw-rules.ts';
-import { looksFromPx } from './knot-look.ts';
 import { type Inks, inksOf, type Look, lookOf, looksAlike } from './look.ts';
-import { blockOfTile, TileSet, tileCells } from './tiles.ts';
 import { cellAt, columnEdge, fitted, panned, rowEdge, type View, zoomed } from './view.ts';
 
 Konva.autoDrawEnabled = false;
@@ -24,25 +22,18 @@ Konva.pixelRatio = 1;
 
 /** How long a zoom must rest before tiles are drawn at its size. */
 const settleMs = 140;
-/** Time of one frame that may go into new tiles; the bitmap stands in for those still missing. */
-const tileBudgetMs = 9;
-/** A block of more cells than this is drawn with the whole chart. */
-const smallBlock = 4096;
 
 export class Surface {
   readonly #element: HTMLElement;
   readonly #stage: Konva.Stage;
   readonly #around = new Konva.Layer({ listening: false });
-  readonly #chartSheet = new Konva.Layer({ listening: false, imageSmoothingEnabled: false });
+  readonly #sheet: ChartSheet;
   readonly #rules = new Konva.Layer({ listening: false });
-  readonly #image = new Konva.Image({ image: undefined, listening: false, perfectDrawEnabled: false });
   readonly #forget: (() => void)[] = [];
   readonly #onView: () => void;
 
   #open: OpenDesign;
   #look: Look;
-  #bitmap: ChartBitmap;
-  #tiles: TileSet | null = null;
   #inks: Inks;
   #view: View = { scale: 1, x: 0, y: 0 };
   #width = 1;
@@ -63,13 +54,13 @@ export class Surface {
     this.#onView = onView;
     this.#open = open;
     this.#look = lookOf(open.design, symbols);
-    this.#bitmap = this.#wholeBitmap();
+    this.#sheet = new ChartSheet(open.chart, this.#look);
     this.#inks = inksOf(element);
     const stageElement = document.createElement('div');
     stageElement.className = 'stage';
     element.append(stageElement);
     this.#stage = new Konva.Stage({ container: stageElement, width: 1, height: 1, listening: false });
-    this.#stage.add(this.#around, this.#chartSheet, this.#rules);
+    this.#stage.add(this.#around, this.#sheet.layer, this.#rules);
     this.#addShapes();
     this.#follow();
     this.resize();
@@ -164,17 +155,20 @@ export class Surface {
     if (this.#wholeDirty) {
       this.#wholeDirty = false;
       this.#dirty = [];
-      this.#takeTiles();
-      this.#placeImage();
       this.#around.draw();
-      this.#chartSheet.draw();
+      const isWhole = this.#sheet.draw({
+        view: this.#view,
+        widthPx: this.#width,
+        heightPx: this.#height,
+        isZooming: this.#isZooming,
+      });
       this.#rules.draw();
+      if (!isWhole) this.#redraw();
       return;
     }
     const blocks = this.#dirty;
     this.#dirty = [];
-    if (blocks.some(isLarge)) this.#chartSheet.draw();
-    else for (const block of blocks) this.#paintBlock(block);
+    this.#sheet.paint(blocks);
   }
 
   #show(view: View): void {
@@ -202,8 +196,6 @@ export class Surface {
     this.#around.add(
       shape((pen) => drawAround(pen, this.#view, this.#look.geometry, this.#inks, this.#width)),
     );
-    this.#chartSheet.add(this.#image);
-    this.#chartSheet.add(shape((pen) => this.#drawTiles(pen)));
     this.#rules.add(
       shape((pen) =>
         drawRules(pen, this.#view, {
@@ -228,6 +220,7 @@ export class Surface {
     );
     const sizes = new ResizeObserver(() => this.resize());
     sizes.observe(this.#element);
+    this.#followRatio();
     const theme = new MutationObserver(() => {
       this.#inks = inksOf(this.#element);
       this.#redraw();
@@ -241,6 +234,17 @@ export class Surface {
     );
   }
 
+  /** Another screen may have other pixels: the query holds for one ratio only, so each change asks for the next. */
+  #followRatio(): void {
+    const query = window.matchMedia(`(resolution: ${window.devicePixelRatio}dppx)`);
+    const onChange = () => {
+      this.resize();
+      this.#followRatio();
+    };
+    query.addEventListener('change', onChange, { once: true });
+    this.#forget.push(() => query.removeEventListener('change', onChange));
+  }
+
   /** Follows the store to its next state. */
   #take(open: OpenDesign, symbols: boolean): void {
     const before = this.#open;
@@ -252,8 +256,7 @@ export class Surface {
     if (open.chart === before.chart) return;
     const block = changedBlock(before.chart, open.chart, open.touched);
     if (!block) return;
-    this.#bitmap.patch(open.chart, this.#look.words, block);
-    this.#tiles?.patch(open.chart, block);
+    this.#sheet.patch(open.chart, block);
     this.#dirty.push(block);
     this.#ask();
   }
@@ -261,134 +264,10 @@ export class Surface {
   #takeLook(symbols: boolean): void {
     const { geometry: old } = this.#look;
     this.#look = lookOf(this.#open.design, symbols);
-    this.#bitmap = this.#wholeBitmap();
-    this.#tiles = null;
+    this.#sheet.takeLook(this.#open.chart, this.#look);
     const { geometry } = this.#look;
     const sameSize = geometry.widthMm === old.widthMm && geometry.heightMm === old.heightMm;
     if (this.#isFitted && (!sameSize || geometry.bounds.bottom !== old.bounds.bottom)) this.fit();
     else this.#redraw();
   }
-
-  #wholeBitmap(): ChartBitmap {
-    const { chart } = this.#open;
-    const bitmap = new ChartBitmap(chart.columns, chart.rows);
-    bitmap.patch(chart, this.#look.words, {
-      left: 0,
-      top: 0,
-      right: chart.columns - 1,
-      bottom: chart.rows - 1,
-    });
-    return bitmap;
-  }
-
-  /** Tiles for the size shown; none where cells are too small for a look. */
-  #takeTiles(): void {
-    if (this.#look.geometry.pitchMm * this.#view.scale < looksFromPx) {
-      if (!this.#isZooming) this.#tiles = null;
-      return;
-    }
-    if (this.#tiles && (this.#isZooming || this.#tiles.scale === this.#view.scale)) return;
-    this.#tiles = new TileSet(this.#view.scale, this.#look.cells, this.#look.geometry);
-  }
-
-  #placeImage(): void {
-    const { geometry } = this.#look;
-    const { columns, rows } = geometry;
-    const x = columnEdge(this.#view, geometry, 0);
-    const y = rowEdge(this.#view, geometry, 0);
-    this.#image.setAttrs({
-      image: this.#bitmap.canvas,
-      x,
-      y,
-      width: columnEdge(this.#view, geometry, columns) - x,
-      height: rowEdge(this.#view, geometry, rows) - y,
-      visible: !this.#tilesAreWhole(),
-    });
-  }
-
-  /** True where tiles alone make the picture, so that the bitmap need not be drawn below them. */
-  #tilesAreWhole(): boolean {
-    const { pitchMm } = this.#look.geometry;
-    return this.#tiles !== null && pitchMm * this.#view.scale >= looksFromPx;
-  }
-
-  #drawTiles(pen: CanvasRenderingContext2D): void {
-    const tiles = this.#tiles;
-    if (!tiles || !this.#tilesAreWhole()) return;
-    const { chart } = this.#open;
-    const { geometry } = this.#look;
-    const [firstColumn, lastColumn] = columnsInSight(this.#view, geometry, this.#width);
-    const [firstRow, lastRow] = rowsInSight(this.#view, geometry, this.#height);
-    const until = performance.now() + tileBudgetMs;
-    let missing = false;
-    for (let tr = Math.floor(firstRow / tileCells); tr * tileCells <= lastRow; tr++) {
-      for (let tc = Math.floor(firstColumn / tileCells); tc * tileCells <= lastColumn; tc++) {
-        const mayMake = tiles.scale === this.#view.scale && performance.now() < until;
-        const tile = tiles.have(tr, tc) ?? (mayMake ? tiles.make(chart, tr, tc) : null);
-        const block = blockOfTile(chart, tr, tc);
-        if (tile) this.#copy(pen, tile, block);
-        else this.#copyFromBitmap(pen, block);
-        missing ||= tile === null;
-      }
-    }
-    if (missing && !this.#isZooming) this.#redraw();
-  }
-
-  #copy(pen: CanvasRenderingContext2D, tile: HTMLCanvasElement, block: CellBlock): void {
-    const { x, y, width, height } = this.#pixelsOf(block);
-    if (tile.width === width && tile.height === height) pen.drawImage(tile, x, y);
-    else pen.drawImage(tile, x, y, width, height);
-  }
-
-  #copyFromBitmap(pen: CanvasRenderingContext2D, { left, top, right, bottom }: CellBlock): void {
-    const { x, y, width, height } = this.#pixelsOf({ left, top, right, bottom });
-    pen.drawImage(this.#bitmap.canvas, left, top, right - left + 1, bottom - top + 1, x, y, width, height);
-  }
-
-  /** Paints one block of the chart sheet without drawing the rest again. */
-  #paintBlock(block: CellBlock): void {
-    const pen = this.#chartSheet.getContext()._context;
-    const { x, y, width, height } = this.#pixelsOf(block);
-    pen.save();
-    pen.beginPath();
-    pen.rect(x, y, width, height);
-    pen.clip();
-    pen.clearRect(x, y, width, height);
-    pen.imageSmoothingEnabled = false;
-    if (!this.#tilesAreWhole()) this.#copyFromBitmap(pen, block);
-    else this.#paintTilesOf(pen, block);
-    pen.restore();
-  }
-
-  #paintTilesOf(pen: CanvasRenderingContext2D, block: CellBlock): void {
-    for (let tr = Math.floor(block.top / tileCells); tr <= Math.floor(block.bottom / tileCells); tr++) {
-      for (let tc = Math.floor(block.left / tileCells); tc <= Math.floor(block.right / tileCells); tc++) {
-        const tile = this.#tiles?.have(tr, tc);
-        const whole = blockOfTile(this.#open.chart, tr, tc);
-        if (tile) this.#copy(pen, tile, whole);
-        else this.#copyFromBitmap(pen, whole);
-      }
-    }
-  }
-
-  #pixelsOf({ left, top, right, bottom }: CellBlock): {
-    x: number;
-    y: number;
-    width: number;
-    height: number;
-  } {
-    const { geometry } = this.#look;
-    const x = columnEdge(this.#view, geometry, left);
-    const y = rowEdge(this.#view, geometry, top);
-    return {
-      x,
-      y,
-      width: columnEdge(this.#view, geometry, right + 1) - x,
-      height: rowEdge(this.#view, geometry, bottom + 1) - y,
-    };
-  }
-}
-
-function isLarge({ left, top, right, bottom }: CellBlock): boolean {
-  return (right - left + 1) * (bottom - top + 1) > smallBlock;
 }

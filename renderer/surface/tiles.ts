@@ -1,7 +1,7 @@
 /**
- * The chart at sizes where cells have a look: tiles of 50 x 50 cells, drawn once and copied. An edit redraws only the
- * cells it changed. While zooming, tiles of the size before are stretched; when the zoom settles, a new set is made.
- * Tiles that were used longest ago are let go beyond a stated memory.
+ * The chart at sizes where cells have a look: tiles of at most 50 x 50 cells, drawn once and copied. An edit redraws
+ * only the cells it changed. While zooming, tiles of the size before are stretched; when the zoom settles, a new set is
+ * made. Tiles that were used longest ago are let go beyond a stated memory, which holds more than one screen.
  */
 import { type Chart, goesRight } from '../../shared/chart/chart.ts';
 import { BARE } from '../../shared/design/codes.ts';
@@ -9,8 +9,10 @@ import type { CellBlock } from './chart-bitmap.ts';
 import type { CellLooks } from './knot-look.ts';
 import { type CellSize, columnEdge, rowEdge, type View } from './view.ts';
 
-export const tileCells = 50;
-const mostBytes = 96 * 1024 * 1024;
+const mostCells = 50;
+/** Large cells make smaller tiles: a screen full of them must fit into the memory below. */
+const mostPx = 1000;
+const mostBytes = 128 * 1024 * 1024;
 
 interface Tile {
   readonly canvas: HTMLCanvasElement;
@@ -19,6 +21,7 @@ interface Tile {
 
 export class TileSet {
   readonly scale: number;
+  readonly #cells: number;
   readonly #view: View;
   readonly #looks: CellLooks;
   readonly #size: CellSize;
@@ -27,6 +30,7 @@ export class TileSet {
 
   constructor(scale: number, looks: CellLooks, size: CellSize) {
     this.scale = scale;
+    this.#cells = Math.max(1, Math.min(mostCells, Math.floor(mostPx / (size.pitchMm * scale))));
     this.#view = { scale, x: 0, y: 0 };
     this.#looks = looks;
     this.#size = size;
@@ -44,7 +48,7 @@ export class TileSet {
   }
 
   make(chart: Chart, tileRow: number, tileColumn: number): HTMLCanvasElement {
-    const block = blockOfTile(chart, tileRow, tileColumn);
+    const block = this.cellsOf(chart, tileRow, tileColumn);
     const canvas = document.createElement('canvas');
     canvas.width = this.#column(block.right + 1) - this.#column(block.left);
     canvas.height = this.#row(block.bottom + 1) - this.#row(block.top);
@@ -56,20 +60,38 @@ export class TileSet {
     return canvas;
   }
 
+  /** The tiles in which cells of a block lie, by row and column of the grid that tiles form, from 0. */
+  tilesOf({ left, top, right, bottom }: CellBlock): [tileRow: number, tileColumn: number][] {
+    const tile = (cell: number) => Math.floor(cell / this.#cells);
+    const tiles: [number, number][] = [];
+    for (let tr = tile(top); tr <= tile(bottom); tr++) {
+      for (let tc = tile(left); tc <= tile(right); tc++) tiles.push([tr, tc]);
+    }
+    return tiles;
+  }
+
+  /** The cells of a tile, up to the chart's edge. */
+  cellsOf({ columns, rows }: Chart, tileRow: number, tileColumn: number): CellBlock {
+    return {
+      left: tileColumn * this.#cells,
+      top: tileRow * this.#cells,
+      right: Math.min((tileColumn + 1) * this.#cells, columns) - 1,
+      bottom: Math.min((tileRow + 1) * this.#cells, rows) - 1,
+    };
+  }
+
   /** Redraws the cells of a block in the tiles that were made. */
   patch(chart: Chart, block: CellBlock): void {
-    for (let tr = Math.floor(block.top / tileCells); tr <= Math.floor(block.bottom / tileCells); tr++) {
-      for (let tc = Math.floor(block.left / tileCells); tc <= Math.floor(block.right / tileCells); tc++) {
-        const tile = this.#tiles.get(keyOf(tr, tc));
-        if (!tile) continue;
-        const whole = blockOfTile(chart, tr, tc);
-        this.#drawCells(tile, chart, whole, {
-          left: Math.max(block.left, whole.left),
-          top: Math.max(block.top, whole.top),
-          right: Math.min(block.right, whole.right),
-          bottom: Math.min(block.bottom, whole.bottom),
-        });
-      }
+    for (const [tileRow, tileColumn] of this.tilesOf(block)) {
+      const tile = this.#tiles.get(keyOf(tileRow, tileColumn));
+      if (!tile) continue;
+      const whole = this.cellsOf(chart, tileRow, tileColumn);
+      this.#drawCells(tile, chart, whole, {
+        left: Math.max(block.left, whole.left),
+        top: Math.max(block.top, whole.top),
+        right: Math.min(block.right, whole.right),
+        bottom: Math.min(block.bottom, whole.bottom),
+      });
     }
   }
 
@@ -105,16 +127,6 @@ export class TileSet {
   #row(row: number): number {
     return rowEdge(this.#view, this.#size, row);
   }
-}
-
-/** The cells of a tile, up to the chart's edge. */
-export function blockOfTile({ columns, rows }: Chart, tileRow: number, tileColumn: number): CellBlock {
-  return {
-    left: tileColumn * tileCells,
-    top: tileRow * tileCells,
-    right: Math.min((tileColumn + 1) * tileCells, columns) - 1,
-    bottom: Math.min((tileRow + 1) * tileCells, rows) - 1,
-  };
 }
 
 function keyOf(tileRow: number, tileColumn: number): number {

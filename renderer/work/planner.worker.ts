@@ -8,19 +8,15 @@ import { planStrands } from '../../shared/tying/plan-greedy.ts';
 
 /** The design comes without its layers: the chart says all that a plan needs. */
 export interface PlanQuestion {
-  readonly number: number;
   readonly design: Design;
   readonly chart: Chart;
 }
 
-export interface PlanAnswer {
-  readonly number: number;
-  readonly materials: Result<Materials>;
-}
+export type PlanAnswer = Result<Materials>;
 
 self.addEventListener('message', ({ data }: MessageEvent<PlanQuestion>) => {
-  const { number, design, chart } = data;
+  const { design, chart } = data;
   const plan = planStrands(design, chart);
-  const materials = plan.ok ? good(materialsOf(design, chart, plan.value)) : plan;
-  self.postMessage({ number, materials } satisfies PlanAnswer);
+  const materials: PlanAnswer = plan.ok ? good(materialsOf(design, chart, plan.value)) : plan;
+  self.postMessage(materials);
 });

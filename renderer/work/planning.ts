@@ -1,17 +1,16 @@
 /**
- * Keeps the store's figures true to the design: asks the planner a moment after each change, one question at a time,
- * and takes only the answer to the latest. Until it comes, the figures say that they are not settled.
+ * Keeps the store's figures true to the design: asks the planner soon after a change, one question at a time. Figures
+ * of a design that has changed since are shown as not settled, so that a long stroke does not leave them standing.
  */
 import { type OpenDesign, studio } from '../store/studio.ts';
 import type { PlanAnswer, PlanQuestion } from './planner.worker.ts';
 
-/** Long enough to join the parts of a stroke, short enough to feel live. */
+/** Time between two questions: long enough to join the parts of a stroke, short enough to feel live. */
 const restMs = 150;
 
-/** Plans until the function that is given back is called. */
+/** Plans the design that is open until the function that is given back is called. */
 export function keepPlanning(): () => void {
   const worker = new Worker(new URL('./planner.worker.ts', import.meta.url), { type: 'module' });
-  let number = 0;
   let isBusy = false;
   let isStale = false;
   let timer = 0;
@@ -25,33 +24,27 @@ export function keepPlanning(): () => void {
     }
     isBusy = true;
     isStale = false;
-    number++;
     worker.postMessage({
-      number,
       design: { ...open.design, layers: [] },
       chart: open.chart,
     } satisfies PlanQuestion);
   };
 
-  worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
+  worker.addEventListener('message', ({ data: materials }: MessageEvent<PlanAnswer>) => {
     isBusy = false;
-    if (isStale) {
-      ask();
-      return;
-    }
-    if (data.number !== number || !studio.getState().open) return;
-    if (data.materials.ok)
-      studio.setState({ facts: { materials: data.materials.value, settled: timer === 0, problem: '' } });
-    else
-      studio.setState({
-        facts: { materials: null, settled: true, problem: data.materials.problem.sentence },
-      });
+    const settled = !isStale && timer === 0;
+    if (isStale) ask();
+    studio.setState({
+      facts: materials.ok
+        ? { materials: materials.value, settled, problem: '' }
+        : { materials: null, settled, problem: materials.problem.sentence },
+    });
   });
 
   const unsubscribe = studio.subscribe((state, before) => {
     if (!differs(state.open, before.open)) return;
     if (state.facts?.settled) studio.setState({ facts: { ...state.facts, settled: false } });
-    clearTimeout(timer);
+    if (timer !== 0) return;
     timer = window.setTimeout(() => {
       timer = 0;
       ask();

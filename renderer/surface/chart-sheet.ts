@@ -1,0 +1,225 @@
+/**
+ * The sheet with the chart itself. Small cells come from one bitmap of a pixel a cell, drawn as a single image; from a
+ * certain size on cells have a look and come from tiles. Where tiles are still missing, those of the size before stand
+ * in for them, and below those the bitmap.
+ *
+ * A small edit paints its own block and leaves the rest of the sheet as it is.
+ */
+import Konva from 'konva';
+import type { Chart } from '../../shared/chart/chart.ts';
+import { type CellBlock, ChartBitmap } from './chart-bitmap.ts';
+import { columnsInSight, rowsInSight } from './draw-around.ts';
+import { looksFromPx } from './knot-look.ts';
+import type { Look } from './look.ts';
+import { TileSet } from './tiles.ts';
+import { columnEdge, rowEdge, type View } from './view.ts';
+
+/** How the hanging lies on a screen of so many pixels. While zooming, tiles are stretched and none are made. */
+export interface Placed {
+  readonly view: View;
+  readonly widthPx: number;
+  readonly heightPx: number;
+  readonly isZooming: boolean;
+}
+
+interface Found {
+  readonly tile: HTMLCanvasElement | null;
+  readonly cells: CellBlock;
+}
+
+/** Time of one frame that may go into new tiles. */
+const tileBudgetMs = 9;
+/** A block of more cells than this is drawn with the whole chart. */
+const smallBlock = 4096;
+
+type Pen = CanvasRenderingContext2D;
+
+export class ChartSheet {
+  readonly layer = new Konva.Layer({ listening: false });
+  readonly #image = new Konva.Image({ image: undefined, listening: false, perfectDrawEnabled: false });
+  #chart: Chart;
+  #look: Look;
+  #bitmap: ChartBitmap;
+  #placed: Placed = { view: { scale: 1, x: 0, y: 0 }, widthPx: 1, heightPx: 1, isZooming: false };
+  #tiles: TileSet | null = null;
+  /** Of the size before. */
+  #oldTiles: TileSet | null = null;
+
+  constructor(chart: Chart, look: Look) {
+    this.#chart = chart;
+    this.#look = look;
+    this.#bitmap = wholeBitmap(chart, look);
+    const tiles = new Konva.Shape({
+      listening: false,
+      perfectDrawEnabled: false,
+      sceneFunc: (context) => this.#drawTiles(context._context),
+    });
+    this.layer.add(this.#image, tiles);
+  }
+
+  /** Everything anew: other yarns, another size, another way to show them. */
+  takeLook(chart: Chart, look: Look): void {
+    this.#chart = chart;
+    this.#look = look;
+    this.#bitmap = wholeBitmap(chart, look);
+    this.#tiles = null;
+    this.#oldTiles = null;
+  }
+
+  /** The chart with other cells in one block. */
+  patch(chart: Chart, block: CellBlock): void {
+    this.#chart = chart;
+    this.#bitmap.patch(chart, this.#look.words, block);
+    this.#tiles?.patch(chart, block);
+    this.#oldTiles?.patch(chart, block);
+  }
+
+  /** Draws all that is in sight. False where tiles are still missing: draw again in the next frame. */
+  draw(placed: Placed): boolean {
+    this.#placed = placed;
+    this.#chooseTiles();
+    const isWhole = placed.isZooming || this.#makeTiles();
+    if (isWhole && !placed.isZooming) this.#oldTiles = null;
+    const { view } = placed;
+    const { geometry } = this.#look;
+    const { columns, rows } = geometry;
+    const [x, y] = [columnEdge(view, geometry, 0), rowEdge(view, geometry, 0)];
+    this.#image.setAttrs({
+      image: this.#bitmap.canvas,
+      x,
+      y,
+      width: columnEdge(view, geometry, columns) - x,
+      height: rowEdge(view, geometry, rows) - y,
+      visible: !this.#hasLooks(),
+    });
+    // Cells smaller than a pixel are averaged: single ones would come and go while the view moves.
+    this.layer.imageSmoothingEnabled(this.#cellPx() < 1);
+    this.layer.draw();
+    return isWhole;
+  }
+
+  /** Paints blocks of cells where the sheet was drawn last. */
+  paint(blocks: readonly CellBlock[]): void {
+    // Averaged pixels hold a little of the cells around them, so there a block is not painted by itself.
+    if (this.#cellPx() < 1 || blocks.some(isLarge)) this.layer.draw();
+    else for (const block of blocks) this.#paintBlock(block);
+  }
+
+  #paintBlock(block: CellBlock): void {
+    const pen = this.layer.getContext()._context;
+    const { x, y, width, height } = this.#pixelsOf(block);
+    pen.save();
+    pen.beginPath();
+    pen.rect(x, y, width, height);
+    pen.clip();
+    pen.clearRect(x, y, width, height);
+    pen.imageSmoothingEnabled = false;
+    if (this.#hasLooks()) this.#copyTiles(pen, block);
+    else this.#copyFromBitmap(pen, block);
+    pen.restore();
+  }
+
+  #cellPx(): number {
+    return this.#look.geometry.pitchMm * this.#placed.view.scale;
+  }
+
+  #hasLooks(): boolean {
+    return this.#cellPx() >= looksFromPx;
+  }
+
+  /** Tiles for the size shown; none where cells are too small for a look. */
+  #chooseTiles(): void {
+    const { view, isZooming } = this.#placed;
+    if (!this.#hasLooks()) {
+      if (!isZooming) this.#tiles = null;
+      this.#oldTiles = null;
+      return;
+    }
+    if (this.#tiles && (isZooming || this.#tiles.scale === view.scale)) return;
+    this.#oldTiles = this.#tiles;
+    this.#tiles = new TileSet(view.scale, this.#look.cells, this.#look.geometry);
+  }
+
+  /** Makes tiles that are in sight, as far as one frame's time reaches; true where none is missing any more. */
+  #makeTiles(): boolean {
+    const tiles = this.#tiles;
+    const inSight = this.#cellsInSight();
+    if (!tiles || !inSight || !this.#hasLooks()) return true;
+    const until = performance.now() + tileBudgetMs;
+    for (const [tileRow, tileColumn] of tiles.tilesOf(inSight)) {
+      if (tiles.have(tileRow, tileColumn)) continue;
+      if (performance.now() > until) return false;
+      tiles.make(this.#chart, tileRow, tileColumn);
+    }
+    return true;
+  }
+
+  #drawTiles(pen: Pen): void {
+    const inSight = this.#cellsInSight();
+    if (inSight && this.#hasLooks()) this.#copyTiles(pen, inSight);
+  }
+
+  #copyTiles(pen: Pen, block: CellBlock): void {
+    const now = this.#found(this.#tiles, block);
+    if (now.some(({ tile }) => !tile)) {
+      this.#copyFromBitmap(pen, block);
+      this.#copyFound(pen, this.#found(this.#oldTiles, block));
+    }
+    this.#copyFound(pen, now);
+  }
+
+  /** The tiles in which a block lies; null for one that was not made. */
+  #found(set: TileSet | null, block: CellBlock): Found[] {
+    if (!set) return [];
+    return set.tilesOf(block).map(([tileRow, tileColumn]) => ({
+      tile: set.have(tileRow, tileColumn),
+      cells: set.cellsOf(this.#chart, tileRow, tileColumn),
+    }));
+  }
+
+  #copyFound(pen: Pen, found: readonly Found[]): void {
+    for (const { tile, cells } of found) {
+      if (!tile) continue;
+      const { x, y, width, height } = this.#pixelsOf(cells);
+      if (tile.width === width && tile.height === height) pen.drawImage(tile, x, y);
+      else pen.drawImage(tile, x, y, width, height);
+    }
+  }
+
+  #copyFromBitmap(pen: Pen, block: CellBlock): void {
+    const { x, y, width, height } = this.#pixelsOf(block);
+    const { left, top, right, bottom } = block;
+    pen.drawImage(this.#bitmap.canvas, left, top, right - left + 1, bottom - top + 1, x, y, width, height);
+  }
+
+  /** Null where the chart is out of sight. */
+  #cellsInSight(): CellBlock | null {
+    const { view, widthPx, heightPx } = this.#placed;
+    const [left, right] = columnsInSight(view, this.#look.geometry, widthPx);
+    const [top, bottom] = rowsInSight(view, this.#look.geometry, heightPx);
+    return left > right || top > bottom ? null : { left, top, right, bottom };
+  }
+
+  #pixelsOf({ left, top, right, bottom }: CellBlock) {
+    const { view } = this.#placed;
+    const { geometry } = this.#look;
+    const x = columnEdge(view, geometry, left);
+    const y = rowEdge(view, geometry, top);
+    return {
+      x,
+      y,
+      width: columnEdge(view, geometry, right + 1) - x,
+      height: rowEdge(view, geometry, bottom + 1) - y,
+    };
+  }
+}
+
+function wholeBitmap(chart: Chart, { words }: Look): ChartBitmap {
+  const bitmap = new ChartBitmap(chart.columns, chart.rows);
+  bitmap.patch(chart, words, { left: 0, top: 0, right: chart.columns - 1, bottom: chart.rows - 1 });
+  return bitmap;
+}
+
+function isLarge({ left, top, right, bottom }: CellBlock): boolean {
+  return (right - left + 1) * (bottom - top + 1) > smallBlock;
+}
