@@ -1,14 +1,18 @@
 /** What the contract tests know of a host, whichever it is. */
-import { mkdirSync } from 'node:fs';
+import { mkdirSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { FileLayer } from '../../app/services/files/file-layer.ts';
 import { type Home, homeHere } from '../../app/services/home/home.ts';
 import { type Makers, ourMakers } from '../../app/services/makers.ts';
 import type { Answer, Args, Bridge, CallOptions, FileKind, Place, Verb } from '../../shared/bridge.ts';
+import { newDesign } from '../../shared/design/new-design.ts';
+import { writeDesign } from '../../shared/design/write-design.ts';
 import type { Result } from '../../shared/result.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 
 export interface TestHostOptions {
+  /** True: nothing is on the shelf, and nothing was ever started. Else two designs are there, and no demos come. */
+  readonly firstStart?: boolean;
   readonly makers?: Partial<Makers>;
   readonly files?: FileLayer;
   /** The home of an earlier host of the same test, for a second start. */
@@ -31,19 +35,33 @@ export interface TestHost {
 export type StartTestHost = (options?: TestHostOptions) => Promise<TestHost>;
 
 /** What both hosts of the tests are started with. */
-export function surroundings({ makers, home, given = join(temporaryFolder(), 'given') }: TestHostOptions) {
+export function surroundings(options: TestHostOptions) {
+  const { makers, home, given = join(temporaryFolder(), 'given') } = options;
   mkdirSync(given, { recursive: true });
   const logged: string[] = [];
   return {
     given,
     logged,
-    home: home ?? homeHere({ LARKROW_HOME: temporaryFolder() }),
+    home: home ?? newHome(options.firstStart ?? false),
     makers: { ...ourMakers, ...makers },
     log: (line: string) => {
       logged.push(line);
     },
     now: () => new Date(2031, 2, 5, 14, 7, 9),
   };
+}
+
+function newHome(firstStart: boolean): Home {
+  const home = homeHere({ LARKROW_HOME: temporaryFolder() });
+  if (firstStart) return home;
+  mkdirSync(home.config);
+  writeFileSync(join(home.config, 'config.json'), '{"demosGiven": true}');
+  mkdirSync(home.shelf);
+  for (const title of ['Moth at the window', 'Lamp at Harrow Point']) {
+    const text = writeDesign(newDesign({ title, columns: 30, rows: 36 }));
+    writeFileSync(join(home.shelf, `${title}.larkrow`), text);
+  }
+  return home;
 }
 
 /** The value of a call that must go well. */

@@ -12,6 +12,8 @@ export interface Faults {
   readonly always?: Readonly<Record<string, string>>;
   /** Each write takes at most so many bytes. */
   readonly writeBytes?: number;
+  /** Called before each operation: somebody else may do something then. */
+  readonly before?: (name: string, at: number) => void;
   /** What is read of temporary files comes back with a wrong byte. */
   readonly unfaithful?: boolean;
 }
@@ -26,6 +28,7 @@ export function failingFiles(faults: Faults = {}): FailingFiles {
   const step = async <T>(name: string, deed: () => Promise<T>): Promise<T> => {
     const at = done.length;
     done.push(name);
+    faults.before?.(name, at);
     const code = faults.always?.[name] ?? (at === faults.at ? faults.code : undefined);
     if (code) throw Object.assign(new Error(`${code}: injected at ${name}`), { code });
     return deed();

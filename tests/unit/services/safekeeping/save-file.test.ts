@@ -31,6 +31,16 @@ async function opened(path: string) {
   return (await readStamped(nodeFiles, path)).stamp;
 }
 
+/** The operations of a save that goes well, so that each can be made to fail. */
+async function operationsOf(replacing: boolean): Promise<string[]> {
+  const { path } = oldFile();
+  const files = failingFiles();
+  const stamp = await opened(path);
+  if (!replacing) rmSync(path);
+  await saveFile(files, { path, bytes: after, replaces: replacing ? [stamp] : [] });
+  return files.done;
+}
+
 describe('a save', () => {
   it('replaces the version that it grew from, and gives the stamp of the new one', async () => {
     const { folder, path } = oldFile();
@@ -89,6 +99,26 @@ describe('a save that finds another version', () => {
     expect(readdirSync(folder)).toEqual(['Fox.larkrow']);
   });
 
+  it('keeps what somebody else wrote at any moment before its last look', async () => {
+    const theirs = 'somebody else was here';
+    const operations = await operationsOf(true);
+    // After the look only the rename follows. No system can look and rename in one, so this moment stays.
+    const lastLook = operations.lastIndexOf('read');
+    expect(operations.slice(lastLook + 1)).toEqual(['rename', 'syncFolder']);
+    for (let moment = 0; moment <= lastLook; moment++) {
+      const { path } = oldFile();
+      const stamp = await opened(path);
+      const files = failingFiles({
+        before: (_name, at) => {
+          if (at === moment) writeFileSync(path, theirs);
+        },
+      });
+      const saved = await saveFile(files, { path, bytes: after, replaces: [stamp] });
+      expect(saved, `operation ${moment}`).toMatchObject({ ok: false, problem: { code: 'changed-outside' } });
+      expect(readFileSync(path, 'utf8'), `operation ${moment}`).toBe(theirs);
+    }
+  });
+
   it('notices a change of the same length at the same time', async () => {
     const { path } = oldFile();
     const stamp = await opened(path);
@@ -139,20 +169,10 @@ describe('a save that finds another version', () => {
 });
 
 describe('a save on a disk that fails', () => {
-  /** The operations of a save that goes well, so that each can be made to fail. */
-  async function operations(replacing: boolean): Promise<string[]> {
-    const { path } = oldFile();
-    const files = failingFiles();
-    const stamp = await opened(path);
-    if (!replacing) rmSync(path);
-    await saveFile(files, { path, bytes: after, replaces: replacing ? [stamp] : [] });
-    return files.done;
-  }
-
   it.each([true, false])(
     'leaves the whole old or the whole new version, one sentence, and no temporary file (replacing: %s)',
     async (replacing) => {
-      const names = await operations(replacing);
+      const names = await operationsOf(replacing);
       expect(names.length).toBeGreaterThan(8);
       for (const code of codes) {
         for (const [at, name] of names.entries()) {
@@ -180,7 +200,7 @@ describe('a save on a disk that fails', () => {
 
   it('does not flush the same file again after a failed flush, but writes one new file', async () => {
     const { path } = oldFile();
-    const names = await operations(true);
+    const names = await operationsOf(true);
     const files = failingFiles({ at: names.indexOf('sync'), code: 'EIO' });
     expect(await saveFile(files, { path, bytes: after, replaces: 'any' })).toMatchObject({ ok: true });
     expect(files.done.filter((name) => name === 'create')).toHaveLength(2);
