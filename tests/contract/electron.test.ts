@@ -29,7 +29,7 @@ describe('a message to the main process', () => {
   it.each([
     ['a page of the web', { url: 'https://evil.example/', parent: null }],
     ['a page whose address only begins like ours', { url: 'larkrow://studio.evil.example/', parent: null }],
-    ['a file', { url: 'file:///tmp/larkrow://studio/index.html', parent: null }],
+    ['a file', { url: 'file:///home/larkrow://studio/index.html', parent: null }],
     ['an empty page', { url: 'about:blank', parent: null }],
     ['a frame within our page', { url: PAGE_ADDRESS, parent: ours }],
     ['a frame that is gone', null],

@@ -1,4 +1,5 @@
 /** The whole chart with its numbers and key as one PNG picture. */
+import { readFileSync } from 'node:fs';
 import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
 import { type Chart, flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
@@ -18,12 +19,15 @@ const faces: CanvasFaces = {
 
 let registered = false;
 
-/** Each face under a family of its own: the weight is then never guessed. */
+/**
+ * Each face under a family of its own: the weight is then never guessed. Its bytes are read here, since machine code
+ * can't look into the archive that a package of the desktop is.
+ */
 function registerFaces(): void {
   if (registered) return;
   for (const [face, { family }] of Object.entries(faces)) {
     const path = facePath(face as Face);
-    if (!GlobalFonts.registerFromPath(path, family)) throw new Error(`the face ${path} can't be read`);
+    if (!GlobalFonts.register(readFileSync(path), family)) throw new Error(`the face ${path} can't be read`);
   }
   registered = true;
 }
