@@ -6,7 +6,8 @@
  * A small edit paints its own block and leaves the rest of the sheet as it is.
  */
 import Konva from 'konva';
-import type { Chart } from '../../shared/chart/chart.ts';
+import { type Chart, goesRight } from '../../shared/chart/chart.ts';
+import { BARE } from '../../shared/design/codes.ts';
 import { type CellBlock, ChartBitmap } from './chart-bitmap.ts';
 import { columnsInSight, rowsInSight } from './draw-around.ts';
 import { looksFromPx } from './knot-look.ts';
@@ -30,7 +31,7 @@ interface Found {
 /** Time of one frame that may go into new tiles. */
 const tileBudgetMs = 9;
 /** A block of more cells than this is drawn with the whole chart. */
-const smallBlock = 4096;
+const smallBlock = 1024;
 
 type Pen = CanvasRenderingContext2D;
 
@@ -105,18 +106,32 @@ export class ChartSheet {
     else for (const block of blocks) this.#paintBlock(block);
   }
 
-  #paintBlock(block: CellBlock): void {
+  /**
+   * Cell by cell, not from bitmap or tile: a canvas that was drawn from must be copied by the browser before it can be
+   * patched the next time, and that would cost more than all the rest of an edit.
+   */
+  #paintBlock({ left, top, right, bottom }: CellBlock): void {
     const pen = this.layer.getContext()._context;
-    const { x, y, width, height } = this.#pixelsOf(block);
-    pen.save();
-    pen.beginPath();
-    pen.rect(x, y, width, height);
-    pen.clip();
-    pen.clearRect(x, y, width, height);
-    pen.imageSmoothingEnabled = false;
-    if (this.#hasLooks()) this.#copyTiles(pen, block);
-    else this.#copyFromBitmap(pen, block);
-    pen.restore();
+    const { columns, cells, startCorner } = this.#chart;
+    const { colors, cells: looks } = this.#look;
+    const hasLooks = this.#hasLooks();
+    for (let row = top; row <= bottom; row++) {
+      for (let column = left; column <= right; column++) {
+        const code = cells[row * columns + column]!;
+        const { x, y, width, height } = this.#pixelsOf({
+          left: column,
+          top: row,
+          right: column,
+          bottom: row,
+        });
+        if (code === BARE) pen.clearRect(x, y, width, height);
+        else if (hasLooks) pen.drawImage(looks.of(code, goesRight(startCorner, row), width, height), x, y);
+        else {
+          pen.fillStyle = colors[code]!;
+          pen.fillRect(x, y, width, height);
+        }
+      }
+    }
   }
 
   #cellPx(): number {

@@ -17,10 +17,12 @@ export interface CellLook {
 export const looksFromPx = 5;
 /** From this width on symbols can be told apart. */
 const symbolsFromPx = 7;
+/** 64 yarns in both directions, at four sizes: neighbouring cells differ by a pixel. */
+const mostMade = 1024;
 /** From this height on a turn of yarn has room for light and shade. */
 const shadedFromPx = 11;
 
-/** Copies of cells by size, code and direction. Thrown away as a whole when yarns, view or zoom change. */
+/** Pictures of cells by size, code and direction; thrown away as a whole where many zooms have made many. */
 export class CellLooks {
   readonly #looks: Readonly<Record<number, CellLook>>;
   readonly #symbols: boolean;
@@ -36,6 +38,7 @@ export class CellLooks {
     const key = `${code} ${this.#symbols || goesRight} ${width} ${height}`;
     let made = this.#made.get(key);
     if (!made) {
+      if (this.#made.size >= mostMade) this.#made.clear();
       made = document.createElement('canvas');
       made.width = width;
       made.height = height;

@@ -9,6 +9,9 @@ import { type CellLook, CellLooks } from './knot-look.ts';
 
 export interface Look {
   readonly geometry: HangingGeometry;
+  /** By code, as #rrggbb. */
+  readonly colors: Readonly<Record<number, string>>;
+  /** By code, as pixels. */
   readonly words: Uint32Array;
   readonly cells: CellLooks;
   readonly symbols: boolean;
@@ -23,6 +26,7 @@ export function lookOf(design: Design, symbols: boolean): Look {
   }
   return {
     geometry: hangingGeometry(design, gaugeOf(design), fringeMm(design.columns, design.fringe)),
+    colors,
     words: pixelWords(colors),
     cells: new CellLooks(looks, symbols),
     symbols,
