@@ -15,6 +15,9 @@ const stampFile = join(root, 'node_modules', '.larkrow-stamp');
 const busyFile = join(root, '.larkrow', 'set-up.pid');
 const machine = `${process.platform}-${process.arch}`;
 
+/** How often npm asks again where the registry does not answer: some 13 s in all, where its own way takes 70. */
+const patience = ['--fetch-retries=3', '--fetch-retry-mintimeout=1000', '--fetch-retry-factor=3'];
+
 /**
  * Returns when the libraries are there.
  *
@@ -62,7 +65,15 @@ function installedMatchesLock() {
 async function install(say) {
   const began = performance.now();
   say('Installing the libraries that Larkrow needs (npm ci); the first time takes some seconds…');
-  const flags = ['ci', '--include=dev', '--include=optional', '--ignore-scripts', '--no-audit', '--no-fund'];
+  const flags = [
+    'ci',
+    '--include=dev',
+    '--include=optional',
+    '--ignore-scripts',
+    '--no-audit',
+    '--no-fund',
+    ...patience,
+  ];
   const npm = npmCommand();
   const { code, output } = await runChild(npm[0], [...npm.slice(1), ...flags, '--loglevel=error']);
   if (code !== 0) {
