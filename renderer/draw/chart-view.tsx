@@ -3,7 +3,9 @@
  * cell cursor, Space or Enter uses the tool there, Escape drops what was begun. While the pointer is in use, Space
  * moves the view with it instead.
  */
+import type Konva from 'konva';
 import { useEffect, useRef, useState } from 'react';
+import { Stage } from 'react-konva';
 import { goesRight } from '../../shared/chart/chart.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import { type Command, commands } from '../../shared/commands.ts';
@@ -17,6 +19,7 @@ import { hand, hasTwoEnds, isPressed } from './hand.ts';
 
 export function ChartView() {
   const room = useRef<HTMLDivElement>(null);
+  const stage = useRef<Konva.Stage>(null);
   const outline = useRef<HTMLDivElement>(null);
   const surface = useRef<Surface | null>(null);
   /** The cell cursor; null while the pointer is in use. */
@@ -27,7 +30,7 @@ export function ChartView() {
   const tool = useStudio((state) => state.tool);
 
   useEffect(() => {
-    const made = new Surface(room.current!, () => {
+    const made = new Surface(room.current!, stage.current!, () => {
       if (surface.current) placeOutline(surface.current, outline.current!);
     });
     surface.current = made;
@@ -114,7 +117,9 @@ export function ChartView() {
           cursor.current = null;
         }}
         onContextMenu={(event) => event.preventDefault()}
-      />
+      >
+        <Stage ref={stage} width={1} height={1} listening={false} />
+      </div>
       <div ref={outline} className="cell-outline" hidden />
       <p className="unseen" aria-live="polite">
         {spoken}

@@ -2,7 +2,7 @@
  * The chart surface: the hanging on screen, drawn by Konva on three sheets so that each thing is drawn only when it
  * changes: what hangs around the chart, the chart itself (`chart-sheet.ts`), and the rules and numbers over it.
  *
- * The surface follows the store by itself; React only mounts it. An edit paints just its own block of the chart in the
+ * The surface follows the store by itself; React only mounts its stage. An edit paints just its own block of the chart in the
  * next frame; a change of the view draws all three sheets.
  */
 import Konva from 'konva';
@@ -46,8 +46,11 @@ export class Surface {
   #wholeDirty = true;
   #dirty: CellBlock[] = [];
 
-  /** `onView` is called whenever the hanging has moved on the screen. A design must be open. */
-  constructor(element: HTMLElement, onView: () => void) {
+  /**
+   * Draws on an empty stage that lies in `element` and fills it. `onView` is called whenever the hanging has moved on
+   * the screen. A design must be open.
+   */
+  constructor(element: HTMLElement, stage: Konva.Stage, onView: () => void) {
     const { open, symbols } = studio.getState();
     if (!open) throw new Error('a surface needs an open design');
     this.#element = element;
@@ -56,10 +59,8 @@ export class Surface {
     this.#look = lookOf(open.design, symbols);
     this.#sheet = new ChartSheet(open.chart, this.#look);
     this.#inks = inksOf(element);
-    const stageElement = document.createElement('div');
-    stageElement.className = 'stage';
-    element.append(stageElement);
-    this.#stage = new Konva.Stage({ container: stageElement, width: 1, height: 1, listening: false });
+    this.#stage = stage;
+    this.#stage.container().style.transformOrigin = '0 0';
     this.#stage.add(this.#around, this.#sheet.layer, this.#rules);
     this.#addShapes();
     this.#follow();
@@ -70,8 +71,7 @@ export class Surface {
     for (const forget of this.#forget) forget();
     cancelAnimationFrame(this.#frame);
     clearTimeout(this.#settle);
-    this.#stage.destroy();
-    this.#element.replaceChildren();
+    this.#stage.destroyChildren();
   }
 
   /** The whole hanging in sight, and kept so while the window changes its size. */

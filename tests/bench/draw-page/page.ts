@@ -3,6 +3,7 @@
  * the same by bare canvas calls. Each sample ends by reading one pixel back, so that the picture is really painted.
  */
 import '../../../renderer/shell/theme.css';
+import Konva from 'konva';
 import { hand } from '../../../renderer/draw/hand.ts';
 import { beginStroke, endStroke, openDesign, stroke, studio } from '../../../renderer/store/studio.ts';
 import { listenToGestures } from '../../../renderer/surface/gestures.ts';
@@ -44,7 +45,7 @@ export async function measure(scene: Scene): Promise<Measured[]> {
   openDesign(mottledDesign(columns, rows), null);
   studio.setState({ symbols: scene.symbols });
   const { design, chart } = studio.getState().open!;
-  const surface = new Surface(room, () => {});
+  const surface = surfaceIn(room);
   surface.drawNow();
   const ratio = window.devicePixelRatio;
   bareCanvas.width = width * ratio;
@@ -61,6 +62,16 @@ export async function measure(scene: Scene): Promise<Measured[]> {
   ];
   surface.destroy();
   return results;
+}
+
+/** The studio's surface on a stage of its own; React, which mounts the stage in the studio, has no part in drawing. */
+function surfaceIn(element: HTMLDivElement): Surface {
+  element.replaceChildren();
+  return new Surface(
+    element,
+    new Konva.Stage({ container: element, width: 1, height: 1, listening: false }),
+    () => {},
+  );
 }
 
 function viewOf(
@@ -204,7 +215,7 @@ export async function watch(what: 'larkrow' | 'bare', scene: Scene): Promise<voi
   openDesign(mottledDesign(columns, rows), null);
   studio.setState({ symbols: scene.symbols, tool: 'knot' });
   const { design, chart } = studio.getState().open!;
-  const surface = new Surface(room, () => {});
+  const surface = surfaceIn(room);
   surface.drawNow();
   bareCanvas.width = width;
   bareCanvas.height = height;
