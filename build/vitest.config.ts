@@ -12,7 +12,8 @@ const timeoutsMs = { unit: 20_000, reference: 20_000, property: 120_000, contrac
  */
 const slowTests = [
   'tests/unit/cli/**',
-  'tests/unit/design/limits.test.ts',
+  'tests/unit/design/{limits,hostile-files}.test.ts',
+  'tests/unit/services/pattern-pdf.test.ts',
   'tests/unit/services/safekeeping/kills.test.ts',
   'tests/unit/workshop/{set-up,run-tests,electron-runtime}.test.ts',
   'tests/property/{damaged-files,design-edits}.test.ts',
