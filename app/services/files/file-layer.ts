@@ -4,6 +4,7 @@
  */
 import { constants } from 'node:fs';
 import * as fs from 'node:fs/promises';
+import { makeFolders } from './make-folders.ts';
 
 export interface FileFacts {
   readonly sizeBytes: number;
@@ -76,9 +77,7 @@ export const nodeFiles: FileLayer = {
     }
   },
   list: (folder) => fs.readdir(folder),
-  makeFolder: async (folder, mode = 0o777) => {
-    await fs.mkdir(folder, { recursive: true, mode });
-  },
+  makeFolder: (folder, mode = 0o777) => makeFolders(folder, mode),
   create: async (path, mode) => {
     const file = await fs.open(path, 'wx', mode);
     return {
