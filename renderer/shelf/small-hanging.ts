@@ -1,10 +1,11 @@
 /** A hanging in small: its chart under a dowel, cords below. One pixel a cell, enlarged without smoothing. */
 import type { Thumbnail } from '../../shared/bridge.ts';
+import { COTTON } from '../../shared/chart/hanging/cotton.ts';
 import { BARE } from '../../shared/design/codes.ts';
 
 const width = 232;
 const height = 232;
-const rope = '#e4d8bd';
+const rope = COTTON;
 
 export function drawSmallHanging(canvas: HTMLCanvasElement, thumbnail: Thumbnail): void {
   const scale = window.devicePixelRatio || 1;

@@ -1,4 +1,5 @@
 /** Everything that a picture of the hanging depends on besides the cells and the view. */
+import { COTTON } from '../../shared/chart/hanging/cotton.ts';
 import { type HangingGeometry, hangingGeometry } from '../../shared/chart/hanging/geometry.ts';
 import { codeOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
@@ -62,7 +63,7 @@ export function inksOf(element: Element): Inks {
   return {
     ink: style.getPropertyValue('--ink').trim(),
     paper: style.getPropertyValue('--linen').trim(),
-    rope: dark ? '#cdbf9f' : '#e6dabf',
+    rope: dark ? '#cdbf9f' : COTTON,
     ropeEdge: dark ? '#8f8266' : '#bfae8a',
   };
 }

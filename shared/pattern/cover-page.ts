@@ -1,5 +1,6 @@
 /** The cover: title, designer, the finished hanging as large as the sheet allows, and what it takes in one line. */
 
+import { COTTON } from '../chart/hanging/cotton.ts';
 import { drawHanging } from '../chart/hanging/draw-hanging.ts';
 import { hangingGeometry } from '../chart/hanging/geometry.ts';
 import { codeOf } from '../design/codes.ts';
@@ -115,7 +116,7 @@ function hangingOnItsWall({ design, chart, materials }: PatternContext, panel: A
   };
   return [
     { kind: 'box', ...panel, fill: wallColor(ground) },
-    ...drawHanging({ chart, geometry, colors, cordColor: ground, box }),
+    ...drawHanging({ chart, geometry, colors, cordColor: COTTON, box }),
   ];
 }
 
