@@ -68,7 +68,10 @@ async function start(): Promise<void> {
     window.focus();
     for (const path of filesInWords(words.slice(1), folder)) open(path);
   });
-  window.once('ready-to-show', () => window.show());
+  window.once('ready-to-show', () => {
+    window.show();
+    console.log('Larkrow is ready, in a window of its own.');
+  });
   await window.loadURL(PAGE_ADDRESS);
   open = (path) => {
     const { handle } = studio.handles.give('design', path, { pointedAt: true });

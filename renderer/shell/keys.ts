@@ -56,10 +56,11 @@ function matches(event: KeyboardEvent, keys: string): boolean {
 
 /** In a text field, undo and its like belong to the text. */
 function isTextKey(event: KeyboardEvent): boolean {
-  const target = event.target;
-  const inText =
-    target instanceof HTMLTextAreaElement ||
-    (target instanceof HTMLInputElement &&
-      !['checkbox', 'radio', 'range', 'color', 'button'].includes(target.type));
-  return inText && ['z', 'y', 'c', 'v', 'x', 'a'].includes(event.key.toLowerCase());
+  return isInText(event.target) && ['z', 'y', 'c', 'v', 'x', 'a'].includes(event.key.toLowerCase());
+}
+
+export function isInText(target: EventTarget | null): boolean {
+  if (target instanceof HTMLTextAreaElement) return true;
+  const plain = ['checkbox', 'radio', 'range', 'color', 'button'];
+  return target instanceof HTMLInputElement && !plain.includes(target.type);
 }

@@ -17,7 +17,7 @@ import { useStudio } from '../store/use-studio.ts';
 import { handleCommands, runCommand } from './command-bus.ts';
 import { findCommand } from './command-list.tsx';
 import { Dialogs } from './dialogs.tsx';
-import { commandById, keyLabel, listenToKeys } from './keys.ts';
+import { commandById, isInText, keyLabel, listenToKeys } from './keys.ts';
 import { Notices, tell } from './notices.tsx';
 import { followTheme } from './theme.ts';
 
@@ -119,7 +119,10 @@ function listenToHost(): () => void {
   return host().listen((event) => {
     switch (event.kind) {
       case 'command':
-        runCommand(event.id as CommandId);
+        // In a text field the system's Undo and Redo belong to the text.
+        if (isInText(document.activeElement) && (event.id === 'undo' || event.id === 'redo'))
+          document.execCommand(event.id);
+        else runCommand(event.id as CommandId);
         break;
       case 'open':
         openByHandle(event.design);
@@ -143,7 +146,7 @@ function describeWindow(): () => void {
     if (title === told) return;
     told = title;
     document.title = title;
-    host().call('window.describe', { title, unsaved });
+    host().call('window.describe', { title: open?.design.title ?? '', unsaved });
   };
   const beforeUnload = (event: BeforeUnloadEvent) => {
     if (isUnsaved(studio.getState().open)) event.preventDefault();
