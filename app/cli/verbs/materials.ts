@@ -7,7 +7,7 @@ import { asJson } from '../words.ts';
 
 export const materials: CliVerb = {
   use: 'FILE.larkrow --json',
-  details: ['One JSON object. Lengths in mm, masses in g, times in s.'],
+  details: ['One JSON object. Lengths in mm, masses in g, times in s, to a ten-thousandth.'],
   needs: ['FILE.larkrow'],
   options: { json: { type: 'boolean' } },
   async run(words, terminal) {
@@ -18,7 +18,12 @@ export const materials: CliVerb = {
     const chart = flatten(design.value);
     const plan = planStrands(design.value, chart);
     if (!plan.ok) return plan;
-    terminal.print(`${JSON.stringify(materialsOf(design.value, chart, plan.value))}\n`);
+    terminal.print(`${JSON.stringify(materialsOf(design.value, chart, plan.value), plainNumbers)}\n`);
     return done;
   },
 };
+
+/** To a ten-thousandth: sums of decimals carry digits that mean nothing, such as 172.79999999999998. */
+function plainNumbers(_key: string, value: unknown): unknown {
+  return typeof value === 'number' ? Number(value.toFixed(4)) : value;
+}
