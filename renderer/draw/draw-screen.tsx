@@ -1,10 +1,10 @@
 /** Draw: yarns at the left, the hanging in the middle, what it takes at the right, the tools along the bottom. */
 import { useEffect } from 'react';
 import type { CommandId } from '../../shared/commands.ts';
+import { keepPlanning } from '../planning/keep-planning.ts';
 import { handleCommands } from '../shell/command-bus.ts';
 import { studio, type Tool } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
-import { keepPlanning } from '../work/planning.ts';
 import { ChartView } from './chart-view.tsx';
 import { FactsPanel } from './facts-panel.tsx';
 import { changeHanging } from './hanging-dialog.tsx';

@@ -1,10 +1,8 @@
 /** Opening and leaving designs. Nothing that is unsaved is left without asking. */
 import type { Handle } from '../../shared/bridge.ts';
-import { readDesign } from '../../shared/design/read-design.ts';
-import { host } from '../host.ts';
 import { choose } from '../shell/dialogs.tsx';
-import { tellProblem } from '../shell/notices.tsx';
-import { closeDesign, isUnsaved, openDesign, studio } from '../store/studio.ts';
+import { closeDesign, isUnsaved, studio } from '../store/studio.ts';
+import { openHandle } from './open-handle.ts';
 import { fileToOpen } from './places.ts';
 import { save } from './saving.ts';
 
@@ -33,13 +31,7 @@ export async function openByHandle(handle: Handle): Promise<void> {
     studio.setState({ screen: 'draw' });
     return;
   }
-  if (!(await mayLeave())) return;
-  const opened = await host().call('design.open', { design: handle });
-  if (!opened.ok) return tellProblem(opened.problem.sentence);
-  const { design, fileName, text, stamp } = opened.value;
-  const read = readDesign(text);
-  if (!read.ok) return tellProblem(`${fileName}: ${read.problem.sentence}`);
-  openDesign(read.value, { design, fileName, stamp });
+  if (await mayLeave()) await openHandle(handle);
 }
 
 export async function leaveDesign(): Promise<void> {

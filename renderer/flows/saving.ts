@@ -1,12 +1,12 @@
 /** Saving. A new design goes on the shelf under its title; 'save as' asks where. */
 import type { Handle, Stamp } from '../../shared/bridge.ts';
-import { readDesign } from '../../shared/design/read-design.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import type { Problem } from '../../shared/result.ts';
 import { host } from '../host.ts';
 import { choose } from '../shell/dialogs.tsx';
 import { tell, tellProblem } from '../shell/notices.tsx';
-import { markSaved, openDesign, studio } from '../store/studio.ts';
+import { markSaved, studio } from '../store/studio.ts';
+import { openHandle } from './open-handle.ts';
 import { placeToSave } from './places.ts';
 
 /** True where the design is on disk afterwards. */
@@ -50,19 +50,10 @@ async function notSaved(problem: Problem, target: Handle): Promise<boolean> {
   const title = studio.getState().open?.design.title ?? '';
   const answer = await choose('This file was changed elsewhere', problem.sentence, [
     { value: 'copy', label: 'Keep mine as a copy' },
-    { value: 'theirs', label: 'Take the other version' },
+    { value: 'theirs', label: 'Take the other version, drop mine' },
     { value: 'wait', label: 'Not now' },
   ]);
   if (answer === 'copy') return saveOnShelf(title);
-  if (answer === 'theirs') await take(target);
+  if (answer === 'theirs') await openHandle(target);
   return false;
-}
-
-async function take(handle: Handle): Promise<void> {
-  const opened = await host().call('design.open', { design: handle });
-  if (!opened.ok) return tellProblem(opened.problem.sentence);
-  const { design, fileName, text, stamp } = opened.value;
-  const read = readDesign(text);
-  if (!read.ok) return tellProblem(`${fileName}: ${read.problem.sentence}`);
-  openDesign(read.value, { design, fileName, stamp });
 }
