@@ -34,6 +34,7 @@ export function ChartView() {
       if (surface.current) placeOutline(surface.current, outline.current!);
     });
     surface.current = made;
+    room.current!.focus({ preventScroll: true });
     const forget = [
       listenToGestures(room.current!, made, hand),
       studio.subscribe((state, before) => {

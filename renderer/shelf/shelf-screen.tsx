@@ -59,7 +59,9 @@ export function ShelfScreen() {
       </ul>
       <footer>
         <p className="quiet one-line">
-          {shelf ? `${shelf.entries.length} designs in the folder “${shelf.folder.name}”` : 'Looking…'}
+          {shelf
+            ? `${shelf.entries.length === 1 ? 'One design' : `${shelf.entries.length} designs`} in the folder “${shelf.folder.name}”`
+            : 'Looking…'}
         </p>
         <button type="button" className="plain" onClick={() => takeAnotherFolder(look)}>
           Another folder…

@@ -80,9 +80,14 @@ function Modal({ body, wide, label, dismiss }: Omit<Shown, 'key'>) {
   const element = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const dialog = element.current;
+    const before = document.activeElement;
     dialog?.showModal();
     dialog?.querySelector<HTMLElement>('[data-first]')?.focus();
-    return () => dialog?.close();
+    return () => {
+      dialog?.close();
+      // React may have taken the dialog away already, and with it the focus that it would have given back.
+      if (before instanceof HTMLElement && before.isConnected) before.focus();
+    };
   }, []);
   return (
     <dialog
@@ -94,6 +99,9 @@ function Modal({ body, wide, label, dismiss }: Omit<Shown, 'key'>) {
         dismiss();
       }}
     >
+      <button type="button" className="plain dismiss" aria-label="Cancel" onClick={dismiss}>
+        ✕
+      </button>
       {body}
     </dialog>
   );

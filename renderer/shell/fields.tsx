@@ -1,5 +1,5 @@
 /** Labelled fields for dialogs. A figure that can't be used is said so in words, and nothing else is lost. */
-import { type ReactNode, useId, useState } from 'react';
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 
 interface NumberFieldProps {
   label: string;
@@ -23,23 +23,28 @@ export function NumberField({
   first = false,
 }: NumberFieldProps) {
   const id = useId();
-  const [text, setText] = useState(shown(value));
-  const fault = faultOf(text, min, max, whole);
+  const input = useRef<HTMLInputElement>(null);
+  /** What is being written; null where the field shows its value. */
+  const [text, setText] = useState<string | null>(null);
+  const fault = text === null ? '' : faultOf(text, min, max, whole);
+  // A form can't be sent while a figure in it can't be used.
+  useEffect(() => input.current?.setCustomValidity(fault), [fault]);
   return (
     <div className="field">
       <label htmlFor={id}>{label}</label>
       <input
+        ref={input}
         id={id}
         inputMode="decimal"
         data-first={first || undefined}
-        value={numberOf(text) === value || fault ? text : shown(value)}
+        value={text ?? shown(value)}
         aria-invalid={fault !== ''}
         aria-describedby={`${id}-hint`}
         onChange={(event) => {
           setText(event.target.value);
           if (faultOf(event.target.value, min, max, whole) === '') onChange(numberOf(event.target.value));
         }}
-        onBlur={() => fault && setText(shown(value))}
+        onBlur={() => fault === '' && setText(null)}
       />
       <span id={`${id}-hint`} className={fault ? 'fault' : 'hint'}>
         {fault || hint}

@@ -24,7 +24,8 @@ export function tellProblem(sentence: string): void {
 function show(text: string, bad: boolean): number {
   const key = nextKey++;
   notices.setState(({ list }) => ({
-    list: [...list.filter((each) => each.text !== text), { key, text, bad }].slice(-4),
+    // News replaces older news; a problem stays until it was read.
+    list: [...list.filter((each) => each.bad && each.text !== text), { key, text, bad }],
   }));
   return key;
 }

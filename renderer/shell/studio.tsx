@@ -104,9 +104,14 @@ function TopBar() {
       {title !== undefined && <p className="quiet">· {unsaved ? 'not saved' : 'saved'}</p>}
       <span className="spring" />
       {title !== undefined && (
-        <button type="button" disabled={!unsaved} onClick={save}>
-          Save
-        </button>
+        <>
+          <button type="button" disabled={!unsaved} onClick={save}>
+            Save
+          </button>
+          <button type="button" className="plain" onClick={leaveDesign}>
+            Close
+          </button>
+        </>
       )}
       <button type="button" className="plain" onClick={findCommand}>
         <span className="quiet">Find a command</span> <kbd>F1</kbd>

@@ -53,12 +53,10 @@ function drawTens(pen: Pen, view: View, { geometry, widthPx, heightPx, ratio }: 
 function drawMargins(pen: Pen, view: View, { geometry, inks, widthPx, heightPx, ratio }: Rules): void {
   const { left, right, top } = chartEdges(view, geometry);
   const strip = (x: number, y: number, width: number, height: number) => pen.fillRect(x, y, width, height);
-  pen.globalAlpha = 0.92;
   pen.fillStyle = inks.paper;
   if (left < stripPx * ratio) strip(0, 0, stripPx * ratio, heightPx);
   if (right > widthPx - stripPx * ratio) strip(widthPx - stripPx * ratio, 0, stripPx * ratio, heightPx);
   if (top < topStripPx * ratio) strip(0, 0, widthPx, topStripPx * ratio);
-  pen.globalAlpha = 1;
 }
 
 const stripPx = 50;

@@ -91,7 +91,10 @@ export class Surface {
     }, settleMs);
     const x = at ? at.x * this.#ratio : this.#width / 2;
     const y = at ? at.y * this.#ratio : this.#height / 2;
-    this.#show(zoomed(this.#view, this.#look.geometry, factor, x, y));
+    // Half the size at which all of it is in sight is small enough.
+    const least = fitted(this.#look.geometry.bounds, this.#width, this.#height, 0).scale / 2;
+    const real = Math.max(factor, Math.min(1, least / this.#view.scale));
+    this.#show(zoomed(this.#view, this.#look.geometry, real, x, y));
   }
 
   /** Moved by CSS pixels. */

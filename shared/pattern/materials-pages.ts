@@ -42,7 +42,7 @@ function basis({ materials: { gauge, tying }, units }: PatternContext): string {
     gauge.yarnFactorSource === 'measured'
       ? 'Yarn per knot is measured on a swatch.'
       : 'Yarn per knot is an estimate (±), not yet measured.';
-  return `${size} ${yarn} Pieces are cut ${formatYarnLength(tying.workingLengthMm, units)} long, with a tail of ${formatLength(tying.tailMm, units)} at each end. Skeins hold a margin of ${round(tying.margin * 100)} %.`;
+  return `${size} ${yarn} Pieces are cut ${formatLength(tying.workingLengthMm, units, enough)} long, with a tail of ${formatLength(tying.tailMm, units, enough)} at each end. Skeins hold a margin of ${round(tying.margin * 100)} %.`;
 }
 
 function round(value: number): string {
@@ -68,7 +68,7 @@ function yarns(flow: Flow, { materials, units, printer, cellInks, design }: Patt
     'yarn',
     'knots',
     'strands',
-    `pieces of ${formatYarnLength(tying.workingLengthMm, units)}`,
+    `pieces of ${formatLength(tying.workingLengthMm, units, enough)}`,
     'cut from the ball',
     'mass',
     'skeins',

@@ -6,7 +6,7 @@ import { longest, type Split } from './split-chart.ts';
 import { inks, sizes } from './style.ts';
 
 /** The room that the map takes, heading and all. */
-export const MAP_MM = { width: 34, height: 30 } as const;
+export const MAP_MM = { width: 34, height: 20 } as const;
 
 /** `x`, `y` is the map's top left corner; `acrossAt`, `downAt` (from 0) the page that it stands on. */
 export function pageMap(

@@ -1,7 +1,6 @@
 /** How to read the chart and tie from it: the order of work in words. */
 
 import { formatLength } from '../units/length.ts';
-import { formatYarnLength } from '../units/yarn-length.ts';
 import { counted, grouped } from './counted.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import type { Draft } from './page-foot.ts';
@@ -47,7 +46,7 @@ function orderOfWork({ materials, units, chart }: PatternContext): string[] {
   const side = chart.startCorner === 'top-left' ? 'left' : 'right';
   return [
     `Cut ${counted(cords.cutCords, 'cord')}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark's head. Mount them side by side, in the order of the cut list.`,
-    `Cut the yarn in pieces of ${formatYarnLength(tying.workingLengthMm, units)}. Start row 1 at the ${side} edge, close under the heads, and leave a tail of ${formatLength(tying.tailMm, units)} at the back, pointing back to where the row came from.`,
+    `Cut the yarn in pieces of ${formatLength(tying.workingLengthMm, units, { enough: true })}. Start row 1 at the ${side} edge, close under the heads, and leave a tail of ${formatLength(tying.tailMm, units, { enough: true })} at the back, pointing back to where the row came from.`,
     'Before a row is tied, lift the cords that its line names after ‘lift’: the first cord of each new yarn. You meet them where the yarn in hand changes.',
     'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
     'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',
