@@ -3,7 +3,8 @@ import { useState } from 'react';
 import type { Design } from '../../shared/design/design.ts';
 import type { Edit, Field, SetField } from '../../shared/design/edits.ts';
 import { limits } from '../../shared/design/limits.ts';
-import { gaugeFromPer10Cm, gaugeOf, sizeOf } from '../../shared/gauge/gauge.ts';
+import { gaugeFromPer10Cm, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/gauge.ts';
+import { checkTying } from '../../shared/tying/check-tying.ts';
 import { formatLength } from '../../shared/units/length.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
 import { ask } from '../shell/dialogs.tsx';
@@ -56,13 +57,14 @@ function HangingSheet({ design, answer }: { design: Design; answer: (design: Des
   const gauge = gaugeOf(wanted);
   const size = sizeOf(wanted, gauge);
   const isMeasured = wanted.swatches.length > 0;
+  const tyable = checkTying(tying, Math.max(...wanted.yarns.map((yarn) => knotMm(wanted, yarn, gauge))));
 
   return (
     <form
       className="sheet hanging-sheet"
       onSubmit={(event) => {
         event.preventDefault();
-        if (wanted.title.trim()) answer({ ...wanted, title: wanted.title.trim() });
+        if (wanted.title.trim() && tyable.ok) answer({ ...wanted, title: wanted.title.trim() });
       }}
     >
       <h2>This hanging</h2>
@@ -220,12 +222,18 @@ function HangingSheet({ design, answer }: { design: Design; answer: (design: Des
         />
       </div>
       <div className="ending">
-        <p role="status">
-          {isMeasured ? '' : 'About '}
-          {formatLength(size.widthMm, units)} wide, {formatLength(size.knottedHeightMm, units)} knotted,{' '}
-          {formatLength(size.heightWithFringeMm, units)} with the fringe.
-        </p>
-        <button type="submit" className="main" disabled={!wanted.title.trim()}>
+        {tyable.ok ? (
+          <p role="status">
+            {isMeasured ? '' : 'About '}
+            {formatLength(size.widthMm, units)} wide, {formatLength(size.knottedHeightMm, units)} knotted,{' '}
+            {formatLength(size.heightWithFringeMm, units)} with the fringe.
+          </p>
+        ) : (
+          <p role="alert" className="fault">
+            {tyable.problem.sentence}
+          </p>
+        )}
+        <button type="submit" className="main" disabled={!wanted.title.trim() || !tyable.ok}>
           Done
         </button>
       </div>

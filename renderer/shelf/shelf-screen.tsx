@@ -66,25 +66,31 @@ export function ShelfScreen() {
         <button type="button" className="plain" onClick={() => takeAnotherFolder(look)}>
           Another folder…
         </button>
+        {(shelf?.entries.length ?? 0) > 0 && (
+          <button type="button" className="plain" onClick={() => addExamples(look)}>
+            Put the examples here
+          </button>
+        )}
         <RecentDesigns />
       </footer>
     </div>
   );
 }
 
+async function addExamples(look: () => void): Promise<void> {
+  const added = await host().call('shelf.addDemos', {});
+  if (!added.ok) tellProblem(added.problem.sentence);
+  look();
+}
+
 function EmptyShelf({ look }: { look: () => void }) {
-  const addDemos = async () => {
-    const added = await host().call('shelf.addDemos', {});
-    if (!added.ok) tellProblem(added.problem.sentence);
-    look();
-  };
   return (
     <div className="empty">
       <h2>Nothing hangs here yet</h2>
       <p>
         Start a design with as many cords as you like, turn a picture into a chart, or look at the examples.
       </p>
-      <button type="button" onClick={addDemos}>
+      <button type="button" onClick={() => addExamples(look)}>
         Put the examples here
       </button>
     </div>

@@ -78,8 +78,18 @@ function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
     if (c === 0 && step > 1 && step * geometry.pitchMm * view.scale < 40 * ratio) continue;
     const x = view.x + (c + 0.5) * geometry.pitchMm * view.scale;
     if (x < leastX || x > mostX) continue;
+    if (isOnDowel) drawPlate(pen, x, y, String(c + 1).length, ratio);
     label(pen, String(c + 1), x, y, 'center', isOnDowel ? woodInks : inks, ratio);
   }
+}
+
+/** A plate of wood under a number, so that the heads' cords don't run through it. */
+function drawPlate(pen: Pen, x: number, y: number, digits: number, ratio: number): void {
+  const width = (6.4 * digits + 7) * ratio;
+  pen.fillStyle = woodInks.paper;
+  pen.beginPath();
+  pen.roundRect(x - width / 2, y - 7 * ratio, width, 14 * ratio, 4 * ratio);
+  pen.fill();
 }
 
 const woodInks = { ink: '#2b1c0c', paper: '#d0a06c' };

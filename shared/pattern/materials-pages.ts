@@ -32,12 +32,14 @@ export function materialsPages(context: PatternContext): Draft[] {
 
 /** How the figures came about, in words. */
 function basis({ materials: { gauge, tying }, units }: PatternContext): string {
-  const pitch = round(gauge.knotsPer10Cm);
-  const rows = round(gauge.rowsPer10Cm);
+  // 4 in are 101.6 mm.
+  const over = units === 'us' ? { words: '4 in', share: 1.016 } : { words: '10 cm', share: 1 };
+  const pitch = round(gauge.knotsPer10Cm * over.share);
+  const rows = round(gauge.rowsPer10Cm * over.share);
   const size =
     gauge.source === 'measured'
-      ? `Gauge, measured on a swatch: ${pitch} cords across and ${rows} rows down to 10 cm.`
-      : `Gauge, an estimate from the thickness of cord and yarn (±): about ${pitch} cords across and ${rows} rows down to 10 cm. Tie a swatch first; sizes and lengths change with it.`;
+      ? `Gauge, measured on a swatch: ${pitch} cords across and ${rows} rows down to ${over.words}.`
+      : `Gauge, an estimate from the thickness of cord and yarn (±): about ${pitch} cords across and ${rows} rows down to ${over.words}. Tie a swatch first; sizes and lengths change with it.`;
   const yarn =
     gauge.yarnFactorSource === 'measured'
       ? 'Yarn per knot is measured on a swatch.'
