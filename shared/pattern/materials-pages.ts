@@ -5,7 +5,7 @@
 
 import { codeOf } from '../design/codes.ts';
 import type { CordGroup } from '../materials/materials.ts';
-import { formatLength } from '../units/length.ts';
+import { formatLength, mmPerInch } from '../units/length.ts';
 import { formatMass } from '../units/mass.ts';
 import { formatThickness } from '../units/thickness.ts';
 import { formatYarnLength } from '../units/yarn-length.ts';
@@ -32,8 +32,8 @@ export function materialsPages(context: PatternContext): Draft[] {
 
 /** How the figures came about, in words. */
 function basis({ materials: { gauge, tying }, units }: PatternContext): string {
-  // 4 in are 101.6 mm.
-  const over = units === 'us' ? { words: '4 in', share: 1.016 } : { words: '10 cm', share: 1 };
+  const over =
+    units === 'us' ? { words: '4 in', share: (4 * mmPerInch) / 100 } : { words: '10 cm', share: 1 };
   const pitch = round(gauge.knotsPer10Cm * over.share);
   const rows = round(gauge.rowsPer10Cm * over.share);
   const size =

@@ -1,0 +1,32 @@
+import { describe, expect, it } from 'vitest';
+import { flatten } from '../../../shared/chart/chart.ts';
+import { mothAtTheWindow } from '../../../shared/demos/moth-at-the-window.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
+import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
+import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+
+/** The text of the materials page, lines joined by spaces. */
+function materialsText(units: 'metric' | 'us'): string {
+  const design = mothAtTheWindow();
+  const chart = flatten(design);
+  const plan = planStrands(design, chart);
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  const materials = materialsOf(design, chart, plan.value);
+  const { pages } = layOutPattern({ design, chart, plan: plan.value, materials, paper: 'a4', units });
+  const page = pages.find(({ title }) => title.startsWith('Materials'))!;
+  return page.items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])).join(' ');
+}
+
+describe('the materials page', () => {
+  it('gives the gauge over 10 cm, and over 4 in (101.6 mm exactly) in a US pattern', () => {
+    // A pitch of 5.0 and rows of 4.8 mm, as in the craft's defaults: 20 and 20.8 in 100 mm.
+    expect(materialsText('metric')).toContain('20 cords across and 20.8 rows down to 10 cm');
+    expect(materialsText('us')).toContain('20.3 cords across and 21.2 rows down to 4 in');
+  });
+
+  it('never tells to cut a piece or a tail shorter than the plan has it', () => {
+    // 1524 and 65 mm (common practice: an arm span of 60 in, tails of 5 to 8 cm); rounded towards enough.
+    expect(materialsText('metric')).toMatch(/Pieces are cut 152\.5 cm long, with a tail of 6\.5 cm/);
+    expect(materialsText('us')).toMatch(/Pieces are cut 60 in long, with a tail of 2 3\/4 in/);
+  });
+});
