@@ -44,7 +44,46 @@ export interface Together {
   readonly edits: readonly Edit[];
 }
 
-export type Edit = SetField | Paint | Together;
+/** A layer put in at a place of the list, counted from 0 at the bottom. */
+export interface AddLayer {
+  readonly kind: 'add-layer';
+  readonly at: number;
+  readonly layer: Layer;
+}
+
+export interface RemoveLayer {
+  readonly kind: 'remove-layer';
+  readonly layer: string;
+}
+
+/** A layer taken to another place of the list: the one that it has afterwards, from 0 at the bottom. */
+export interface MoveLayer {
+  readonly kind: 'move-layer';
+  readonly layer: string;
+  readonly to: number;
+}
+
+/** The fields of a layer that one edit may replace. */
+export type LayerField = 'name' | 'visible' | 'locked';
+
+export type SetLayer = {
+  [F in LayerField]: {
+    readonly kind: 'set-layer';
+    readonly layer: string;
+    readonly field: F;
+    readonly value: Layer[F];
+  };
+}[LayerField];
+
+/** Another size, with all cells of all layers: `sheets` holds each layer's rows by its id. */
+export interface Resize {
+  readonly kind: 'resize';
+  readonly columns: number;
+  readonly rows: number;
+  readonly sheets: Readonly<Record<string, readonly Uint8Array[]>>;
+}
+
+export type Edit = SetField | Paint | Together | AddLayer | RemoveLayer | MoveLayer | SetLayer | Resize;
 
 /** The next design; it shares every row and every layer that the edit does not touch. Throws on an unknown layer. */
 export function apply(design: Design, edit: Edit): Design {
@@ -58,6 +97,27 @@ export function apply(design: Design, edit: Edit): Design {
     }
     case 'together':
       return edit.edits.reduce((next, each) => apply(next, each), design);
+    case 'add-layer':
+      return { ...design, layers: design.layers.toSpliced(edit.at, 0, edit.layer) };
+    case 'remove-layer': {
+      const old = layerOf(design, edit.layer);
+      return { ...design, layers: design.layers.filter((layer) => layer !== old) };
+    }
+    case 'move-layer': {
+      const old = layerOf(design, edit.layer);
+      const others = design.layers.filter((layer) => layer !== old);
+      return { ...design, layers: others.toSpliced(edit.to, 0, old) };
+    }
+    case 'set-layer': {
+      const old = layerOf(design, edit.layer);
+      const next = { ...old, [edit.field]: edit.value };
+      return { ...design, layers: design.layers.map((layer) => (layer === old ? next : layer)) };
+    }
+    case 'resize': {
+      const { columns, rows, sheets } = edit;
+      const layers = design.layers.map((layer) => ({ ...layer, rows: sheetOf(sheets, layer.id) }));
+      return { ...design, columns, rows, layers };
+    }
   }
 }
 
@@ -76,6 +136,29 @@ export function inverse(before: Design, edit: Edit): Edit {
         design = apply(design, each);
       }
       return { kind: 'together', edits: inverses.reverse() };
+    }
+    case 'add-layer':
+      return { kind: 'remove-layer', layer: edit.layer.id };
+    case 'remove-layer': {
+      const layer = layerOf(before, edit.layer);
+      return { kind: 'add-layer', at: before.layers.indexOf(layer), layer };
+    }
+    case 'move-layer': {
+      const to = before.layers.indexOf(layerOf(before, edit.layer));
+      return { kind: 'move-layer', layer: edit.layer, to };
+    }
+    case 'set-layer': {
+      const value = layerOf(before, edit.layer)[edit.field];
+      return { kind: 'set-layer', layer: edit.layer, field: edit.field, value } as SetLayer;
+    }
+    case 'resize': {
+      const { columns, rows, layers } = before;
+      return {
+        kind: 'resize',
+        columns,
+        rows,
+        sheets: Object.fromEntries(layers.map((layer) => [layer.id, layer.rows])),
+      };
     }
   }
 }
@@ -97,11 +180,20 @@ export function paintBetween(before: Layer, after: Layer): Paint | null {
   return runs.length === 0 ? null : { kind: 'paint', layer: after.id, runs: Uint16Array.from(runs) };
 }
 
-/** The rows an edit touches, first and last (from 0), or 'all' where it changes more than cells. */
+/**
+ * The rows an edit touches, first and last (from 0), or 'all' where it changes more than cells; null where the chart
+ * stays as it is.
+ */
 export function rowsTouched(edit: Edit): { first: number; last: number } | 'all' | null {
   switch (edit.kind) {
     case 'set':
+    case 'add-layer':
+    case 'remove-layer':
+    case 'move-layer':
+    case 'resize':
       return 'all';
+    case 'set-layer':
+      return edit.field === 'visible' ? 'all' : null;
     case 'paint': {
       if (edit.runs.length === 0) return null;
       let first = Number.POSITIVE_INFINITY;
@@ -130,7 +222,25 @@ export function sizeOf(edit: Edit): number {
       return 200 + edit.runs.byteLength;
     case 'together':
       return edit.edits.reduce((sum, each) => sum + sizeOf(each), 100);
+    case 'add-layer':
+      return 200 + bytesOf(edit.layer.rows);
+    case 'remove-layer':
+    case 'move-layer':
+    case 'set-layer':
+      return 200;
+    case 'resize':
+      return Object.values(edit.sheets).reduce((sum, rows) => sum + bytesOf(rows), 200);
   }
+}
+
+function bytesOf(rows: readonly Uint8Array[]): number {
+  return rows.reduce((sum, row) => sum + row.length + 64, 0);
+}
+
+function sheetOf(sheets: Resize['sheets'], id: string): readonly Uint8Array[] {
+  const rows = sheets[id];
+  if (!rows) throw new Error(`the new size has no cells for the layer ${id}`);
+  return rows;
 }
 
 function painted(layer: Layer, runs: Uint16Array): Layer {
