@@ -3,7 +3,8 @@ import { useEffect } from 'react';
 import type { CommandId } from '../../shared/commands.ts';
 import { keepPlanning } from '../planning/keep-planning.ts';
 import { handleCommands } from '../shell/command-bus.ts';
-import { studio, type Tool } from '../store/studio.ts';
+import type { Tool } from '../store/state.ts';
+import { changeViews, studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { ChartView } from './chart-view.tsx';
 import { FactsPanel } from './facts-panel.tsx';
@@ -45,7 +46,7 @@ const drawCommands = {
   'tool-fill': tool('fill'),
   'tool-unpick': tool('unpick'),
   'tool-match': tool('match'),
-  symbols: () => studio.setState(({ symbols }) => ({ symbols: !symbols })),
+  symbols: () => changeViews({ cells: studio.getState().views.cells === 'symbols' ? 'knots' : 'symbols' }),
   'next-yarn': () => stepYarn(1),
   'previous-yarn': () => stepYarn(-1),
   'add-yarn': addAYarn,

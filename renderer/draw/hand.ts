@@ -10,17 +10,9 @@ import { paintFill } from '../../shared/chart/tools/paint-fill.ts';
 import { paintRectangle } from '../../shared/chart/tools/paint-rectangle.ts';
 import { EMPTY } from '../../shared/design/codes.ts';
 import type { Paint } from '../../shared/design/edits.ts';
-import {
-  beginStroke,
-  change,
-  chooseCode,
-  dropStroke,
-  endStroke,
-  type OpenDesign,
-  stroke,
-  studio,
-  type Tool,
-} from '../store/studio.ts';
+import { beginStroke, change, dropStroke, endStroke, stroke } from '../store/changing.ts';
+import type { OpenDesign, Tool } from '../store/state.ts';
+import { chooseCode, studio } from '../store/studio.ts';
 import type { Hand } from '../surface/gestures.ts';
 
 interface ToolDeed {
@@ -84,7 +76,7 @@ export const hand: Hand = {
     if (!open || pressed) return;
     pressed = { tool, from: cell, at: cell };
     if (deeds[tool].at) return;
-    beginStroke();
+    beginStroke(deeds[pressed.tool].label);
     draw([cell]);
   },
 
@@ -102,11 +94,11 @@ export const hand: Hand = {
   release() {
     const { open } = studio.getState();
     if (!pressed || !open) return;
-    const { label, at } = deeds[pressed.tool];
+    const { at } = deeds[pressed.tool];
     const last = pressed.at;
     pressed = null;
     if (at) at(open, last);
-    else endStroke(label);
+    else endStroke();
   },
 
   drop() {

@@ -9,7 +9,8 @@ import { formatLength } from '../../shared/units/length.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices, NumberField, TextField } from '../shell/fields.tsx';
-import { change, studio } from '../store/studio.ts';
+import { change } from '../store/changing.ts';
+import { studio } from '../store/studio.ts';
 
 const fields = [
   'title',

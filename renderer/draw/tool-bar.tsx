@@ -5,7 +5,7 @@ import type { CommandId } from '../../shared/commands.ts';
 import { nextInRow } from '../../shared/tying/next-in-row.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { commandById, keyLabel } from '../shell/keys.ts';
-import type { Tool } from '../store/studio.ts';
+import type { Tool } from '../store/state.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { nameOfCode } from './code-names.ts';
 import { icons } from './tool-icons.tsx';
@@ -21,7 +21,7 @@ const tools: readonly (readonly [Tool, CommandId])[] = [
 
 export function ToolBar() {
   const tool = useStudio((state) => state.tool);
-  const symbols = useStudio((state) => state.symbols);
+  const symbols = useStudio((state) => state.views.cells === 'symbols');
   const canUndo = useStudio((state) => (state.open?.history.done.length ?? 0) > 0);
   const canRedo = useStudio((state) => (state.open?.history.undone.length ?? 0) > 0);
   return (

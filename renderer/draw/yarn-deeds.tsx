@@ -15,7 +15,8 @@ import type { Result } from '../../shared/result.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { tellProblem } from '../shell/notices.tsx';
-import { change, chooseCode, studio } from '../store/studio.ts';
+import { change } from '../store/changing.ts';
+import { chooseCode, studio } from '../store/studio.ts';
 import { YarnSheet } from './yarn-sheet.tsx';
 
 /** The next or previous entry of the list, bare cord included. */

@@ -2,7 +2,8 @@
  * Keeps the store's figures true to the design: asks the planner soon after a change, one question at a time. Figures
  * of a design that has changed since are shown as not settled, so that a long stroke does not leave them standing.
  */
-import { type OpenDesign, studio } from '../store/studio.ts';
+import type { OpenDesign } from '../store/state.ts';
+import { studio } from '../store/studio.ts';
 import type { PlanAnswer, PlanQuestion } from './planner.worker.ts';
 
 /** Time between two questions: long enough to join the parts of a stroke, short enough to feel live. */

@@ -9,7 +9,7 @@ import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { set } from '../settings/settings.tsx';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices } from '../shell/fields.tsx';
-import type { OpenDesign } from '../store/studio.ts';
+import type { OpenDesign } from '../store/state.ts';
 import { useStudio } from '../store/use-studio.ts';
 import './publish.css';
 

@@ -1,5 +1,6 @@
 import { useStore } from 'zustand';
-import { type StudioState, studio } from './studio.ts';
+import type { StudioState } from './state.ts';
+import { studio } from './studio.ts';
 
 /** A part of the studio's state, for React. */
 export function useStudio<T>(select: (state: StudioState) => T): T {

@@ -52,23 +52,48 @@ export function pixelWords(colors: Readonly<Record<number, string>>): Uint32Arra
   return words;
 }
 
-/** The smallest block that holds every cell that differs in the rows touched; null where none does. */
-export function changedBlock(
-  before: Chart,
-  after: Chart,
-  touched: { readonly first: number; readonly last: number },
-): CellBlock | null {
-  const { columns } = after;
-  let [left, top, right, bottom] = [columns, -1, -1, -1];
-  for (let r = touched.first; r <= touched.last; r++) {
-    for (let c = 0; c < columns; c++) {
-      const i = r * columns + c;
-      if (before.cells[i] === after.cells[i]) continue;
-      if (top === -1) top = r;
-      bottom = r;
-      if (c < left) left = c;
-      if (c > right) right = c;
+/** Changed cells closer together than this make one block. */
+const joinedCells = 8;
+
+/**
+ * Blocks that hold every cell that differs in the rows touched (from 0, in order), and few others: a mirrored stroke
+ * gives one for each of its images, not one that reaches over the whole chart.
+ */
+export function changedBlocks(before: Chart, after: Chart, touched: readonly number[]): CellBlock[] {
+  const blocks: CellBlock[] = [];
+  /** Blocks that reach down to the row before, by their place in the list. */
+  let growing: number[] = [];
+  let rowBefore = -1;
+  for (const row of touched) {
+    if (row !== rowBefore + 1) growing = [];
+    const grown: number[] = [];
+    for (const [left, right] of changedStretches(before, after, row)) {
+      const at = growing.find(
+        (i) => blocks[i]!.left <= right + joinedCells && left <= blocks[i]!.right + joinedCells,
+      );
+      if (at === undefined) grown.push(blocks.push({ left, right, top: row, bottom: row }) - 1);
+      else {
+        const old = blocks[at]!;
+        const [first, last] = [Math.min(left, old.left), Math.max(right, old.right)];
+        blocks[at] = { left: first, right: last, top: old.top, bottom: row };
+        if (!grown.includes(at)) grown.push(at);
+      }
     }
+    growing = grown;
+    rowBefore = row;
   }
-  return top === -1 ? null : { left, top, right, bottom };
+  return blocks;
+}
+
+/** First and last column (from 0) of each stretch of a row in which cells differ. */
+function changedStretches(before: Chart, after: Chart, row: number): [first: number, last: number][] {
+  const stretches: [number, number][] = [];
+  const from = row * after.columns;
+  for (let c = 0; c < after.columns; c++) {
+    if (before.cells[from + c] === after.cells[from + c]) continue;
+    const last = stretches.at(-1);
+    if (last && c - last[1] <= joinedCells) last[1] = c;
+    else stretches.push([c, c]);
+  }
+  return stretches;
 }

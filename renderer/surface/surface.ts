@@ -7,9 +7,9 @@
  */
 import Konva from 'konva';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
-import type { OpenDesign } from '../store/studio.ts';
+import type { OpenDesign } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
-import { type CellBlock, changedBlock } from './chart-bitmap.ts';
+import { type CellBlock, changedBlocks } from './chart-bitmap.ts';
 import { ChartSheet } from './chart-sheet.ts';
 import { drawAround } from './draw-around.ts';
 import { drawRules } from './draw-rules.ts';
@@ -51,12 +51,12 @@ export class Surface {
    * the screen. A design must be open.
    */
   constructor(element: HTMLElement, stage: Konva.Stage, onView: () => void) {
-    const { open, symbols } = studio.getState();
+    const { open, views } = studio.getState();
     if (!open) throw new Error('a surface needs an open design');
     this.#element = element;
     this.#onView = onView;
     this.#open = open;
-    this.#look = lookOf(open.design, symbols);
+    this.#look = lookOf(open.design, views.cells === 'symbols');
     this.#sheet = new ChartSheet(open.chart, this.#look);
     this.#inks = inksOf(element);
     this.#stage = stage;
@@ -217,8 +217,8 @@ export class Surface {
     this.#forget.push(
       studio.subscribe((state, before) => {
         if (!state.open) return;
-        if (state.open !== this.#open || state.symbols !== before.symbols)
-          this.#take(state.open, state.symbols);
+        if (state.open !== this.#open || state.views !== before.views)
+          this.#take(state.open, state.views.cells === 'symbols');
       }),
     );
     const sizes = new ResizeObserver(() => this.resize());
@@ -257,10 +257,10 @@ export class Surface {
       return;
     }
     if (open.chart === before.chart) return;
-    const block = changedBlock(before.chart, open.chart, open.touched);
-    if (!block) return;
-    this.#sheet.patch(open.chart, block);
-    this.#dirty.push(block);
+    const blocks = changedBlocks(before.chart, open.chart, open.touched);
+    if (blocks.length === 0) return;
+    for (const block of blocks) this.#sheet.patch(open.chart, block);
+    this.#dirty.push(...blocks);
     this.#ask();
   }
 

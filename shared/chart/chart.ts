@@ -17,14 +17,18 @@ export interface Chart {
 export function flatten(design: Design): Chart {
   const { columns, rows, startCorner } = design;
   const cells = new Uint8Array(columns * rows);
-  flattenRows(cells, design, 0, rows - 1);
+  flattenRows(
+    cells,
+    design,
+    Array.from({ length: rows }, (_, row) => row),
+  );
   return { columns, rows, startCorner, cells };
 }
 
-/** The chart of `design`, where all but rows `first` to `last` are as in `chart`. */
-export function reflatten(chart: Chart, design: Design, first: number, last: number): Chart {
+/** The chart of `design`, where all but some rows (from 0) are as in `chart`; both are of one size. */
+export function reflatten(chart: Chart, design: Design, rows: readonly number[]): Chart {
   const cells = chart.cells.slice();
-  flattenRows(cells, design, first, last);
+  flattenRows(cells, design, rows);
   return { ...chart, startCorner: design.startCorner, cells };
 }
 
@@ -33,14 +37,22 @@ export function goesRight(startCorner: StartCorner, row: number): boolean {
   return (startCorner === 'top-left') === (row % 2 === 0);
 }
 
-function flattenRows(cells: Uint8Array, { columns, layers }: Design, first: number, last: number): void {
+/** From the top down, and only where nothing has shown yet; a row that is full needs no look further down. */
+function flattenRows(cells: Uint8Array, { columns, layers }: Design, rows: readonly number[]): void {
   const visible = layers.filter((layer: Layer) => layer.visible).reverse();
-  for (let r = first; r <= last; r++) {
-    const sheets = visible.map((layer) => layer.rows[r]!);
-    for (let c = 0; c < columns; c++) {
-      let code = EMPTY;
-      for (let s = 0; s < sheets.length && code === EMPTY; s++) code = sheets[s]![c]!;
-      cells[r * columns + c] = code === EMPTY ? BARE : code;
+  for (const r of rows) {
+    const from = r * columns;
+    const line = cells.subarray(from, from + columns).fill(EMPTY);
+    let open = columns;
+    for (const layer of visible) {
+      const sheet = layer.rows[r]!;
+      for (let c = 0; c < columns; c++) {
+        if (line[c] !== EMPTY || sheet[c] === EMPTY) continue;
+        line[c] = sheet[c]!;
+        open--;
+      }
+      if (open === 0) break;
     }
+    if (open > 0) for (let c = 0; c < columns; c++) if (line[c] === EMPTY) line[c] = BARE;
   }
 }

@@ -22,7 +22,8 @@ export type Field =
   | 'rates'
   | 'yarnMargin'
   | 'ground'
-  | 'yarns';
+  | 'yarns'
+  | 'reference';
 
 export type SetField = {
   [F in Field]: { readonly kind: 'set'; readonly field: F; readonly value: Design[F] };
@@ -181,10 +182,10 @@ export function paintBetween(before: Layer, after: Layer): Paint | null {
 }
 
 /**
- * The rows an edit touches, first and last (from 0), or 'all' where it changes more than cells; null where the chart
- * stays as it is.
+ * The rows whose cells an edit touches, from 0, each once and in order; 'all' where it changes more than cells; null
+ * where the chart stays as it is.
  */
-export function rowsTouched(edit: Edit): { first: number; last: number } | 'all' | null {
+export function rowsTouched(edit: Edit): readonly number[] | 'all' | null {
   switch (edit.kind) {
     case 'set':
     case 'add-layer':
@@ -195,21 +196,17 @@ export function rowsTouched(edit: Edit): { first: number; last: number } | 'all'
     case 'set-layer':
       return edit.field === 'visible' ? 'all' : null;
     case 'paint': {
-      if (edit.runs.length === 0) return null;
-      let first = Number.POSITIVE_INFINITY;
-      let last = 0;
-      for (let i = 0; i < edit.runs.length; i += 4) {
-        first = Math.min(first, edit.runs[i]!);
-        last = Math.max(last, edit.runs[i]!);
-      }
-      return { first, last };
+      const rows: number[] = [];
+      for (let i = 0; i < edit.runs.length; i += 4)
+        if (edit.runs[i] !== rows.at(-1)) rows.push(edit.runs[i]!);
+      return rows.length === 0 ? null : rows;
     }
-    case 'together':
-      return edit.edits.map(rowsTouched).reduce((a, b) => {
-        if (a === 'all' || b === 'all') return 'all';
-        if (!a || !b) return a ?? b;
-        return { first: Math.min(a.first, b.first), last: Math.max(a.last, b.last) };
-      }, null);
+    case 'together': {
+      const parts = edit.edits.map(rowsTouched).filter((part) => part !== null);
+      if (parts.includes('all')) return 'all';
+      const rows = new Set(parts.flatMap((part) => (part === 'all' ? [] : part)));
+      return rows.size === 0 ? null : [...rows].sort((a, b) => a - b);
+    }
   }
 }
 

@@ -59,7 +59,7 @@ describe('an edit', () => {
         const after = apply(design, edit);
         for (const [l, layer] of design.layers.entries()) {
           for (const [r, row] of layer.rows.entries()) {
-            if (!rows || r < rows.first || r > rows.last) expect(after.layers[l]!.rows[r]).toEqual(row);
+            if (!rows?.includes(r)) expect(after.layers[l]!.rows[r]).toEqual(row);
           }
         }
       }),

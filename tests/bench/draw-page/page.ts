@@ -5,7 +5,8 @@
 import '../../../renderer/shell/theme.css';
 import Konva from 'konva';
 import { hand } from '../../../renderer/draw/hand.ts';
-import { beginStroke, endStroke, openDesign, stroke, studio } from '../../../renderer/store/studio.ts';
+import { beginStroke, endStroke, stroke } from '../../../renderer/store/changing.ts';
+import { changeViews, openDesign, studio } from '../../../renderer/store/studio.ts';
 import { listenToGestures } from '../../../renderer/surface/gestures.ts';
 import { inksOf } from '../../../renderer/surface/look.ts';
 import { Surface } from '../../../renderer/surface/surface.ts';
@@ -43,7 +44,7 @@ for (const each of [room, bareCanvas]) {
 
 export async function measure(scene: Scene): Promise<Measured[]> {
   openDesign(mottledDesign(columns, rows), null);
-  studio.setState({ symbols: scene.symbols });
+  changeViews({ cells: scene.symbols ? 'symbols' : 'knots' });
   const { design, chart } = studio.getState().open!;
   const surface = surfaceIn(room);
   surface.drawNow();
@@ -108,9 +109,9 @@ async function editing(
     deed,
     (i) => {
       const { row, column } = cellOf(i);
-      beginStroke();
+      beginStroke('Knot');
       stroke({ kind: 'paint', layer: 'ground', runs: Uint16Array.of(row, column, 1, 1 + (i % 6)) });
-      endStroke('Knot');
+      endStroke();
       surface.drawNow();
       sheet.getImageData(3, 3, 1, 1);
     },
@@ -213,7 +214,8 @@ export async function watch(what: 'larkrow' | 'bare', scene: Scene): Promise<voi
   forget();
   shown = [];
   openDesign(mottledDesign(columns, rows), null);
-  studio.setState({ symbols: scene.symbols, tool: 'knot' });
+  changeViews({ cells: scene.symbols ? 'symbols' : 'knots' });
+  studio.setState({ tool: 'knot' });
   const { design, chart } = studio.getState().open!;
   const surface = surfaceIn(room);
   surface.drawNow();

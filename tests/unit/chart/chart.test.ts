@@ -34,7 +34,7 @@ describe('the flat chart', () => {
     const design = designFromLetters(layers);
     const chart = flatten(design);
     const edited = apply(design, { kind: 'paint', layer: 'picture', runs: Uint16Array.of(1, 1, 2, 4) });
-    expect(lettersOfChart(reflatten(chart, edited, 1, 1))).toEqual(['bca-', 'cdd-']);
+    expect(lettersOfChart(reflatten(chart, edited, [1]))).toEqual(['bca-', 'cdd-']);
     expect(lettersOfChart(chart)).toEqual(['bca-', 'caa-']);
   });
 });

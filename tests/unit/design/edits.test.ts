@@ -33,13 +33,10 @@ describe('a stroke', () => {
     expect(() => inverse(design, edit)).toThrow('no layer nowhere');
   });
 
-  it('touches its first to its last row', () => {
-    expect(rowsTouched(paint(1, 0, 1, 1, 2, 0, 1, 1))).toEqual({ first: 1, last: 2 });
+  it('touches each of its rows once, in order', () => {
+    expect(rowsTouched(paint(1, 0, 1, 1, 2, 0, 1, 1))).toEqual([1, 2]);
     expect(rowsTouched(paint())).toBeNull();
-    expect(rowsTouched({ kind: 'together', edits: [paint(0, 0, 1, 1), paint(2, 0, 1, 1)] })).toEqual({
-      first: 0,
-      last: 2,
-    });
+    expect(rowsTouched({ kind: 'together', edits: [paint(2, 0, 1, 1), paint(0, 0, 1, 1)] })).toEqual([0, 2]);
     expect(
       rowsTouched({
         kind: 'together',

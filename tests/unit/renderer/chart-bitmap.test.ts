@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { changedBlock, pixelWords } from '../../../renderer/surface/chart-bitmap.ts';
+import { changedBlocks, pixelWords } from '../../../renderer/surface/chart-bitmap.ts';
 import { type Chart, flatten } from '../../../shared/chart/chart.ts';
 import { BARE } from '../../../shared/design/codes.ts';
 import { designFromLetters } from '../../notation.ts';
@@ -20,39 +20,56 @@ describe('the pixels of yarns', () => {
   });
 });
 
-describe('the block that an edit changed', () => {
-  const all = { first: 0, last: 3 };
+describe('the blocks that an edit changed', () => {
+  const all = [0, 1, 2, 3];
 
-  it('reaches from the first to the last cell that differs', () => {
+  it('reach from the first to the last cell that differs, where they lie together', () => {
     const before = chartOf(['aaaaa', 'aaaaa', 'aaaaa', 'aaaaa']);
-    const after = chartOf(['aaaaa', 'aabaa', 'aaaaa', 'baaaa']);
-    expect(changedBlock(before, after, all)).toEqual({ left: 0, top: 1, right: 2, bottom: 3 });
+    const after = chartOf(['aaaaa', 'aabaa', 'baaaa', 'baaaa']);
+    expect(changedBlocks(before, after, all)).toEqual([{ left: 0, top: 1, right: 2, bottom: 3 }]);
   });
 
-  it('is none where all cells are as they were', () => {
+  it('are one for each image of a stroke with its mirror images', () => {
+    const plain = 'a'.repeat(40);
+    const both = `b${'a'.repeat(38)}b`;
+    const blocks = changedBlocks(
+      chartOf([plain, plain, plain, plain]),
+      chartOf([both, plain, plain, both]),
+      all,
+    );
+    expect(blocks.map(({ left, top }) => [left, top])).toEqual([
+      [0, 0],
+      [39, 0],
+      [0, 3],
+      [39, 3],
+    ]);
+  });
+
+  it('are none where all cells are as they were', () => {
     const chart = chartOf(['ab', 'ba', 'ab', 'ba']);
-    expect(changedBlock(chart, { ...chart, cells: chart.cells.slice() }, all)).toBeNull();
+    expect(changedBlocks(chart, { ...chart, cells: chart.cells.slice() }, all)).toEqual([]);
   });
 
-  it('holds every cell that differs and touches one of them on each side', () => {
-    const cells = fc.array(fc.constantFrom(1, 2), { minLength: 24, maxLength: 24 });
+  it('hold every cell that differs', () => {
+    const columns = 30;
+    const cells = fc.array(fc.constantFrom(1, 1, 1, 1, 1, 2), {
+      minLength: 4 * columns,
+      maxLength: 4 * columns,
+    });
+    const plain = chartOf(Array.from({ length: 4 }, () => 'a'.repeat(columns)));
     fc.assert(
       fc.property(cells, cells, (a, b) => {
-        const before = { ...chartOf(['aaaaaa', 'aaaaaa', 'aaaaaa', 'aaaaaa']), cells: Uint8Array.from(a) };
-        const block = changedBlock(before, { ...before, cells: Uint8Array.from(b) }, all);
-        const changed = a.flatMap((code, i) => (code === b[i] ? [] : [[Math.floor(i / 6), i % 6] as const]));
-        const rows = changed.map(([row]) => row);
-        const columns = changed.map(([, column]) => column);
-        expect(block).toEqual(
-          changed.length === 0
-            ? null
-            : {
-                left: Math.min(...columns),
-                top: Math.min(...rows),
-                right: Math.max(...columns),
-                bottom: Math.max(...rows),
-              },
-        );
+        const before = { ...plain, cells: Uint8Array.from(a) };
+        const blocks = changedBlocks(before, { ...plain, cells: Uint8Array.from(b) }, all);
+        for (const [i, code] of a.entries()) {
+          if (code === b[i]) continue;
+          const [row, column] = [Math.floor(i / columns), i % columns];
+          const holds = blocks.some(
+            ({ left, right, top, bottom }) =>
+              left <= column && column <= right && top <= row && row <= bottom,
+          );
+          expect(holds).toBe(true);
+        }
       }),
     );
   });

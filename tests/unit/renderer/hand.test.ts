@@ -1,6 +1,8 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { hand, isPressed } from '../../../renderer/draw/hand.ts';
-import { chooseCode, openDesign, studio, type Tool, undoStep } from '../../../renderer/store/studio.ts';
+import { undoStep } from '../../../renderer/store/changing.ts';
+import type { Tool } from '../../../renderer/store/state.ts';
+import { chooseCode, openDesign, studio } from '../../../renderer/store/studio.ts';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import { BARE } from '../../../shared/design/codes.ts';
 import { designFromLetters, lettersOfChart } from '../../notation.ts';

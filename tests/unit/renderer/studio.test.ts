@@ -4,14 +4,11 @@ import {
   change,
   dropStroke,
   endStroke,
-  isUnsaved,
-  markSaved,
-  openDesign,
   redoStep,
   stroke,
-  studio,
   undoStep,
-} from '../../../renderer/store/studio.ts';
+} from '../../../renderer/store/changing.ts';
+import { isUnsaved, markSaved, openDesign, studio } from '../../../renderer/store/studio.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
 
@@ -51,11 +48,11 @@ describe('the open design', () => {
 
 describe('a stroke', () => {
   it('is one step, however many parts it had', () => {
-    beginStroke();
+    beginStroke('Draw');
     stroke(paint(0, 0, 1, 3));
     stroke(paint(1, 1, 1, 3));
     stroke(paint(2, 2, 1, 3));
-    endStroke('Draw');
+    endStroke();
     chartIsTrue();
     expect(open().history.done).toHaveLength(1);
     undoStep();
@@ -63,17 +60,17 @@ describe('a stroke', () => {
   });
 
   it('that begins afresh leaves nothing of what it showed before', () => {
-    beginStroke();
+    beginStroke('Draw');
     stroke(paint(0, 0, 8, 4), true);
     stroke(paint(5, 0, 2, 4), true);
     chartIsTrue();
-    endStroke('Line');
+    endStroke();
     expect([...open().chart.cells].filter((code) => code === 4)).toHaveLength(2);
   });
 
   it('that is dropped leaves the design and the history as they were', () => {
     const before = open().design;
-    beginStroke();
+    beginStroke('Draw');
     stroke(paint(3, 0, 8, 4));
     dropStroke();
     chartIsTrue();
@@ -82,17 +79,36 @@ describe('a stroke', () => {
   });
 
   it('that changed nothing leaves no step', () => {
-    beginStroke();
+    beginStroke('Draw');
     stroke(paint(3, 0, 2, 0));
-    endStroke('Unpick');
+    endStroke();
     expect(open().history.done).toHaveLength(0);
   });
 
-  it('can not be undone half drawn', () => {
+  it('that is half drawn is what undo takes back first, and redo brings it back', () => {
     change('Draw', paint(0, 0, 1, 2));
-    beginStroke();
+    beginStroke('Half');
     stroke(paint(1, 0, 1, 2));
-    expect(undoStep()).toBeNull();
+    expect(undoStep()?.label).toBe('Half');
+    chartIsTrue();
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Draw']);
+    redoStep();
+    expect(open().chart.cells[8]).toBe(2);
+  });
+
+  it('is not lost when something else is done in the midst of it', () => {
+    beginStroke('Half');
+    stroke(paint(1, 0, 1, 2));
+    change('Fill', paint(0, 0, 8, 4));
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Half', 'Fill']);
+    chartIsTrue();
+  });
+
+  it('counts as not saved while it is drawn', () => {
+    beginStroke('Half');
+    expect(isUnsaved(open())).toBe(false);
+    stroke(paint(1, 0, 1, 2));
+    expect(isUnsaved(open())).toBe(true);
   });
 });
 
