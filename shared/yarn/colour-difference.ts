@@ -21,12 +21,19 @@ export const LOOK_ALIKE_DELTA_E = 5;
 
 addMode(modeRgb);
 addMode(modeXyz65);
-addMode(modeLab65);
+const toLab = addMode(modeLab65);
 const difference = differenceCiede2000();
 
 /** CIEDE2000 of two colours written as `#rrggbb`: 0 for the same colour, 100 from black to white. */
 export function deltaE2000(hexA: string, hexB: string): number {
   return difference(hexA, hexB);
+}
+
+/** CIELAB of a colour written as `#rrggbb`. Throws where it is not. */
+export function cieLabOf(hex: string): CieLab {
+  const lab = toLab(hex);
+  if (!lab) throw new Error(`${hex} is not a colour written as #rrggbb`);
+  return { l: lab.l, a: lab.a, b: lab.b };
 }
 
 /** CIEDE2000 of two colours in CIELAB. */
