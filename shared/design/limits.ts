@@ -29,6 +29,8 @@ export const limits = {
   picturePixels: 40_000_000,
   /** Bytes of a picture file to import. */
   pictureBytes: 64 * 1024 * 1024,
+  /** Cells across the widest nib: as wide as a drawing hand needs, and quick enough to follow it. */
+  nibCells: 32,
   /** Memory that undo may take in a session, in bytes. */
   historyBytes: 64 * 1024 * 1024,
 } as const;
