@@ -14,25 +14,54 @@ import { faultAt, quoted } from './schema-fault.ts';
 export type YarnLook = Omit<Yarn, 'id' | 'symbol'>;
 export type YarnChange = Partial<Omit<Yarn, 'id'>>;
 
+const nothing: Edit = { kind: 'together', edits: [] };
+
 /**
  * A new yarn at the end of the list, with the lowest free id and the first of `symbols` that no yarn has yet.
  * Problems: `too-many-yarns`, `no-symbol-left`, `bad-yarn`.
  */
 export function addYarn(design: Design, symbols: readonly string[], look: YarnLook): Result<Edit> {
-  const { yarns } = design;
-  if (yarns.length >= limits.yarns) {
+  return addYarns(design, symbols, [look]);
+}
+
+/** Several new yarns, in one edit: all of them or none. Each as `addYarn` does, and with its problems. */
+export function addYarns(
+  design: Design,
+  symbols: readonly string[],
+  looks: readonly YarnLook[],
+): Result<Edit> {
+  const yarns: Yarn[] = [...design.yarns];
+  if (yarns.length + looks.length > limits.yarns) {
+    const most = `A design has at most ${limits.yarns} yarns.`;
     return problem(
       'too-many-yarns',
-      `A design has at most ${limits.yarns} yarns. Merge two of them to make room for another.`,
+      looks.length === 1
+        ? `${most} Merge two of them to make room for another.`
+        : `${most} This one has ${yarns.length}, so ${looks.length} more are too many. Add fewer, or merge some first.`,
     );
   }
-  const symbol = symbols.find((each) => yarns.every((yarn) => yarn.symbol !== each));
-  if (symbol === undefined) {
-    return problem('no-symbol-left', 'Every symbol is in use. Merge two yarns to set one free.');
+  for (const look of looks) {
+    const symbol = symbols.find((each) => yarns.every((yarn) => yarn.symbol !== each));
+    if (symbol === undefined) {
+      return problem('no-symbol-left', 'Every symbol is in use. Merge two yarns to set one free.');
+    }
+    let code = 1;
+    while (yarns.some((yarn) => codeOf(yarn.id) === code)) code++;
+    yarns.push({ ...look, id: yarnIdOf(code), symbol });
   }
-  let code = 1;
-  while (yarns.some((yarn) => codeOf(yarn.id) === code)) code++;
-  return withYarns([...yarns, { ...look, id: yarnIdOf(code), symbol }]);
+  return withYarns(yarns);
+}
+
+/**
+ * The yarn taken to another place of the list: the one that it has afterwards, from 0; beyond either end is that end.
+ * Cells stay as they are, since they go by id. An edit of no parts where it is there already.
+ */
+export function moveYarn(design: Design, id: YarnId, to: number): Edit {
+  const yarn = yarnOf(design, id);
+  const others = design.yarns.filter((each) => each !== yarn);
+  const place = Math.max(0, Math.min(others.length, to));
+  if (design.yarns[place] === yarn) return nothing;
+  return { kind: 'set', field: 'yarns', value: others.toSpliced(place, 0, yarn) };
 }
 
 /** The yarn with some of its fields changed. Problems: `symbol-in-use`, `bad-yarn`. */
@@ -73,11 +102,19 @@ export function removeYarn(design: Design, id: YarnId): Result<Edit> {
 
 /** Every cell of `from` becomes `to`: in all layers, hidden and locked ones too. An edit of no parts where none has any. */
 export function replaceYarnEverywhere(design: Design, from: YarnId, to: YarnId): Edit {
-  yarnOf(design, from);
-  yarnOf(design, to);
-  const paints =
-    from === to ? [] : design.layers.map((layer) => recolouring(layer, codeOf(from), codeOf(to)));
-  return { kind: 'together', edits: paints.filter((paint) => paint !== null) };
+  return { kind: 'together', edits: recolourings(design, new Map([[from, to]])) };
+}
+
+/**
+ * Every cell of a yarn that `mapping` names becomes the yarn it names, all at once, so that two yarns can change places
+ * and several can become one: in all layers, hidden and locked ones too. The ground goes along, since it is the yarn
+ * of the background. Yarns keep their names, colours and places in the list. An edit of no parts where nothing changes.
+ */
+export function recolour(design: Design, mapping: ReadonlyMap<YarnId, YarnId>): Edit {
+  const edits: Edit[] = recolourings(design, mapping);
+  const ground = mapping.get(design.ground) ?? design.ground;
+  if (ground !== design.ground) edits.push({ kind: 'set', field: 'ground', value: ground });
+  return { kind: 'together', edits };
 }
 
 /**
@@ -109,14 +146,28 @@ function listWithout(design: Design, id: YarnId): Edit {
   return { kind: 'set', field: 'yarns', value: design.yarns.filter((yarn) => yarn.id !== id) };
 }
 
-function recolouring(layer: Layer, from: number, to: number): Paint | null {
+/** One paint for each layer that has cells of a yarn to be replaced by another. */
+function recolourings(design: Design, mapping: ReadonlyMap<YarnId, YarnId>): Paint[] {
+  const becomes = Uint8Array.from({ length: 256 }, (_, code) => code);
+  for (const [from, to] of mapping) {
+    yarnOf(design, from);
+    yarnOf(design, to);
+    becomes[codeOf(from)] = codeOf(to);
+  }
+  if (becomes.every((code, of) => code === of)) return [];
+  return design.layers.map((layer) => recolouring(layer, becomes)).filter((paint) => paint !== null);
+}
+
+/** `becomes[code]` is what a cell of that code becomes. */
+function recolouring(layer: Layer, becomes: Uint8Array): Paint | null {
   const runs: number[] = [];
   for (const [r, row] of layer.rows.entries()) {
-    for (let c = row.indexOf(from); c >= 0; ) {
-      let end = c + 1;
-      while (row[end] === from) end++;
-      runs.push(r, c, end - c, to);
-      c = row.indexOf(from, end);
+    for (let c = 0; c < row.length; ) {
+      const from = c;
+      const code = row[c]!;
+      do c++;
+      while (row[c] === code);
+      if (becomes[code] !== code) runs.push(r, from, c - from, becomes[code]!);
     }
   }
   return runs.length === 0 ? null : { kind: 'paint', layer: layer.id, runs: Uint16Array.from(runs) };

@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
 import { faultOf } from '../../../shared/design/check-design.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import { apply, type Edit } from '../../../shared/design/edits.ts';
+import { apply, type Edit, inverse } from '../../../shared/design/edits.ts';
 import {
   addYarn,
+  addYarns,
   changeYarn,
   mergeYarns,
+  moveYarn,
+  recolour,
   removeYarn,
   replaceYarnEverywhere,
 } from '../../../shared/design/yarn-edits.ts';
@@ -59,6 +62,114 @@ describe('a new yarn', () => {
     expect(refusal(addYarn(design, symbols, { ...look, color: 'green' }))).toBe(
       'bad-yarn: The colour of yarn 7 "Fern" must be written like #5b7f4f, in lower case.',
     );
+  });
+});
+
+describe('several new yarns', () => {
+  const looks = [look, { ...look, name: 'Bracken', color: '#8a6a30' }];
+
+  it('come in one edit, each with an id and a symbol of its own', () => {
+    const added = edited(addYarns(design, symbols, looks)).yarns.slice(6);
+    expect(added).toEqual([
+      { ...looks[0], id: 'y7', symbol: 'g' },
+      { ...looks[1], id: 'y8', symbol: 'h' },
+    ]);
+  });
+
+  it("are refused all together, where one of them has no place, no symbol, or can't be", () => {
+    const all = [...'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ0123456789@&'];
+    expect(addYarns(design, all, Array(58).fill(look)).ok).toBe(true);
+    expect(refusal(addYarns(design, all, Array(59).fill(look)))).toBe(
+      'too-many-yarns: A design has at most 64 yarns. This one has 6, so 59 more are too many. ' +
+        'Add fewer, or merge some first.',
+    );
+    expect(refusal(addYarns(design, symbols.slice(0, 7), looks))).toContain('no-symbol-left');
+    expect(refusal(addYarns(design, symbols, [look, { ...look, name: '' }]))).toContain('bad-yarn');
+  });
+});
+
+describe('a yarn moved in the list', () => {
+  it('stands where it was put, and its cells stay', () => {
+    const moved = apply(design, moveYarn(design, 'y5', 1));
+    expect(ids(moved)).toEqual(['y1', 'y5', 'y2', 'y3', 'y4', 'y6']);
+    expect(moved.layers).toBe(design.layers);
+    expect(ids(apply(design, moveYarn(design, 'y1', 3)))).toEqual(['y2', 'y3', 'y4', 'y1', 'y5', 'y6']);
+    expect(apply(moved, inverse(design, moveYarn(design, 'y5', 1)))).toEqual(design);
+  });
+
+  it('goes no further than either end', () => {
+    expect(ids(apply(design, moveYarn(design, 'y5', -3))).at(0)).toBe('y5');
+    expect(ids(apply(design, moveYarn(design, 'y2', 99))).at(-1)).toBe('y2');
+  });
+
+  it('is no change where it stands there already', () => {
+    expect(moveYarn(design, 'y2', 1)).toEqual({ kind: 'together', edits: [] });
+    expect(moveYarn(design, 'y6', 40)).toEqual({ kind: 'together', edits: [] });
+  });
+});
+
+describe('a design recoloured', () => {
+  const sheets = (of: Design) => [lettersOf(of, 0), lettersOf(of, 1)];
+
+  it('lets two yarns change places, on every layer', () => {
+    const layers = design.layers.map((layer) => ({ ...layer, visible: false, locked: true }));
+    const before = { ...design, layers, ground: 'y4' as const };
+    const edit = recolour(
+      before,
+      new Map([
+        ['y2', 'y3'],
+        ['y3', 'y2'],
+      ]),
+    );
+    const after = apply(before, edit);
+    expect(sheets(after)).toEqual([
+      ['aacc', 'aabb'],
+      ['c.-c', '....'],
+    ]);
+    expect(after.yarns).toBe(before.yarns);
+    expect(apply(after, inverse(before, edit))).toEqual(before);
+    expect(
+      apply(
+        after,
+        recolour(
+          after,
+          new Map([
+            ['y2', 'y3'],
+            ['y3', 'y2'],
+          ]),
+        ),
+      ),
+    ).toEqual(before);
+  });
+
+  it('turns yarns round in a circle, or several into one', () => {
+    const circle = new Map([
+      ['y1', 'y2'],
+      ['y2', 'y3'],
+      ['y3', 'y1'],
+    ] as const);
+    expect(sheets(apply(design, recolour(design, circle)))).toEqual([
+      ['bbcc', 'bbaa'],
+      ['c.-c', '....'],
+    ]);
+    const one = new Map([
+      ['y1', 'y5'],
+      ['y2', 'y5'],
+    ] as const);
+    expect(sheets(apply(design, recolour(design, one)))).toEqual([
+      ['eeee', 'eecc'],
+      ['e.-e', '....'],
+    ]);
+  });
+
+  it('takes the ground along', () => {
+    expect(apply(design, recolour(design, new Map([['y1', 'y6']]))).ground).toBe('y6');
+    expect(apply(design, recolour(design, new Map([['y2', 'y6']]))).ground).toBe('y1');
+  });
+
+  it('is no change where each yarn is given for itself, or has no cell', () => {
+    expect(recolour(design, new Map([['y2', 'y2']]))).toEqual({ kind: 'together', edits: [] });
+    expect(recolour(design, new Map([['y6', 'y2']]))).toEqual({ kind: 'together', edits: [] });
   });
 });
 
@@ -150,5 +261,7 @@ describe('a yarn that the design does not have', () => {
   it('is a fault of ours', () => {
     expect(() => removeYarn(design, 'y40')).toThrow('no yarn y40');
     expect(() => replaceYarnEverywhere(design, 'y1', 'y40')).toThrow('no yarn y40');
+    expect(() => recolour(design, new Map([['y40', 'y1']]))).toThrow('no yarn y40');
+    expect(() => moveYarn(design, 'y40', 0)).toThrow('no yarn y40');
   });
 });
