@@ -4,7 +4,7 @@ import type { Design } from '../../shared/design/design.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { good, type Result } from '../../shared/result.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 
 /** The design comes without its layers: the chart says all that a plan needs. */
 export interface PlanQuestion {

@@ -4,7 +4,7 @@ import { materialsOf } from '../../shared/materials/tally.ts';
 import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument } from '../../shared/pattern/page.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { set } from '../settings/settings.tsx';
 import { ask } from '../shell/dialogs.tsx';

@@ -11,7 +11,7 @@ import type { StartCorner } from '../design/schema.ts';
 export const PLAN_FORMAT = 'larkrow-plan';
 export const PLAN_VERSION = 1;
 /** Goes up when the same design and settings would be planned otherwise. */
-export const PLANNER_VERSION = 1;
+export const PLANNER_VERSION = 2;
 
 /** Tied from cord `from` to cord `to` in the row's direction, so from > to where the row goes left. */
 export interface Stretch {

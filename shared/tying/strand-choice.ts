@@ -14,11 +14,22 @@ export interface StrandChoice {
   readonly joins: readonly number[];
 }
 
+/** Rows that are tied already. What was chosen there stays, and strands that hang below them may be carried on. */
+export interface TiedRows {
+  /** How many rows, from the top. */
+  readonly rows: number;
+  /** The choice for the runs of these rows: `previous` has one entry for each of them. */
+  readonly choice: StrandChoice;
+  /** For each of these runs, what is left in the piece that hangs after it, in tenths; -1 where none hangs. */
+  readonly roomAfter: Float64Array;
+}
+
 export interface PlanQuestion {
   readonly chart: Chart;
   readonly runs: Runs;
   readonly settings: PlanSettings;
   readonly tenths: Tenths;
+  readonly tied?: TiedRows;
 }
 
 export type Planner = (question: PlanQuestion) => StrandChoice;

@@ -2,7 +2,7 @@
 import { flatten } from '../../shared/chart/chart.ts';
 import { demoDesigns } from '../../shared/demos/demo-designs.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { mottledDesign } from './parts/mottled-design.ts';
 import { inWords, timesMs } from './parts/times-ms.ts';
 

@@ -8,7 +8,7 @@ import { gaugeOf } from '../../shared/gauge/gauge.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 
 fc.configureGlobal({ seed: 5_000 });

@@ -11,7 +11,7 @@ import { materialsOf } from '../../shared/materials/tally.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument, TextItem } from '../../shared/pattern/page.ts';
 import { margins, type Paper } from '../../shared/pattern/papers.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 import type { Units } from '../../shared/units/units.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
 import { itemBounds, overlap, textBounds } from '../item-bounds.ts';

@@ -4,7 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../shared/chart/chart.ts';
 import { planFaults } from '../../shared/tying/check-plan.ts';
 import type { Piece, Plan } from '../../shared/tying/plan.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planCarefully } from '../../shared/tying/plan-carefully.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../notation.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 
@@ -20,7 +21,7 @@ function soundPlan(change: Partial<Plan['settings']> = {}): {
   const plain = designFromLetters(letters);
   const design = { ...plain, tying: { ...plain.tying, workingLengthMm: 130 + 6.5 * 37.7, ...change } };
   const chart = flatten(design);
-  const plan = planStrands(design, chart);
+  const plan = planCarefully(design, chart);
   if (!plan.ok) throw new Error(plan.problem.sentence);
   return { plan: structuredClone(plan.value), chart };
 }

@@ -5,14 +5,14 @@ import { BARE, yarnIdOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { planFaults } from '../../shared/tying/check-plan.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planCarefully } from '../../shared/tying/plan-carefully.ts';
 import { planNeverCarrying } from '../../shared/tying/plan-never-carrying.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 import { plainCarefulPerson } from './plain-careful-person.ts';
 
 fc.configureGlobal({ seed: 2_000 });
 
-function planned(design: Design, chart: Chart, planner = planStrands): Plan {
+function planned(design: Design, chart: Chart, planner = planCarefully): Plan {
   const plan = planner(design, chart);
   if (!plan.ok) throw new Error(plan.problem.sentence);
   return plan.value;

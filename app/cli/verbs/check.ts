@@ -2,7 +2,7 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import { DESIGN_VERSION } from '../../../shared/design/schema.ts';
 import { problem } from '../../../shared/result.ts';
 import { planFaults } from '../../../shared/tying/check-plan.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
 

@@ -1,5 +1,5 @@
 import { flatten } from '../../../shared/chart/chart.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
 import { asJson } from '../words.ts';

@@ -6,7 +6,7 @@ import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { writePatternPdf } from './draw-pdf.ts';
 

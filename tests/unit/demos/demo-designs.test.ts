@@ -5,7 +5,7 @@ import { codeOf } from '../../../shared/design/codes.ts';
 import { readDesign } from '../../../shared/design/read-design.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
 import { planFaults } from '../../../shared/tying/check-plan.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { lookAlike } from '../../../shared/yarn/colour-difference.ts';
 
 const demos = demoDesigns.map(({ fileName, make }) => ({ fileName, design: make() }));

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../notation.ts';
 
 function materials(letters: string[], change: Partial<Design> = {}) {

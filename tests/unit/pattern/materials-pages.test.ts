@@ -3,7 +3,7 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import { mothAtTheWindow } from '../../../shared/demos/moth-at-the-window.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 
 /** The text of the materials page, lines joined by spaces. */
 function materialsText(units: 'metric' | 'us'): string {

@@ -7,7 +7,7 @@ import { newDesign } from '../../../shared/design/new-design.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { writtenRows, writtenRowText } from '../../../shared/tying/written-rows.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';

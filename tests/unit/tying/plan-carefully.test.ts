@@ -3,14 +3,14 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import { chartHash, chartJson } from '../../../shared/chart/chart-json.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
-import { planStrands } from '../../../shared/tying/plan-greedy.ts';
+import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
 import { planNeverCarrying } from '../../../shared/tying/plan-never-carrying.ts';
 import { designFromLetters } from '../../notation.ts';
 
 /** One knot of a new design's yarn: 2 sqrt((pi 5)^2 + 2.4^2) + 5 mm, to the tenth. Derived. */
 const knotMm = 36.8;
 
-function planOf(letters: string[], change: Partial<Design['tying']> = {}, planner = planStrands): Plan {
+function planOf(letters: string[], change: Partial<Design['tying']> = {}, planner = planCarefully): Plan {
   const plain = designFromLetters(letters);
   const design = { ...plain, tying: { ...plain.tying, ...change } };
   const plan = planner(design, flatten(design));
@@ -214,7 +214,7 @@ describe('a piece too short for one knot', () => {
   it('is refused with what to do about it', () => {
     const design = designFromLetters(['aab']);
     const short = { ...design, tying: { ...design.tying, workingLengthMm: 166.7 } };
-    expect(planStrands(short, flatten(short))).toEqual({
+    expect(planCarefully(short, flatten(short))).toEqual({
       ok: false,
       problem: {
         code: 'piece-too-short',
@@ -224,12 +224,12 @@ describe('a piece too short for one knot', () => {
       },
     });
     const enough = { ...design, tying: { ...design.tying, workingLengthMm: 166.8 } };
-    expect(planStrands(enough, flatten(enough)).ok).toBe(true);
+    expect(planCarefully(enough, flatten(enough)).ok).toBe(true);
   });
 
   it('matters only for yarns that tie', () => {
     const design = designFromLetters(['aab']);
     const thick = design.yarns.map((yarn) => (yarn.id === 'y6' ? { ...yarn, diameterMm: 500 } : yarn));
-    expect(planStrands({ ...design, yarns: thick }, flatten(design)).ok).toBe(true);
+    expect(planCarefully({ ...design, yarns: thick }, flatten(design)).ok).toBe(true);
   });
 });

@@ -12,6 +12,6 @@ import { planBy } from './plan-by.ts';
  * piece is used until it runs out. `chart` is the design's own, as `flatten` makes it.
  * Problem: `piece-too-short` where the working length can't hold one knot and two tails.
  */
-export function planStrands(design: Design, chart: Chart, gauge?: Gauge): Result<Plan> {
+export function planCarefully(design: Design, chart: Chart, gauge?: Gauge): Result<Plan> {
   return planBy(carefulPerson, design, chart, gauge);
 }
