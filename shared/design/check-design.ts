@@ -3,6 +3,7 @@
  * writing asks it again, so that the studio never makes a file that it would refuse to open.
  */
 import type { Design } from './design.ts';
+import { limits } from './limits.ts';
 import { codesAllowed } from './row-text.ts';
 import { DESIGN_FORMAT, DESIGN_VERSION } from './schema.ts';
 import { askSchema, quoted } from './schema-fault.ts';
@@ -22,6 +23,11 @@ export const laws: readonly Law[] = [
     const odd = layers.find((layer) => layer.rows.length !== rows);
     return odd ? `layer ${quoted(odd.name)} has ${counted(odd.rows.length, 'row')} instead of ${rows}` : null;
   },
+  ({ fringe }) =>
+    fringe.shape === 'by-hand' && !fringe.byHandMm
+      ? 'the fringe is drawn by hand, but the lengths of its cords are missing'
+      : null,
+  ({ reference }) => reference && base64Fault(reference.picture),
 ];
 
 /** What is wrong with a design in memory, cells and all; null where it can be written and read again. */
@@ -57,6 +63,19 @@ function cellsFault({ columns, layers, yarns }: Design): string | null {
     }
   }
   return null;
+}
+
+/** Lines are whole groups of four, so that each can be read by itself; only the last may end in `=`. */
+function base64Fault(lines: readonly string[]): string | null {
+  const odd = lines.findIndex(
+    (line, i) => line.length % 4 !== 0 || (line.endsWith('=') && i < lines.length - 1),
+  );
+  if (odd >= 0) return `line ${odd + 1} of the reference picture is not whole base64`;
+  const bytes = lines.reduce((sum, line) => sum + (line.length / 4) * 3, 0);
+  const padding = lines.at(-1)?.match(/=*$/)?.[0].length ?? 0;
+  return bytes - padding > limits.referenceBytes
+    ? `the reference picture has more than ${limits.referenceBytes} bytes`
+    : null;
 }
 
 function twice<K extends string>(

@@ -29,6 +29,12 @@ export const limits = {
   picturePixels: 40_000_000,
   /** Bytes of a picture file to import. */
   pictureBytes: 64 * 1024 * 1024,
+  /** Bytes of the picture that lies under a chart: 1600 pixels a side take one or two million. */
+  referenceBytes: 4 * 1024 * 1024,
+  /** Characters of one line of its base64, well within `stringChars`; a multiple of 4. */
+  referenceLineChars: 60_000,
+  /** Lines of its base64: twice as many as full lines of the largest picture need. */
+  referenceLines: 200,
   /** Cells across the widest nib: as wide as a drawing hand needs, and quick enough to follow it. */
   nibCells: 32,
   /** Memory that undo may take in a session, in bytes. */

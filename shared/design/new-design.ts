@@ -55,6 +55,7 @@ export function newDesign({
       },
       { id: 'picture', name: 'Picture', visible: true, locked: false, rows: filled(columns, rows, EMPTY) },
     ],
+    reference: null,
   };
 }
 

@@ -73,12 +73,20 @@ function objectIn(text: string): Result<JsonObject> {
 
 /** Counts beyond the limits, found before the schema walks through the lists. */
 function countFault(file: JsonObject): string | null {
-  const { columns, rows, layers, yarns, swatches } = file;
+  const { columns, rows, layers, yarns, swatches, fringe, reference } = file;
   if (Array.isArray(yarns) && yarns.length > limits.yarns) {
     return `${yarns.length} yarns are more than the ${limits.yarns} of one design`;
   }
   if (Array.isArray(swatches) && swatches.length > limits.swatches) {
     return `${swatches.length} swatches are more than the ${limits.swatches} of one design`;
+  }
+  const lengths = isObject(fringe) ? countOf(fringe.byHandMm) : 0;
+  if (lengths > limits.columns) {
+    return `${lengths} fringe lengths are more than the ${limits.columns} cords of the widest chart`;
+  }
+  const lines = isObject(reference) ? countOf(reference.picture) : 0;
+  if (lines > limits.referenceLines) {
+    return `its reference picture has ${lines} lines, more than the ${limits.referenceLines} of the largest`;
   }
   const sheets: readonly unknown[] = Array.isArray(layers) ? layers : [];
   const fault = sizeFault(countOr1(columns), countOr1(rows), sheets.length);
@@ -125,6 +133,10 @@ function dropPrototypes(value: unknown): void {
 
 function isObject(value: unknown): value is Record<string, unknown> {
   return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+function countOf(value: unknown): number {
+  return Array.isArray(value) ? value.length : 0;
 }
 
 /** A count as the file gives it; 1 where it is none, for the schema to refuse. */

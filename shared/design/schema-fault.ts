@@ -38,7 +38,7 @@ export function faultAt(path: readonly PropertyKey[], file: unknown): string {
   const pattern = path.map((key) => (typeof key === 'number' ? '*' : String(key))).join('.');
   const [subject, rule] = fieldWords[pattern] ?? [`the value ${quoted(pattern)}`, 'something else'];
   const named = subject.replace(/\{(\w+)\}/g, (_, kind: string) =>
-    kind === 'row' ? String(Number(path[3]) + 1) : nameOf(kind, path, file),
+    counted[kind] === undefined ? nameOf(kind, path, file) : String(Number(path[counted[kind]]) + 1),
   );
   return valueAt(path, file) === undefined ? `${named} is missing` : `${named} must be ${rule}`;
 }
@@ -50,12 +50,16 @@ export function quoted(words: string): string {
   return `"${letters.length > 40 ? `${letters.slice(0, 40).join('')}…` : line}"`;
 }
 
+/** What is told by its number alone, from 1, and where in the path that number stands. */
+const counted: Readonly<Record<string, number>> = { row: 3, cord: 2, line: 2 };
+
 const list = 'a list';
 const group = 'a group of named values';
 const aName = `a text of at most ${limits.nameChars} characters`;
 const filledName = `a text of 1 to ${limits.nameChars} characters`;
 const mm = 'a number of mm above 0, at most 100000';
 const mmOrZero = 'a number of mm from 0 to 100000';
+const place = 'a number of mm from -100000 to 100000';
 const seconds = 'a number of seconds from 0 to 1000000';
 const trueOrFalse = 'true or false';
 const yarnId = 'one of y1 to y64';
@@ -83,9 +87,11 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'dowel.overhangMm': ["the dowel's overhang", mmOrZero],
   'dowel.gPerCm3': ["the density of the dowel's wood", 'a number of g per cubic cm above 0, at most 25'],
   fringe: ['the fringe', group],
-  'fringe.shape': ["the fringe's shape", 'straight, v, inverted-v or curve'],
+  'fringe.shape': ["the fringe's shape", 'straight, v, inverted-v, curve or by-hand'],
   'fringe.longMm': ["the fringe's longest cord", mmOrZero],
   'fringe.shortMm': ["the fringe's shortest cord", mmOrZero],
+  'fringe.byHandMm': ['the list of fringe lengths drawn by hand', `a list of 1 to ${limits.columns} lengths`],
+  'fringe.byHandMm.*': ['the fringe of cord {cord}', mmOrZero],
   swatches: ['the list of swatches', list],
   'swatches.*': ['{swatch}', group],
   'swatches.*.widthMm': ['the width of {swatch}', mm],
@@ -120,6 +126,8 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'yarns.*.diameterMm': ['the thickness of {yarn}', mm],
   'yarns.*.metresPer100G': ['the length of 100 g of {yarn}', 'a number of metres above 0, at most 100000'],
   'yarns.*.skeinG': ['the skein of {yarn}', 'a number of g above 0, at most 100000'],
+  'yarns.*.price': ['the price of a skein of {yarn}', 'a number from 0 to 1000000'],
+  'yarns.*.ownedSkeins': ['the owned skeins of {yarn}', 'a number from 0 to 100000'],
   layers: ['the list of layers', 'a list of at least one layer'],
   'layers.*': ['{layer}', group],
   'layers.*.id': ['the id of {layer}', 'a word of 1 to 32 lower-case letters, digits and hyphens'],
@@ -128,6 +136,20 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'layers.*.locked': ['the lock of {layer}', trueOrFalse],
   'layers.*.rows': ['the list of rows of {layer}', list],
   'layers.*.rows.*': ['row {row} of {layer}', 'a text'],
+  reference: ['the reference picture', 'a group of named values, or null where there is none'],
+  'reference.name': ['the name of the reference picture', aName],
+  'reference.mediaType': ['the kind of the reference picture', 'image/png, image/jpeg or image/webp'],
+  'reference.picture': ['the content of the reference picture', 'a list of lines of base64'],
+  'reference.picture.*': [
+    'line {line} of the reference picture',
+    `a line of base64, at most ${limits.referenceLineChars} characters`,
+  ],
+  'reference.opacity': ['the opacity of the reference picture', 'a number from 0 to 1'],
+  'reference.leftMm': ['the place of the reference picture from the left', place],
+  'reference.topMm': ['the place of the reference picture from the top', place],
+  'reference.widthMm': ['the width of the reference picture', mm],
+  'reference.heightMm': ['the height of the reference picture', mm],
+  'reference.visible': ['the visibility of the reference picture', trueOrFalse],
 };
 
 /** 'yarn 4 "Moss"': counted from 1, with the name where it has one. */

@@ -1,5 +1,5 @@
 /**
- * The design file, version 1: the single source for types, validation and the published JSON Schema.
+ * The design file, version 2: the single source for types, validation and the published JSON Schema.
  *
  * Objects are loose: keys that this version does not know are kept and written back, so a file survives a visit
  * to an older studio. Lengths are in mm, masses in g, times in s. A layer's cells are one string a row, see
@@ -9,7 +9,7 @@ import { z } from 'zod';
 import { limits } from './limits.ts';
 
 export const DESIGN_FORMAT = 'larkrow-design';
-export const DESIGN_VERSION = 1;
+export const DESIGN_VERSION = 2;
 
 /**
  * Without this, zod tries once whether it may compile code. A page under our content security policy may not, and
@@ -40,6 +40,10 @@ export const yarnSchema = z.looseObject({
   /** Metres of yarn in 100 g. */
   metresPer100G: z.number().positive().max(100_000),
   skeinG: z.number().positive().max(100_000),
+  /** Of one skein, in the maker's own money; absent: not told. */
+  price: z.number().nonnegative().max(1_000_000).optional(),
+  /** Skeins at home, whole or begun; absent: not told. */
+  ownedSkeins: z.number().nonnegative().max(100_000).optional(),
 });
 
 export const swatchSchema = z.looseObject({
@@ -76,11 +80,13 @@ export const dowelSchema = z.looseObject({
 });
 
 export const fringeSchema = z.looseObject({
-  shape: z.enum(['straight', 'v', 'inverted-v', 'curve']),
+  shape: z.enum(['straight', 'v', 'inverted-v', 'curve', 'by-hand']),
   /** Fringe of the longest cord below the last row. */
   longMm: mmOrZero,
   /** Fringe of the shortest cord; equal to `longMm` where the fringe is straight. */
   shortMm: mmOrZero,
+  /** Each cord's length, left to right, where the shape is 'by-hand'; elsewhere kept and not used. */
+  byHandMm: z.array(mmOrZero).min(1).max(limits.columns).optional(),
 });
 
 export const tyingSchema = z.looseObject({
@@ -119,6 +125,31 @@ const layerSchema = z.looseObject({
     .max(limits.rows),
 });
 
+/** A picture laid under the chart while drawing. It is seen on the screen only: no print, no figure knows of it. */
+export const referenceSchema = z.looseObject({
+  name,
+  mediaType: z.enum(['image/png', 'image/jpeg', 'image/webp']),
+  /** The picture file in base64, in lines, so that no text of the design file grows too long. */
+  picture: z
+    .array(
+      z
+        .string()
+        .regex(/^[A-Za-z0-9+/]+={0,2}$/)
+        .max(limits.referenceLineChars),
+    )
+    .min(1)
+    .max(limits.referenceLines),
+  /** From 0, not to be seen, to 1. */
+  opacity: z.number().min(0).max(1),
+  /** Its left edge from that of cord 1, to the right. */
+  leftMm: z.number().min(-100_000).max(100_000),
+  /** Its upper edge from that of row 1, downwards. */
+  topMm: z.number().min(-100_000).max(100_000),
+  widthMm: mm,
+  heightMm: mm,
+  visible: z.boolean(),
+});
+
 export const designFileSchema = z.looseObject({
   format: z.literal(DESIGN_FORMAT),
   version: z.literal(DESIGN_VERSION),
@@ -142,6 +173,8 @@ export const designFileSchema = z.looseObject({
   yarns: z.array(yarnSchema).min(1).max(limits.yarns),
   /** Bottom layer first. */
   layers: z.array(layerSchema).min(1).max(limits.layers),
+  /** Null: no picture lies under the chart. */
+  reference: referenceSchema.nullable(),
 });
 
 /** A type without the 'any other key' of loose objects: such keys are kept, but no code of ours reads them. */
@@ -157,6 +190,7 @@ export type Swatch = Known<z.infer<typeof swatchSchema>>;
 export type Cord = Known<z.infer<typeof cordSchema>>;
 export type Dowel = Known<z.infer<typeof dowelSchema>>;
 export type Fringe = Known<z.infer<typeof fringeSchema>>;
+export type Reference = Known<z.infer<typeof referenceSchema>>;
 export type TyingSettings = Known<z.infer<typeof tyingSchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];

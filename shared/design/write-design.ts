@@ -31,7 +31,7 @@ type Order = ReadonlyMap<string, Order | null> | null;
 const order = orderOf(designFileSchema);
 
 function orderOf(schema: unknown): Order {
-  if (schema instanceof z.ZodOptional) return orderOf(schema.unwrap());
+  if (schema instanceof z.ZodOptional || schema instanceof z.ZodNullable) return orderOf(schema.unwrap());
   if (schema instanceof z.ZodArray) return orderOf(schema.element);
   if (!(schema instanceof z.ZodObject)) return null;
   return new Map(Object.entries(schema.shape).map(([key, below]) => [key, orderOf(below)]));

@@ -1,12 +1,14 @@
 /**
  * Random designs for property tests: small charts of several layers, bare and empty cells, hidden and locked layers,
- * any Unicode in names, yarns in any order of any ids, keys that no version knows.
+ * any Unicode in names, yarns in any order of any ids, priced and owned or not, fringes of every shape, a picture under the
+ * chart or none, keys that no version knows.
  */
 import fc from 'fast-check';
 import { BARE, codeOf, EMPTY, yarnIdOf } from '../../shared/design/codes.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import type { Design, Layer } from '../../shared/design/design.ts';
-import type { Swatch, Yarn } from '../../shared/design/schema.ts';
+import type { Fringe, Reference, Swatch, Yarn } from '../../shared/design/schema.ts';
+import { fringeByHand } from '../../shared/gauge/fringe.ts';
 
 export interface ArbitraryDesign {
   maxColumns?: number;
@@ -22,6 +24,8 @@ const filledName = fc.oneof(
   fc.string({ unit: 'binary', minLength: 1, maxLength: 12 }),
 );
 const name = fc.oneof(fc.constant(''), filledName);
+const money = fc.oneof(fc.integer({ min: 0, max: 1_000_000 }), fc.double({ min: 0, max: 50, noNaN: true }));
+const skeins = fc.constantFrom(0, 0.25, 1, 2.5, 100_000);
 const mm = fc.oneof(fc.integer({ min: 1, max: 5000 }), fc.double({ min: 0.001, max: 5000, noNaN: true }));
 
 /** Keys of another version or another program; none is one of ours, and none is `__proto__`, which is never kept. */
@@ -59,7 +63,8 @@ export function arbitraryDesign({
         notes: name,
         startCorner: fc.constantFrom('top-left' as const, 'top-right' as const),
         cord: fc.record({ strangers, name, diameterMm: mm }),
-        fringe: fc.constantFrom('straight' as const, 'v' as const, 'inverted-v' as const, 'curve' as const),
+        fringe: arbitraryFringe(maxColumns),
+        reference: fc.option(arbitraryReference()),
         swatches: fc.array(arbitrarySwatch(), { maxLength: 3 }),
         ground: fc.constantFrom(...yarns.map(({ id }) => id)),
         layers: fc.tuple(
@@ -82,7 +87,7 @@ export function arbitraryDesign({
             diameterMm: parts.cord.diameterMm,
           },
           dowel: defaults.dowel,
-          fringe: { ...defaults.fringe, shape: parts.fringe },
+          fringe: parts.fringe,
           swatches: parts.swatches,
           tying: defaults.tying,
           rates: defaults.rates,
@@ -90,6 +95,7 @@ export function arbitraryDesign({
           ground: parts.ground,
           yarns,
           layers: parts.layers,
+          reference: parts.reference,
         }),
       ),
   );
@@ -101,6 +107,7 @@ function arbitraryYarns(maxYarns: number): fc.Arbitrary<Yarn[]> {
     name: filledName,
     color: fc.integer({ min: 0, max: 0xffffff }),
     diameterMm: mm,
+    told: fc.record({ price: money, ownedSkeins: skeins }, { requiredKeys: [] }),
   });
   return fc
     .integer({ min: 1, max: maxYarns })
@@ -120,8 +127,47 @@ function arbitraryYarns(maxYarns: number): fc.Arbitrary<Yarn[]> {
         color: `#${each.color.toString(16).padStart(6, '0')}`,
         symbol: symbols[i]!,
         diameterMm: each.diameterMm,
+        ...each.told,
       })),
     );
+}
+
+function arbitraryFringe(maxColumns: number): fc.Arbitrary<Fringe> {
+  const even = fc
+    .record({
+      strangers,
+      shape: fc.constantFrom('straight' as const, 'v' as const, 'inverted-v' as const, 'curve' as const),
+    })
+    .map(({ strangers: others, shape }) => ({ ...defaults.fringe, ...others, shape }));
+  // Of another number of cords than the chart has, too: the chart may have been resized since.
+  const byHand = fc.array(fc.nat({ max: 400 }), { minLength: 1, maxLength: maxColumns }).map(fringeByHand);
+  return fc.oneof(even, byHand);
+}
+
+function arbitraryReference(): fc.Arbitrary<Reference> {
+  const whole = fc
+    .uint8Array({ minLength: 3, maxLength: 30 })
+    .map((bytes) => bytes.subarray(0, bytes.length - (bytes.length % 3)));
+  const last = fc.uint8Array({ minLength: 1, maxLength: 30 });
+  const line = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
+  const picture = fc
+    .tuple(fc.array(whole, { maxLength: 3 }), last)
+    .map(([first, end]) => [...first, end].map(line));
+  return fc
+    .record({
+      strangers,
+      name,
+      mediaType: fc.constantFrom('image/png' as const, 'image/jpeg' as const, 'image/webp' as const),
+      picture,
+      opacity: fc.double({ min: 0, max: 1, noNaN: true }),
+      leftMm: fc.integer({ min: -500, max: 500 }),
+      // JSON has no -0: it is written as 0.
+      topMm: fc.double({ min: -500, max: 500, noNaN: true }).map((top) => top + 0),
+      widthMm: mm,
+      heightMm: mm,
+      visible: fc.boolean(),
+    })
+    .map(({ strangers: others, ...reference }) => ({ ...others, ...reference }));
 }
 
 function arbitrarySwatch(): fc.Arbitrary<Swatch> {

@@ -21,8 +21,10 @@ type Reader = (bytes: Uint8Array) => Result<Design>;
 const files = Number(process.env.LARKROW_DAMAGED ?? 10_000);
 const maxMs = 2_000;
 
-const examples = ['plain', 'everything', 'by-hand'].map((name) =>
-  readFileSync(new URL(`../examples/v1/${name}.larkrow`, import.meta.url), 'utf8'),
+const examples = ['v1', 'v2'].flatMap((version) =>
+  ['plain', 'everything', 'by-hand'].map((name) =>
+    readFileSync(new URL(`../examples/${version}/${name}.larkrow`, import.meta.url), 'utf8'),
+  ),
 );
 const drawn = fc
   .sample(arbitraryDesign({ maxColumns: 40, maxRows: 30 }), { numRuns: 20, seed: 7 })

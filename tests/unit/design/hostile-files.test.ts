@@ -31,6 +31,16 @@ const hostile: [what: string, make: () => string, outcome: string][] = [
   ['300,000 yarns', () => JSON.stringify({ ...file, yarns: Array(300_000).fill(0) }), 'too-large'],
   ['300,000 swatches', () => JSON.stringify({ ...file, swatches: Array(300_000).fill({}) }), 'too-large'],
   ['300,000 layers', () => JSON.stringify({ ...file, layers: Array(300_000).fill(null) }), 'too-large'],
+  [
+    '300,000 fringe lengths',
+    () => JSON.stringify({ ...file, fringe: { byHandMm: Array(300_000).fill(null) } }),
+    'too-large',
+  ],
+  [
+    '300,000 lines of a picture',
+    () => JSON.stringify({ ...file, reference: { picture: Array(300_000).fill(0) } }),
+    'too-large',
+  ],
   ['80 MB of long texts', () => withKey(`"x": [${`"${'x'.repeat(65_000)}",`.repeat(1_230)}0]`), 'opened'],
   ['80 MB of opening brackets', () => '['.repeat(80_000_000), 'too-large'],
   ['80 MB of closing brackets', () => ']'.repeat(80_000_000), 'not-a-design'],

@@ -117,6 +117,46 @@ describe('a design file', () => {
     expect(outcome({ ...file, ['k'.repeat(limits.stringChars + 1)]: 1 })).toBe('too-large');
   });
 
+  const reference = (picture: string[]) => ({
+    ...file,
+    reference: {
+      name: 'bay.png',
+      mediaType: 'image/png',
+      picture,
+      opacity: 1,
+      leftMm: 0,
+      topMm: 0,
+      widthMm: 10,
+      heightMm: 10,
+      visible: true,
+    },
+  });
+
+  it(`has a fringe of at most ${limits.columns} lengths drawn by hand`, () => {
+    const drawn = (count: number) => ({
+      ...file,
+      fringe: { shape: 'by-hand', longMm: 9, shortMm: 9, byHandMm: Array<number>(count).fill(9) },
+    });
+    expect(outcome(drawn(limits.columns))).toBe('opened');
+    expect(outcome(drawn(limits.columns + 1))).toBe('too-large');
+  });
+
+  it(`has a picture of at most ${limits.referenceBytes} bytes under its chart`, () => {
+    const base64 = (bytes: number) =>
+      Buffer.alloc(bytes, 7)
+        .toString('base64')
+        .match(new RegExp(`.{1,${limits.referenceLineChars}}`, 'g'))!;
+    expect(outcome(reference(base64(limits.referenceBytes)))).toBe('opened');
+    expect(outcome(reference(base64(limits.referenceBytes + 1)))).toBe('damaged');
+  });
+
+  it(`has that picture in at most ${limits.referenceLines} lines of at most ${limits.referenceLineChars} characters`, () => {
+    expect(outcome(reference(Array<string>(limits.referenceLines).fill('AAAA')))).toBe('opened');
+    expect(outcome(reference(Array<string>(limits.referenceLines + 1).fill('AAAA')))).toBe('too-large');
+    expect(outcome(reference(['A'.repeat(limits.referenceLineChars)]))).toBe('opened');
+    expect(outcome(reference(['A'.repeat(limits.referenceLineChars + 4)]))).toBe('damaged');
+  });
+
   it(`holds no name of more than ${limits.nameChars} characters`, () => {
     expect(outcome({ ...file, title: 'x'.repeat(limits.nameChars) })).toBe('opened');
     expect(outcome({ ...file, title: 'x'.repeat(limits.nameChars + 1) })).toBe('damaged');

@@ -1,4 +1,4 @@
-import { readdirSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { laws } from '../../../shared/design/check-design.ts';
 import { canMigrate, type Migrations, migrate, migrations } from '../../../shared/design/migrations.ts';
@@ -7,8 +7,9 @@ import { DESIGN_VERSION } from '../../../shared/design/schema.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
 import { designFromLetters } from '../../notation.ts';
 
-/** Three made-up versions before the first: each step renames one field and notes that it ran. */
+/** Three made-up versions before the first: each step renames one field and notes that it ran. Ours follow. */
 const chain: Migrations = {
+  ...migrations,
   [-2]: ({ name, ...file }) => ({ ...file, heading: name, ran: ['-2'] }),
   [-1]: ({ heading, ran, ...file }) => ({ ...file, caption: heading, ran: [...(ran as string[]), '-1'] }),
   0: ({ caption, ran, ...file }) => ({ ...file, title: caption, ran: [...(ran as string[]), '0'] }),
@@ -48,6 +49,25 @@ describe('an old file', () => {
   it('of a version that no step leads on from is refused, and never guessed at', () => {
     expect(canMigrate(-3, chain)).toBe(false);
     expect(() => migrate(old, -3, chain)).toThrow('no step from version -3');
+  });
+});
+
+describe('a design of version 1', () => {
+  const stored = readFileSync(new URL('../../examples/v1/everything.larkrow', import.meta.url), 'utf8');
+
+  it('is written as version 2 with no picture under its chart, and is otherwise as it was', () => {
+    const read = readDesign(stored);
+    expect(read.ok && writeDesign(read.value)).toBe(
+      stored.replace('"version": 1', '"version": 2').replace(/\n\}\n$/, ',\n  "reference": null\n}\n'),
+    );
+  });
+
+  it('that held a key of another program where version 2 has its picture loses that key alone', () => {
+    expect(migrate({ version: 1, reference: 'page 7', page: 7 }, 1)).toEqual({
+      version: 2,
+      reference: null,
+      page: 7,
+    });
   });
 });
 

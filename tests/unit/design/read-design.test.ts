@@ -9,6 +9,17 @@ import { designFromLetters, lettersOf } from '../../notation.ts';
 type Json = Record<string, unknown>;
 
 const examples = new URL('../../examples/', import.meta.url);
+const reference = {
+  name: 'harbour.png',
+  mediaType: 'image/png',
+  picture: ['AAAA'],
+  opacity: 0.5,
+  leftMm: -12,
+  topMm: 0,
+  widthMm: 90,
+  heightMm: 120.5,
+  visible: true,
+};
 const text = writeDesign(designFromLetters(['aab', 'b.-']));
 
 /** The file with some of its top-level values changed. */
@@ -26,6 +37,10 @@ function withYarns(...changes: Json[]): string {
   return changed({ yarns: yarns.map((yarn, i) => ({ ...yarn, ...changes[i] })) });
 }
 
+function withReference(change: Json): string {
+  return changed({ reference: { ...reference, ...change } });
+}
+
 function refusal(file: string | Uint8Array): string {
   const read = typeof file === 'string' ? readDesign(file) : readDesignBytes(file);
   if (read.ok) throw new Error('the file was opened');
@@ -40,6 +55,9 @@ describe('a stored design of every version that was ever published', () => {
     'v1/by-hand.larkrow': '0fb7cdfca96f31defe3af79f4fbb23e50d87d10427db6ee8d45dc35e4d6ac2da',
     'v1/everything.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v1/plain.larkrow': '5252583a3ecf38022e2982769a88515771bc34e9a27bad740e0c599908dda60c',
+    'v2/by-hand.larkrow': '0fb7cdfca96f31defe3af79f4fbb23e50d87d10427db6ee8d45dc35e4d6ac2da',
+    'v2/everything.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
+    'v2/plain.larkrow': '5252583a3ecf38022e2982769a88515771bc34e9a27bad740e0c599908dda60c',
   };
 
   it.each(Object.entries(charts))('%s opens with the chart it always had', (file, hash) => {
@@ -55,7 +73,7 @@ describe('a stored design of every version that was ever published', () => {
     expect(stored.filter((name) => name.endsWith('.larkrow')).sort()).toEqual(Object.keys(charts));
   });
 
-  it.each(['v1/plain.larkrow', 'v1/everything.larkrow'])('%s is in canonical form', (file) => {
+  it.each(['v2/plain.larkrow', 'v2/everything.larkrow'])('%s is in canonical form', (file) => {
     const stored = readFileSync(new URL(file, examples), 'utf8');
     const read = readDesign(stored);
     expect(read.ok && writeDesign(read.value)).toBe(stored);
@@ -103,8 +121,8 @@ describe('what is no design', () => {
 
 describe('a newer design', () => {
   it('is not opened; the sentence names both versions', () => {
-    expect(refusal(changed({ version: 2, layers: 'quite another thing' }))).toBe(
-      'newer-version: The file was saved by a newer Larkrow: it has version 2, and this Larkrow reads up to version 1. Update Larkrow to open it.',
+    expect(refusal(changed({ version: 3, layers: 'quite another thing' }))).toBe(
+      'newer-version: The file was saved by a newer Larkrow: it has version 3, and this Larkrow reads up to version 2. Update Larkrow to open it.',
     );
   });
 
@@ -160,6 +178,41 @@ describe('a damaged design', () => {
       'the number of cords must be a whole number from 1 to 1000',
     ],
     ['no yarns', changed({ yarns: [] }), 'the list of yarns must be a list of at least one yarn'],
+    [
+      'a fringe drawn by hand of no lengths',
+      changed({ fringe: { shape: 'by-hand', longMm: 10, shortMm: 0 } }),
+      'the fringe is drawn by hand, but the lengths of its cords are missing',
+    ],
+    [
+      'a cord of the fringe that is no length',
+      changed({ fringe: { shape: 'by-hand', longMm: 10, shortMm: 0, byHandMm: [10, -1, 0] } }),
+      'the fringe of cord 2 must be a number of mm from 0 to 100000',
+    ],
+    [
+      'a picture of no known kind',
+      withReference({ mediaType: 'image/gif' }),
+      'the kind of the reference picture must be image/png, image/jpeg or image/webp',
+    ],
+    [
+      'a picture of other letters than base64',
+      withReference({ picture: ['AAAA', 'A-A='] }),
+      'line 2 of the reference picture must be a line of base64, at most 60000 characters',
+    ],
+    [
+      'a picture that lost a letter',
+      withReference({ picture: ['AAA', 'AAAA'] }),
+      'line 1 of the reference picture is not whole base64',
+    ],
+    [
+      'a picture that ends before its last line',
+      withReference({ picture: ['AAAA', 'AA==', 'AAAA'] }),
+      'line 2 of the reference picture is not whole base64',
+    ],
+    [
+      'a price below nothing',
+      withYarns({ price: -1 }),
+      'the price of a skein of yarn 1 "Linen" must be a number from 0 to 1000000',
+    ],
   ])('with %s is refused, and told where', (_, file, what) => {
     expect(refusal(file)).toBe(`damaged: The file is damaged: ${what}. ${older}`);
   });

@@ -21,7 +21,7 @@ describe('the text of a design', () => {
     };
     expect(writeDesign(strange)).toBe(`{
   "format": "larkrow-design",
-  "version": 1,
+  "version": 2,
   "title": "Two rows",
   "designer": "",
   "notes": "",
@@ -54,6 +54,7 @@ describe('the text of a design', () => {
       ]
     }
   ],
+  "reference": null,
   "ape": { "a": [] },
   "zebra": [1, 2]
 }

@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import type { Fringe } from '../../../shared/design/schema.ts';
-import { fringeMm } from '../../../shared/gauge/fringe.ts';
+import { fringeByHand, fringeMm } from '../../../shared/gauge/fringe.ts';
 
-const of = (shape: Fringe['shape'], columns: number) =>
+const of = (shape: Exclude<Fringe['shape'], 'by-hand'>, columns: number) =>
   fringeMm(columns, { shape, longMm: 100, shortMm: 20 });
 
 describe('the fringe', () => {
@@ -28,6 +28,22 @@ describe('the fringe', () => {
       expect(of(shape, columns)).toHaveLength(columns);
       expect(of(shape, columns).toReversed()).toEqual(of(shape, columns));
     }
+  });
+
+  it('drawn by hand gives each cord its own length', () => {
+    expect(fringeMm(4, fringeByHand([30, 0, 120.5, 60]))).toEqual([30, 0, 120.5, 60]);
+  });
+
+  it('drawn by hand tells its longest and its shortest cord', () => {
+    expect(fringeByHand([30, 10, 120.5, 60])).toMatchObject({ longMm: 120.5, shortMm: 10 });
+  });
+
+  it('drawn by hand is spread over more cords or fewer, and keeps its ends', () => {
+    expect(fringeMm(5, fringeByHand([0, 100, 40]))).toEqual([0, 50, 100, 70, 40]);
+    expect(fringeMm(3, fringeByHand([0, 50, 100, 70, 40]))).toEqual([0, 100, 40]);
+    expect(fringeMm(2, fringeByHand([10, 99, 99, 20]))).toEqual([10, 20]);
+    expect(fringeMm(3, fringeByHand([70]))).toEqual([70, 70, 70]);
+    expect(fringeMm(1, fringeByHand([0, 40]))).toEqual([20]);
   });
 
   it('of one or two cords has no edge', () => {
