@@ -10,7 +10,7 @@ import { paintStrips } from '../../shared/chart/tools/strips.ts';
 import { BARE } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { apply, inverse } from '../../shared/design/edits.ts';
-import { planStrands } from '../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { knotsOf, runsOf } from '../../shared/tying/runs.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 import { arbitraryDesign } from './arbitrary-design.ts';

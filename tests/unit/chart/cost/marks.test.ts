@@ -7,7 +7,7 @@ import { shortRuns } from '../../../../shared/chart/cost/short-runs.ts';
 import { defaults } from '../../../../shared/design/defaults.ts';
 import type { Design } from '../../../../shared/design/design.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
-import { planStrands } from '../../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../../notation.ts';
 
 /** A mask as rows: `.` for 0, else the number. */

@@ -5,7 +5,7 @@ import { tidyCells } from '../../../../shared/chart/cost/tidy-cells.ts';
 import { defaults } from '../../../../shared/design/defaults.ts';
 import type { Design, Layer } from '../../../../shared/design/design.ts';
 import { apply, inverse } from '../../../../shared/design/edits.ts';
-import { planStrands } from '../../../../shared/tying/plan-greedy.ts';
+import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 import { designFromLetters, lettersOf, lettersOfChart } from '../../../notation.ts';
 
 function tidy(rows: string[], colours: string[] = []): string[] {
