@@ -37,6 +37,10 @@ export const limits = {
   referenceLines: 200,
   /** Cells across the widest nib: as wide as a drawing hand needs, and quick enough to follow it. */
   nibCells: 32,
+  /** Yarns of the stash: more than a shelf holds, few enough to be listed and compared in colour at once. */
+  stashYarns: 500,
+  /** Characters of the notes of one yarn of the stash: a label and a remark, so that the file stays small. */
+  stashNoteChars: 2000,
   /** Memory that undo may take in a session, in bytes. */
   historyBytes: 64 * 1024 * 1024,
 } as const;

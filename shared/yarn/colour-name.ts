@@ -59,15 +59,20 @@ export function colourName(hex: string): string {
   return capital(`${lightness}${greyish}${look.name}`);
 }
 
-/** Names for a list of colours, no two alike: the second 'Dark red' is 'Dark red 2'. */
+/** A plain name for a colour that is none of those taken: the second 'Dark red' is 'Dark red 2'. */
+export function colourNameBeside(hex: string, taken: readonly string[]): string {
+  const name = colourName(hex);
+  if (!taken.includes(name)) return name;
+  let count = 2;
+  while (taken.includes(`${name} ${count}`)) count++;
+  return `${name} ${count}`;
+}
+
+/** Names for a list of colours, no two alike. */
 export function colourNames(hexes: readonly string[]): string[] {
-  const used = new Map<string, number>();
-  return hexes.map((hex) => {
-    const name = colourName(hex);
-    const count = (used.get(name) ?? 0) + 1;
-    used.set(name, count);
-    return count === 1 ? name : `${name} ${count}`;
-  });
+  const names: string[] = [];
+  for (const hex of hexes) names.push(colourNameBeside(hex, names));
+  return names;
 }
 
 function fits(look: Look, lightness: number, chroma: number, degree: number): boolean {
