@@ -3,7 +3,7 @@
  * Keys follow the platforms' conventions. `Mod` is Command on a Mac and Control elsewhere. A single letter works
  * only while the chart has the focus, and can be switched off in the settings.
  */
-export type Menu = 'file' | 'edit' | 'view' | 'draw' | 'go' | 'help';
+export type Menu = 'file' | 'edit' | 'view' | 'draw' | 'patch' | 'symmetry' | 'go' | 'help';
 
 export interface Command {
   readonly id: string;
@@ -17,6 +17,8 @@ export interface Command {
   readonly letter?: string;
   /** 'design': only while a design is open. 'draw': only on the Draw screen. */
   readonly needs?: 'design' | 'draw';
+  /** The page hears of it by the platform's own event, so that it works in text too: no key is listened to. */
+  readonly isNative?: boolean;
   /** A rule above this entry in the system's menu. */
   readonly ruleAbove?: boolean;
 }
@@ -48,6 +50,24 @@ export const commands = [
     macKeys: ['Mod+Shift+Z'],
     needs: 'design',
   },
+  { id: 'cut', label: 'Cut', menu: 'edit', keys: ['Mod+X'], needs: 'draw', isNative: true, ruleAbove: true },
+  { id: 'copy', label: 'Copy', menu: 'edit', keys: ['Mod+C'], needs: 'draw', isNative: true },
+  {
+    id: 'copy-seen',
+    label: 'Copy what is seen',
+    menu: 'edit',
+    keys: ['Mod+Shift+C'],
+    needs: 'draw',
+  },
+  { id: 'paste', label: 'Paste', menu: 'edit', keys: ['Mod+V'], needs: 'draw', isNative: true },
+  {
+    id: 'choose-all',
+    label: 'Choose all cells',
+    menu: 'edit',
+    keys: ['Mod+A'],
+    needs: 'draw',
+    isNative: true,
+  },
   { id: 'add-yarn', label: 'Add a yarn…', menu: 'edit', needs: 'draw', ruleAbove: true },
   { id: 'change-yarn', label: 'Change this yarn…', menu: 'edit', needs: 'draw' },
   { id: 'replace-yarn', label: 'Replace this yarn everywhere…', menu: 'edit', needs: 'draw' },
@@ -70,11 +90,73 @@ export const commands = [
   { id: 'tool-knot', label: 'Knot', menu: 'draw', letter: 'k', needs: 'draw' },
   { id: 'tool-line', label: 'Line', menu: 'draw', letter: 'l', needs: 'draw' },
   { id: 'tool-rectangle', label: 'Rectangle', menu: 'draw', letter: 'r', needs: 'draw' },
+  { id: 'tool-ellipse', label: 'Ellipse', menu: 'draw', letter: 'e', needs: 'draw' },
   { id: 'tool-fill', label: 'Fill', menu: 'draw', letter: 'f', needs: 'draw' },
+  { id: 'tool-text', label: 'Text', menu: 'draw', letter: 't', needs: 'draw' },
   { id: 'tool-unpick', label: 'Unpick', menu: 'draw', letter: 'u', needs: 'draw', ruleAbove: true },
   { id: 'tool-match', label: 'Match', menu: 'draw', letter: 'm', needs: 'draw' },
+  { id: 'tool-replace', label: 'Replace yarn', menu: 'draw', letter: 'y', needs: 'draw' },
+  { id: 'tool-patch', label: 'Patch', menu: 'draw', letter: 'p', needs: 'draw', ruleAbove: true },
+  { id: 'tool-motif', label: 'Motif', menu: 'draw', letter: 'o', needs: 'draw' },
+  { id: 'tool-border', label: 'Border', menu: 'draw', letter: 'b', needs: 'draw' },
+  { id: 'draw-border', label: 'Draw the border', menu: 'draw', needs: 'draw' },
+  { id: 'wider', label: 'Wider', menu: 'draw', letter: '+', needs: 'draw', ruleAbove: true },
+  { id: 'narrower', label: 'Narrower', menu: 'draw', letter: '-', needs: 'draw' },
   { id: 'next-yarn', label: 'Next yarn', menu: 'draw', letter: '.', needs: 'draw', ruleAbove: true },
   { id: 'previous-yarn', label: 'Previous yarn', menu: 'draw', letter: ',', needs: 'draw' },
+
+  { id: 'let-go-patch', label: 'Let go of the patch', menu: 'patch', needs: 'draw' },
+  { id: 'choose-yarn-cells', label: 'Choose all cells of this yarn', menu: 'patch', needs: 'draw' },
+  { id: 'invert-patch', label: 'Choose all other cells', menu: 'patch', needs: 'draw' },
+  { id: 'fill-patch', label: 'Fill the patch', menu: 'patch', needs: 'draw', ruleAbove: true },
+  { id: 'unpick-patch', label: 'Unpick the patch', menu: 'patch', needs: 'draw' },
+  { id: 'gather-patch', label: 'Gather the patch onto this layer', menu: 'patch', needs: 'draw' },
+  {
+    id: 'copy-in-place',
+    label: 'Take up a copy of the patch',
+    menu: 'patch',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'flip-left-right', label: 'Flip left and right', menu: 'patch', needs: 'draw' },
+  { id: 'flip-top-bottom', label: 'Flip top and bottom', menu: 'patch', needs: 'draw' },
+  { id: 'turn-right', label: 'Turn a quarter right', menu: 'patch', needs: 'draw' },
+  { id: 'turn-left', label: 'Turn a quarter left', menu: 'patch', needs: 'draw' },
+  { id: 'turn-half', label: 'Turn by a half', menu: 'patch', needs: 'draw' },
+  { id: 'repeat-patch', label: 'Repeat the patch as tiles…', menu: 'patch', needs: 'draw', ruleAbove: true },
+  { id: 'keep-motif', label: 'Keep the patch as a motif…', menu: 'patch', needs: 'draw' },
+  { id: 'rename-motif', label: 'Rename the motif…', menu: 'patch', needs: 'draw' },
+  { id: 'remove-motif', label: 'Remove the motif…', menu: 'patch', needs: 'draw' },
+
+  { id: 'symmetry-off', label: 'No symmetry', menu: 'symmetry', letter: 'n', needs: 'draw' },
+  {
+    id: 'mirror-left-right',
+    label: 'Mirror left and right',
+    menu: 'symmetry',
+    letter: 'v',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'mirror-top-bottom', label: 'Mirror top and bottom', menu: 'symmetry', letter: 'h', needs: 'draw' },
+  { id: 'mirror-both', label: 'Mirror both ways', menu: 'symmetry', needs: 'draw' },
+  { id: 'mirror-diagonal', label: 'Mirror on the diagonal', menu: 'symmetry', needs: 'draw' },
+  { id: 'mirror-antidiagonal', label: 'Mirror on the antidiagonal', menu: 'symmetry', needs: 'draw' },
+  { id: 'mirror-diagonals', label: 'Mirror on both diagonals', menu: 'symmetry', needs: 'draw' },
+  { id: 'half-turn', label: 'Half turn', menu: 'symmetry', needs: 'draw' },
+  { id: 'quarter-turn', label: 'Quarter turn', menu: 'symmetry', needs: 'draw' },
+  { id: 'quarter-turn-mirrored', label: 'Quarter turn with mirrors', menu: 'symmetry', needs: 'draw' },
+  { id: 'translation', label: 'Repeat by translation', menu: 'symmetry', needs: 'draw', ruleAbove: true },
+  { id: 'half-drop', label: 'Repeat by half drop', menu: 'symmetry', needs: 'draw' },
+  { id: 'repeat-off', label: 'No repeat', menu: 'symmetry', needs: 'draw' },
+  {
+    id: 'centre-here',
+    label: 'Centre in this cell',
+    menu: 'symmetry',
+    letter: 'c',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'centre-middle', label: 'Centre in the middle of the chart', menu: 'symmetry', needs: 'draw' },
 
   { id: 'go-shelf', label: 'Shelf', menu: 'go', keys: ['Mod+1'] },
   { id: 'go-draw', label: 'Draw', menu: 'go', keys: ['Mod+2'], needs: 'design' },

@@ -7,6 +7,8 @@ const menus: readonly { readonly menu: Menu; readonly label: string }[] = [
   { menu: 'edit', label: 'Edit' },
   { menu: 'view', label: 'View' },
   { menu: 'draw', label: 'Draw' },
+  { menu: 'patch', label: 'Patch' },
+  { menu: 'symmetry', label: 'Symmetry' },
   { menu: 'go', label: 'Go' },
   { menu: 'help', label: 'Help' },
 ];
@@ -18,14 +20,17 @@ export function menuTemplate(
   const isMac = platform === 'darwin';
   const own = menus.map(({ menu, label }): MenuItemConstructorOptions => {
     const items = commands
-      .filter((each) => each.menu === menu)
+      .filter((each: Command) => each.menu === menu && !each.isNative)
       .flatMap((each) => itemsOf(each, isMac, choose));
     return { label, submenu: [...items, ...added(menu, isMac)] };
   });
   return isMac ? [{ role: 'appMenu' }, ...own.slice(0, -1), { role: 'windowMenu' }, ...own.slice(-1)] : own;
 }
 
-/** Text fields need these on a Mac, where keys only work through the menu; elsewhere people look for them here too. */
+/**
+ * Text fields need these on a Mac, where keys only work through the menu; elsewhere people look for them here too. They
+ * stand for the commands of the table that are native: the page hears of them by the platform's own events.
+ */
 function added(menu: Menu, isMac: boolean): MenuItemConstructorOptions[] {
   if (menu === 'file' && !isMac) return [{ type: 'separator' }, { role: 'quit' }];
   if (menu === 'edit') {

@@ -1,22 +1,27 @@
 /**
  * The hanging on screen. React only mounts the surface; the cell outline is moved by hand. By keys: arrows move a
- * cell cursor, Space or Enter uses the tool there, Escape drops what was begun. While the pointer is in use, Space
- * moves the view with it instead.
+ * cell cursor, or what was chosen with Patch; Space or Enter uses the tool, Escape drops what was begun. While the
+ * pointer is in use, Space moves the view with it instead.
  */
 import type Konva from 'konva';
 import { useEffect, useRef, useState } from 'react';
 import { Stage } from 'react-konva';
-import { goesRight } from '../../shared/chart/chart.ts';
+import { isChosen } from '../../shared/chart/patch/mask.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import { type Command, commands } from '../../shared/commands.ts';
+import { aboutHost } from '../host.ts';
 import { handleCommands, runCommand } from '../shell/command-bus.ts';
-import type { OpenDesign } from '../store/state.ts';
+import { endStroke } from '../store/changing.ts';
+import type { StudioState } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { listenToGestures } from '../surface/gestures.ts';
 import { Surface } from '../surface/surface.ts';
-import { nameOfCode } from './code-names.ts';
-import { hand, hasTwoEnds, isPressed } from './hand.ts';
+import { movedBy, spokenCell, startOf, stepOf } from './chart-cursor.ts';
+import { hand, hasTwoEnds, isPressed } from './hand/hand.ts';
+import { dropLifted, liftedNow } from './hand/lifting.ts';
+import { whyNotDraw } from './hand/why-not-draw.ts';
+import { nudgePatch } from './patch/patch-deeds.tsx';
 
 export function ChartView() {
   const room = useRef<HTMLDivElement>(null);
@@ -28,7 +33,6 @@ export function ChartView() {
   const [spoken, setSpoken] = useState('');
   const columns = useStudio((state) => state.open?.design.columns);
   const rows = useStudio((state) => state.open?.design.rows);
-  const tool = useStudio((state) => state.tool);
 
   useEffect(() => {
     const made = new Surface(room.current!, stage.current!, () => {
@@ -36,12 +40,15 @@ export function ChartView() {
     });
     surface.current = made;
     room.current!.focus({ preventScroll: true });
+    room.current!.dataset.hand = handSays(studio.getState());
     const forget = [
-      listenToGestures(room.current!, made, hand),
+      listenToGestures(room.current!, made, hand, aboutHost().platform === 'mac'),
       studio.subscribe((state, before) => {
         if (state.under !== before.under) placeOutline(made, outline.current!);
         // What was begun with one tool is not ended with another.
         if (state.tool !== before.tool && isPressed()) hand.drop();
+        const says = handSays(state);
+        if (room.current && room.current.dataset.hand !== says) room.current.dataset.hand = says;
       }),
       handleCommands({
         'zoom-in': () => made.zoom(1.25),
@@ -49,6 +56,7 @@ export function ChartView() {
         'zoom-fit': () => made.fit(),
       }),
       () => hand.drop(),
+      endStroke,
       () => made.destroy(),
     ];
     return () => {
@@ -62,7 +70,9 @@ export function ChartView() {
     if (!open || !surface.current) return;
     const at = cursor.current ?? under ?? startOf(open);
     const moved = movedBy(event, at, open);
-    if (moved) {
+    if (isPatchKey(event)) {
+      setSpoken(doPatchKey(event));
+    } else if (moved) {
       cursor.current = moved;
       surface.current.reveal(moved);
       hand.hover(moved);
@@ -73,6 +83,8 @@ export function ChartView() {
     } else if (event.key === 'Escape' && isPressed()) {
       hand.drop();
       setSpoken('Dropped.');
+    } else if (isNativeKey(event)) {
+      runCommand(nativeKeys[event.key.toLowerCase()]!);
     } else if (settings.letterKeys && !event.ctrlKey && !event.metaKey && !event.altKey) {
       const command = commands.find((each: Command) => each.letter === event.key.toLowerCase());
       if (!command || !runCommand(command.id)) return;
@@ -86,7 +98,7 @@ export function ChartView() {
     const isBegun = isPressed();
     if (!isBegun) hand.press(at);
     // A line waits for its other end; all else is done at once.
-    if (isBegun || !hasTwoEnds(tool)) hand.release();
+    if (isBegun || !hasTwoEnds()) hand.release();
     setSpoken(`${isPressed() ? 'From here. ' : ''}${spokenCell(studio.getState().open!, at)}`);
   };
 
@@ -103,7 +115,7 @@ export function ChartView() {
     <section className="chart-view" aria-label="Chart">
       <div
         ref={room}
-        className={`room tool-${tool}`}
+        className="room"
         role="application"
         // The chart is drawn on and moved in by keys, so it takes the focus.
         tabIndex={0}
@@ -130,6 +142,60 @@ export function ChartView() {
   );
 }
 
+/** What the pointer's picture says will happen; the style sheet has a cursor for each. */
+function handSays({ open, tool, patch, under }: StudioState): string {
+  if (!open) return '';
+  if (tool === 'patch') return patch && under && isChosen(patch.mask, under) ? 'move' : 'choose';
+  if (tool === 'match') return 'match';
+  if (whyNotDraw(open)) return 'no-draw';
+  return tool;
+}
+
+/** Keys that belong to the chosen patch, or to what is in the air. */
+function isPatchKey(event: React.KeyboardEvent): boolean {
+  const { tool, patch } = studio.getState();
+  if (isPressed() || !patch) return false;
+  if (event.key === 'Delete' || event.key === 'Backspace') return true;
+  if (!liftedNow() && tool !== 'patch') return false;
+  return stepOf(event) !== null || event.key === 'Escape' || event.key === 'Enter';
+}
+
+/** Does what the key says, and gives the words for it. */
+function doPatchKey(event: React.KeyboardEvent): string {
+  const step = stepOf(event);
+  if (step) {
+    nudgePatch(...step);
+    const bounds = studio.getState().patch?.mask.bounds;
+    return bounds
+      ? `Patch at row ${bounds.top + 1}, cord ${bounds.left + 1}`
+      : 'The patch is outside the chart';
+  }
+  if (event.key === 'Enter') {
+    endStroke();
+    studio.setState({ patch: null });
+    return 'Tied down.';
+  }
+  if (event.key === 'Escape') {
+    if (liftedNow()) dropLifted();
+    else studio.setState({ patch: null });
+    return 'Let go.';
+  }
+  runCommand('unpick-patch');
+  return 'Patch unpicked.';
+}
+
+/** Keys that the platform has for text, and that mean cells while the chart has the focus. */
+const nativeKeys: Readonly<Record<string, 'cut' | 'copy' | 'choose-all'>> = {
+  x: 'cut',
+  c: 'copy',
+  a: 'choose-all',
+};
+
+function isNativeKey(event: React.KeyboardEvent): boolean {
+  const isMod = aboutHost().platform === 'mac' ? event.metaKey : event.ctrlKey;
+  return isMod && !event.shiftKey && !event.altKey && Object.hasOwn(nativeKeys, event.key.toLowerCase());
+}
+
 function placeOutline(surface: Surface, element: HTMLElement): void {
   const { under } = studio.getState();
   element.hidden = under === null;
@@ -138,33 +204,4 @@ function placeOutline(surface: Surface, element: HTMLElement): void {
   element.style.transform = `translate(${x}px, ${y}px)`;
   element.style.width = `${width}px`;
   element.style.height = `${height}px`;
-}
-
-/** Row 1 begins in the start corner, and so does the cell cursor. */
-function startOf({ design }: OpenDesign): Cell {
-  return { row: 0, column: goesRight(design.startCorner, 0) ? 0 : design.columns - 1 };
-}
-
-/** Where a key takes the cell cursor; null where it is no key of the cursor. */
-function movedBy(event: React.KeyboardEvent, { row, column }: Cell, { design }: OpenDesign): Cell | null {
-  const by = event.ctrlKey || event.metaKey || event.shiftKey ? 10 : 1;
-  const ways: Record<string, [number, number]> = {
-    ArrowLeft: [0, -by],
-    ArrowRight: [0, by],
-    ArrowUp: [-by, 0],
-    ArrowDown: [by, 0],
-    PageUp: [-10, 0],
-    PageDown: [10, 0],
-    Home: [0, -design.columns],
-    End: [0, design.columns],
-  };
-  const way = ways[event.key];
-  if (!way) return null;
-  const within = (value: number, most: number) => Math.min(most - 1, Math.max(0, value));
-  return { row: within(row + way[0], design.rows), column: within(column + way[1], design.columns) };
-}
-
-function spokenCell({ design, chart }: OpenDesign, { row, column }: Cell): string {
-  const name = nameOfCode(design, chart.cells[row * chart.columns + column]!);
-  return `Row ${row + 1}, cord ${column + 1}, ${name}`;
 }

@@ -1,14 +1,21 @@
-/** Draw: yarns at the left, the hanging in the middle, what it takes at the right, the tools along the bottom. */
+/** Draw: yarns at the left, the hanging in the middle, layers, symmetry and what it takes at the right, tools below. */
 import { useEffect } from 'react';
 import type { CommandId } from '../../shared/commands.ts';
+import { limits } from '../../shared/design/limits.ts';
 import { keepPlanning } from '../planning/keep-planning.ts';
 import { handleCommands } from '../shell/command-bus.ts';
 import type { Tool } from '../store/state.ts';
-import { changeViews, studio } from '../store/studio.ts';
+import { changeDrawing, changeViews, studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { ChartView } from './chart-view.tsx';
 import { FactsPanel } from './facts-panel.tsx';
+import { drawBorder } from './hand/border-preview.ts';
 import { changeHanging } from './hanging-dialog.tsx';
+import { readMotifs, removeMotif, renameMotif } from './patch/keep-motif.tsx';
+import { patchCommands } from './patch/patch-deeds.tsx';
+import { SidePart } from './side-part.tsx';
+import { symmetryCommands } from './symmetry/symmetry-deeds.ts';
+import { SymmetryPanel } from './symmetry/symmetry-panel.tsx';
 import { ToolBar } from './tool-bar.tsx';
 import {
   addAYarn,
@@ -26,26 +33,55 @@ export function DrawScreen() {
   const opening = useStudio((state) => state.open?.opening);
   useEffect(() => (opening ? handleCommands(drawCommands) : undefined), [opening]);
   useEffect(() => (opening ? keepPlanning() : undefined), [opening]);
+  useEffect(() => {
+    readMotifs();
+  }, []);
   if (!opening) return null;
   return (
     <div className="draw">
       <YarnPanel />
       <ChartView key={opening} />
-      <FactsPanel />
+      <aside className="side" aria-label="Layers, symmetry and this hanging">
+        <SidePart title="Symmetry">
+          <SymmetryPanel />
+        </SidePart>
+        <SidePart title="This hanging">
+          <FactsPanel />
+        </SidePart>
+      </aside>
       <ToolBar />
     </div>
   );
 }
 
-const tool = (name: Tool) => () => studio.setState({ tool: name });
+const tool = (name: Tool) => () => studio.setState({ tool: name, ghost: null });
+
+/** One cell wider or narrower. */
+function widen(by: 1 | -1): void {
+  const { width } = studio.getState().drawing;
+  changeDrawing({ width: Math.min(limits.nibCells, Math.max(1, width + by)) });
+}
 
 const drawCommands = {
   'tool-knot': tool('knot'),
   'tool-line': tool('line'),
   'tool-rectangle': tool('rectangle'),
+  'tool-ellipse': tool('ellipse'),
   'tool-fill': tool('fill'),
+  'tool-text': tool('text'),
   'tool-unpick': tool('unpick'),
   'tool-match': tool('match'),
+  'tool-replace': tool('replace'),
+  'tool-patch': tool('patch'),
+  'tool-motif': tool('motif'),
+  'tool-border': tool('border'),
+  'draw-border': drawBorder,
+  wider: () => widen(1),
+  narrower: () => widen(-1),
+  ...patchCommands,
+  ...symmetryCommands,
+  'rename-motif': renameMotif,
+  'remove-motif': removeMotif,
   symbols: () => changeViews({ cells: studio.getState().views.cells === 'symbols' ? 'knots' : 'symbols' }),
   'next-yarn': () => stepYarn(1),
   'previous-yarn': () => stepYarn(-1),

@@ -13,8 +13,7 @@ export function FactsPanel() {
   const facts = useStudio((state) => state.facts);
   const units = useStudio((state) => state.settings.units);
   return (
-    <aside className="facts" aria-label="This hanging">
-      <h3>This hanging</h3>
+    <div className="facts">
       {facts?.problem && <p className="fault">{facts.problem}</p>}
       {facts?.materials && (
         <dl aria-busy={!facts.settled}>
@@ -33,7 +32,7 @@ export function FactsPanel() {
       <button type="button" onClick={() => runCommand('hanging')}>
         Size, cords, dowel…
       </button>
-    </aside>
+    </div>
   );
 }
 

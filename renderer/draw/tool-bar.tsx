@@ -1,4 +1,4 @@
-/** The tools along the bottom, where the eye goes down to the yarn ends; and in words what is under the pointer. */
+/** The tools along the bottom, where the eye goes down to the yarn ends; their options above; in words what is under the pointer. */
 import type { ReactNode } from 'react';
 import { goesRight } from '../../shared/chart/chart.ts';
 import type { CommandId } from '../../shared/commands.ts';
@@ -8,65 +8,116 @@ import { commandById, keyLabel } from '../shell/keys.ts';
 import type { Tool } from '../store/state.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { nameOfCode } from './code-names.ts';
+import { ToolOptions } from './options/tool-options.tsx';
 import { icons } from './tool-icons.tsx';
 
-const tools: readonly (readonly [Tool, CommandId])[] = [
-  ['knot', 'tool-knot'],
-  ['line', 'tool-line'],
-  ['rectangle', 'tool-rectangle'],
-  ['fill', 'tool-fill'],
-  ['unpick', 'tool-unpick'],
-  ['match', 'tool-match'],
+/** In groups, a rule between them. */
+const tools: readonly (readonly (readonly [Tool, CommandId, label?: string])[])[] = [
+  [['knot', 'tool-knot']],
+  [
+    ['line', 'tool-line'],
+    ['rectangle', 'tool-rectangle'],
+    ['ellipse', 'tool-ellipse'],
+    ['fill', 'tool-fill'],
+    ['text', 'tool-text'],
+  ],
+  [
+    ['unpick', 'tool-unpick'],
+    ['match', 'tool-match'],
+    ['replace', 'tool-replace', 'Replace'],
+  ],
+  [
+    ['patch', 'tool-patch'],
+    ['motif', 'tool-motif'],
+    ['border', 'tool-border'],
+  ],
 ];
 
 export function ToolBar() {
   const tool = useStudio((state) => state.tool);
-  const symbols = useStudio((state) => state.views.cells === 'symbols');
-  const canUndo = useStudio((state) => (state.open?.history.done.length ?? 0) > 0);
+  const canUndo = useStudio(
+    ({ open }) => open !== null && (open.history.done.length > 0 || open.stroke !== null),
+  );
   const canRedo = useStudio((state) => (state.open?.history.undone.length ?? 0) > 0);
   return (
-    <div className="tool-bar" role="toolbar" aria-label="Tools">
-      {tools.map(([name, command]) => (
-        <BarButton key={name} command={command} icon={icons[name]} pressed={tool === name} />
-      ))}
-      <span className="bar-rule" />
-      <BarButton command="undo" icon={icons.undo} disabled={!canUndo} />
-      <BarButton command="redo" icon={icons.redo} disabled={!canRedo} />
-      <span className="bar-rule" />
-      <BarButton command="symbols" icon={icons.symbols} pressed={symbols} />
-      <BarButton command="zoom-out" icon={icons.zoomOut} />
-      <BarButton command="zoom-in" icon={icons.zoomIn} />
-      <BarButton command="zoom-fit" icon={icons.zoomFit} label="Whole" />
-      <UnderPointer />
+    <div className="tool-bar">
+      <div className="upper">
+        <ToolOptions />
+        <div className="bar" role="toolbar" aria-label="History and zoom">
+          <SmallButton command="undo" icon={icons.undo} disabled={!canUndo} />
+          <SmallButton command="redo" icon={icons.redo} disabled={!canRedo} />
+          <SmallButton command="zoom-out" icon={icons.zoomOut} />
+          <SmallButton command="zoom-in" icon={icons.zoomIn} />
+          <SmallButton command="zoom-fit" icon={icons.zoomFit} />
+        </div>
+      </div>
+      <div className="lower">
+        <div className="bar" role="toolbar" aria-label="Tools">
+          {tools.map((group, i) => (
+            <span className="bar-group" key={group[0]![0]}>
+              {i > 0 && <span className="bar-rule" />}
+              {group.map(([name, command, label]) => (
+                <ToolButton
+                  key={name}
+                  command={command}
+                  icon={icons[name]}
+                  label={label}
+                  pressed={tool === name}
+                />
+              ))}
+            </span>
+          ))}
+        </div>
+        <UnderPointer />
+      </div>
     </div>
   );
 }
 
-interface BarButtonProps {
+interface ButtonProps {
   command: CommandId;
   icon: ReactNode;
-  label?: string;
+  label?: string | undefined;
   pressed?: boolean;
   disabled?: boolean;
 }
 
-function BarButton({ command, icon, label, pressed, disabled = false }: BarButtonProps) {
-  const { label: name, ...rest } = commandById(command);
-  const key = keyLabel({ label: name, ...rest });
+function ToolButton({ command, icon, label, pressed }: ButtonProps) {
+  const about = commandById(command);
   return (
     <button
       type="button"
       className="bar-button"
       aria-pressed={pressed}
-      aria-label={name}
-      disabled={disabled}
-      title={key ? `${name} (${key})` : name}
+      aria-label={about.label}
+      title={titleOf(command)}
       onClick={() => runCommand(command)}
     >
       {icon}
-      <span className="bar-label">{label ?? name}</span>
+      <span className="bar-label">{label ?? about.label}</span>
     </button>
   );
+}
+
+function SmallButton({ command, icon, disabled = false }: ButtonProps) {
+  return (
+    <button
+      type="button"
+      className="small-button"
+      aria-label={commandById(command).label}
+      disabled={disabled}
+      title={titleOf(command)}
+      onClick={() => runCommand(command)}
+    >
+      {icon}
+    </button>
+  );
+}
+
+function titleOf(command: CommandId): string {
+  const about = commandById(command);
+  const key = keyLabel(about);
+  return key ? `${about.label} (${key})` : about.label;
 }
 
 function UnderPointer() {

@@ -30,6 +30,27 @@ export const icons = {
   ),
   line: icon(<path d="M4 20 20 4" />),
   rectangle: icon(<rect x="4" y="6" width="16" height="12" />),
+  ellipse: icon(<ellipse cx="12" cy="12" rx="9" ry="6.5" />),
+  text: icon(<path d="M5 5h14M12 5v14M9 19h6M5 5v3M19 5v3" />),
+  /** One ball of yarn in place of another. */
+  replace: icon(
+    <>
+      <circle cx="7" cy="8" r="4" />
+      <circle cx="17" cy="16" r="4" fill="currentColor" fillOpacity="0.35" />
+      <path d="M13 6h5v4M18 10l1.6-1.6M18 10l-1.6-1.6M11 18H6v-3" />
+    </>,
+  ),
+  patch: icon(<path d="M4 4h16v16H4z" strokeDasharray="3.2 2.4" />),
+  /** A small flower of four knots. */
+  motif: icon(
+    <path d="M12 2.5c3 3.5 3 5.5 0 9.5-3-4-3-6 0-9.5zM12 21.5c3-3.5 3-5.5 0-9.5-3 4-3 6 0 9.5zM2.5 12c3.5-3 5.5-3 9.5 0-4 3-6 3-9.5 0zM21.5 12c-3.5-3-5.5-3-9.5 0 4 3 6 3 9.5 0z" />,
+  ),
+  border: icon(
+    <>
+      <path d="M3 8l3-4 3 4 3-4 3 4 3-4 3 4" />
+      <path d="M3 20l3-4 3 4 3-4 3 4 3-4 3 4" />
+    </>,
+  ),
   /** A patch of knots filled up to its edge. */
   fill: icon(
     <>

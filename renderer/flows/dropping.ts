@@ -3,7 +3,9 @@ import { limits } from '../../shared/design/limits.ts';
 import { readDesignBytes } from '../../shared/design/read-design.ts';
 import { host } from '../host.ts';
 import { pictureByPlace } from '../picture/picture-to-chart.tsx';
+import { runCommand } from '../shell/command-bus.ts';
 import { isAsking } from '../shell/dialogs.tsx';
+import { isInText } from '../shell/keys.ts';
 import { tellProblem } from '../shell/notices.tsx';
 import { openDesign } from '../store/studio.ts';
 import { mayLeave } from './opening.ts';
@@ -19,6 +21,7 @@ export function listenToDrops(): () => void {
   const paste = (event: ClipboardEvent) => {
     const file = event.clipboardData?.files[0];
     if (file) takeFile(file);
+    else if (!isInText(event.target) && !isAsking()) runCommand('paste');
   };
   window.addEventListener('dragover', over);
   window.addEventListener('drop', drop);

@@ -11,7 +11,9 @@ import { isAsking } from './dialogs.tsx';
 export function listenToKeys(): () => void {
   const onKey = (event: KeyboardEvent) => {
     if (isAsking() || event.defaultPrevented) return;
-    const command = commands.find((each) => keysOf(each).some((keys) => matches(event, keys)));
+    const command = commands.find(
+      (each: Command) => !each.isNative && keysOf(each).some((keys) => matches(event, keys)),
+    );
     if (!command || isTextKey(event)) return;
     event.preventDefault();
     runCommand(command.id);

@@ -1,6 +1,10 @@
 /** The shape of what the studio holds while it runs. */
 import type { Settings, Stamp } from '../../shared/bridge.ts';
 import type { Chart } from '../../shared/chart/chart.ts';
+import type { Block } from '../../shared/chart/patch/block.ts';
+import type { Mask } from '../../shared/chart/patch/mask.ts';
+import type { Motif } from '../../shared/chart/patch/motif.ts';
+import type { Strips } from '../../shared/chart/tools/strips.ts';
 import type { Design } from '../../shared/design/design.ts';
 import type { History, Step } from '../../shared/design/history.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
@@ -8,7 +12,19 @@ import type { Drawing } from './drawing.ts';
 import type { Views } from './views.ts';
 
 export type Screen = 'shelf' | 'draw' | 'publish';
-export type Tool = 'knot' | 'line' | 'rectangle' | 'fill' | 'unpick' | 'match';
+export type Tool =
+  | 'knot'
+  | 'line'
+  | 'rectangle'
+  | 'ellipse'
+  | 'fill'
+  | 'text'
+  | 'unpick'
+  | 'match'
+  | 'replace'
+  | 'patch'
+  | 'motif'
+  | 'border';
 
 /** Where the open design lives. A design that was never saved has no place yet. */
 export interface Home {
@@ -44,6 +60,27 @@ export interface OpenDesign {
   readonly stroke: Stroke | null;
 }
 
+/** The cells that were chosen with Patch. */
+export interface ChosenPatch {
+  readonly mask: Mask;
+  /** What was lifted from the layer or pasted, and can still be moved; null where nothing was. */
+  readonly lifted: Lifted | null;
+}
+
+/** Cells that a stroke holds above the layer: they are tied down when the stroke ends, by whatever is done next. */
+export interface Lifted {
+  readonly block: Block;
+  /** Which cells of the block belong to the patch, empty ones too: 1, else 0. */
+  readonly shape: Block;
+  /** Where the block's top left cell lies; may lie outside the chart. */
+  readonly row: number;
+  readonly column: number;
+  /** What lifting left empty. */
+  readonly left: Strips;
+  /** The stroke that holds it: where another one or none is open, the block is tied down. */
+  readonly stroke: Stroke;
+}
+
 /** Where the pointer or the cell cursor is: row and column from 0. */
 export interface CellPlace {
   readonly row: number;
@@ -68,5 +105,11 @@ export interface StudioState {
   readonly views: Views;
   /** The cell under the pointer, or under the cell cursor while drawing by keys. */
   readonly under: CellPlace | null;
+  /** Null where no cells are chosen. */
+  readonly patch: ChosenPatch | null;
+  /** The motifs kept for every design; null until they were asked for. */
+  readonly motifs: readonly Motif[] | null;
+  /** What the tool would draw where the pointer is; null where that is one cell or nothing. */
+  readonly ghost: Strips | null;
   readonly facts: Facts | null;
 }

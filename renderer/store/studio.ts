@@ -6,6 +6,7 @@
 import { createStore } from 'zustand/vanilla';
 import { settingsSchema } from '../../shared/bridge.ts';
 import { flatten } from '../../shared/chart/chart.ts';
+import { centreOf } from '../../shared/chart/symmetry/sound-symmetry.ts';
 import { codeOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { noHistory, type Step } from '../../shared/design/history.ts';
@@ -21,6 +22,9 @@ export const studio = createStore<StudioState>(() => ({
   drawing: startingDrawing,
   views: startingViews,
   under: null,
+  patch: null,
+  motifs: null,
+  ghost: null,
   facts: null,
 }));
 
@@ -31,10 +35,17 @@ export function openDesign(design: Design, home: Home | null): void {
   const chart = flatten(design);
   const top = design.layers.findLast((layer) => layer.visible && !layer.locked) ?? design.layers.at(-1)!;
   const firstYarn = design.yarns.find((yarn) => yarn.id !== design.ground) ?? design.yarns[0]!;
+  const { drawing } = studio.getState();
   studio.setState({
     screen: 'draw',
     under: null,
+    patch: null,
+    ghost: null,
     facts: null,
+    drawing: {
+      ...drawing,
+      symmetry: { ...drawing.symmetry, point: 'none', repeat: 'none', centre: centreOf(design) },
+    },
     open: {
       opening: ++openings,
       design,
@@ -51,7 +62,7 @@ export function openDesign(design: Design, home: Home | null): void {
 }
 
 export function closeDesign(): void {
-  studio.setState({ open: null, facts: null, under: null, screen: 'shelf' });
+  studio.setState({ open: null, facts: null, under: null, patch: null, ghost: null, screen: 'shelf' });
 }
 
 /** True where the open design holds work that is not on disk. */
@@ -80,5 +91,13 @@ export function changeViews(change: Partial<Views>): void {
 
 /** For `changing.ts` and this file only: others change the open design through them. */
 export function updateOpen(next: (open: OpenDesign) => OpenDesign): void {
-  studio.setState((state) => (state.open ? { open: next(state.open) } : state));
+  studio.setState((state) => {
+    if (!state.open) return state;
+    const open = next(state.open);
+    const { columns, rows } = state.open.design;
+    // Places on a chart of another size mean nothing.
+    if (open.design.columns === columns && open.design.rows === rows) return { open };
+    const symmetry = { ...state.drawing.symmetry, centre: centreOf(open.design) };
+    return { open, patch: null, under: null, ghost: null, drawing: { ...state.drawing, symmetry } };
+  });
 }

@@ -6,11 +6,21 @@
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import type { Surface } from './surface.ts';
 
+/** Keys held while the pointer is used, by what they mean. */
+export interface Held {
+  /** Shift: lines straight, boxes square, patches added to. */
+  readonly shift: boolean;
+  /** Takes from the patch. */
+  readonly alt: boolean;
+  /** The platform's key for dragging a copy: Control, or Option on a Mac. */
+  readonly copy: boolean;
+}
+
 /** What draws. Cells may lie outside the chart. */
 export interface Hand {
-  press(cell: Cell): void;
+  press(cell: Cell, held?: Held): void;
   /** The cells that the pointer has come to, in order; it may have skipped some between them. */
-  move(cells: readonly Cell[]): void;
+  move(cells: readonly Cell[], held?: Held): void;
   release(): void;
   /** Takes back what was begun. */
   drop(): void;
@@ -23,8 +33,17 @@ interface Point {
   y: number;
 }
 
+function heldIn({ shiftKey, altKey, ctrlKey }: PointerEvent, isMac: boolean): Held {
+  return { shift: shiftKey, alt: altKey && !isMac, copy: isMac ? altKey : ctrlKey };
+}
+
 /** Listens on `element` until the function that is given back is called. */
-export function listenToGestures(element: HTMLElement, surface: Surface, hand: Hand): () => void {
+export function listenToGestures(
+  element: HTMLElement,
+  surface: Surface,
+  hand: Hand,
+  isMac = false,
+): () => void {
   const fingers = new Map<number, Point>();
   let isDrawing = false;
   let panFrom: Point | null = null;
@@ -52,7 +71,7 @@ export function listenToGestures(element: HTMLElement, surface: Surface, hand: H
       panFrom = at(event);
     } else if (fingers.size <= 1) {
       isDrawing = true;
-      hand.press(cellAt(event));
+      hand.press(cellAt(event), heldIn(event, isMac));
     }
   };
 
@@ -67,7 +86,7 @@ export function listenToGestures(element: HTMLElement, surface: Surface, hand: H
       hand.hover(cellAt(event));
       if (!isDrawing) return;
       const between = event.getCoalescedEvents();
-      hand.move((between.length > 0 ? between : [event]).map(cellAt));
+      hand.move((between.length > 0 ? between : [event]).map(cellAt), heldIn(event, isMac));
     }
   };
 

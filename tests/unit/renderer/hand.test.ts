@@ -1,11 +1,17 @@
 import { beforeEach, describe, expect, it } from 'vitest';
-import { hand, isPressed } from '../../../renderer/draw/hand.ts';
-import { undoStep } from '../../../renderer/store/changing.ts';
+import { drawBorder, followBorder } from '../../../renderer/draw/hand/border-preview.ts';
+import { hand, isPressed } from '../../../renderer/draw/hand/hand.ts';
+import { dropLifted, moveLifted } from '../../../renderer/draw/hand/lifting.ts';
+import { nudgePatch, patchCommands } from '../../../renderer/draw/patch/patch-deeds.tsx';
+import { changeSymmetry } from '../../../renderer/draw/symmetry/symmetry-deeds.ts';
+import { change, chooseLayer, endStroke, undoStep } from '../../../renderer/store/changing.ts';
 import type { Tool } from '../../../renderer/store/state.ts';
-import { chooseCode, openDesign, studio } from '../../../renderer/store/studio.ts';
+import { changeDrawing, chooseCode, openDesign, studio } from '../../../renderer/store/studio.ts';
+import type { Held } from '../../../renderer/surface/gestures.ts';
+import type { Motif } from '../../../shared/chart/patch/motif.ts';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import { BARE } from '../../../shared/design/codes.ts';
-import { designFromLetters, lettersOfChart } from '../../notation.ts';
+import { designFromLetters, lettersOf, lettersOfChart } from '../../notation.ts';
 
 const cell = (row: number, column: number): Cell => ({ row, column });
 
@@ -93,3 +99,220 @@ describe('the hand', () => {
     expect(studio.getState().under).toBeNull();
   });
 });
+
+/** Presses with keys held. */
+const held = (keys: Partial<Held>): Held => ({ shift: false, alt: false, copy: false, ...keys });
+
+describe('every tool under a symmetry', () => {
+  beforeEach(() => {
+    openDesign(designFromLetters(['aaaaaa', 'aaaaaa', 'aaaaaa', 'aaaaaa']), null);
+    chooseCode(3);
+    changeSymmetry({ point: 'mirror-both' });
+  });
+
+  it('draws its images too, as one step', () => {
+    draw('knot', cell(0, 0), cell(0, 1));
+    expect(drawn()).toEqual(['ccaacc', 'aaaaaa', 'aaaaaa', 'ccaacc']);
+    expect(open().history.done).toHaveLength(1);
+    undoStep();
+    expect(drawn()[0]).toBe('aaaaaa');
+  });
+
+  it('is shown before it is drawn: the ghost has all images', () => {
+    studio.setState({ tool: 'knot' });
+    hand.hover(cell(1, 1));
+    expect(studio.getState().ghost).toHaveLength(4 * 4);
+  });
+
+  it('fills in all of its quarters', () => {
+    draw('line', cell(0, 2), cell(1, 2));
+    draw('line', cell(1, 0), cell(1, 2));
+    chooseCode(4);
+    draw('fill', cell(0, 0));
+    expect(drawn()).toEqual(['ddccdd', 'cccccc', 'cccccc', 'ddccdd']);
+  });
+});
+
+describe('a nib', () => {
+  it('draws as wide as it is', () => {
+    changeDrawing({ width: 2, nib: 'square' });
+    draw('knot', cell(1, 1));
+    expect(drawn()).toEqual(['aaaaa', 'accba', 'accaa', 'aaaaa']);
+    changeDrawing({ width: 1, nib: 'round' });
+  });
+
+  it('draws straight from where it was pressed with Shift', () => {
+    studio.setState({ tool: 'knot' });
+    hand.press(cell(0, 0), held({ shift: true }));
+    hand.move([cell(1, 4)], held({ shift: true }));
+    hand.release();
+    expect(drawn()[0]).toBe('ccccc');
+    expect(drawn()[1]).toBe('abbba');
+  });
+});
+
+describe('a layer that is locked or hidden', () => {
+  it('is not drawn on, and nothing is begun', () => {
+    for (const field of ['locked', 'visible'] as const) {
+      openDesign(designFromLetters(['aaa']), null);
+      const value = field === 'locked';
+      change('Layer', { kind: 'set-layer', layer: 'picture', field, value });
+      draw('knot', cell(0, 0));
+      draw('fill', cell(0, 0));
+      expect(lettersOf(open().design)).toEqual(['aaa']);
+      expect(open().history.done).toHaveLength(1);
+    }
+  });
+});
+
+describe('a patch', () => {
+  beforeEach(() => {
+    openDesign(
+      designFromLetters([
+        ['aaaaaa', 'aaaaaa', 'aaaaaa'],
+        ['b.....', '.c....', '......'],
+      ]),
+      null,
+    );
+    studio.setState({ tool: 'patch' });
+  });
+
+  it('is chosen by its corners, added to with Shift, taken from with Alt', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    expect(chosenCells()).toEqual(['##....', '##....', '......']);
+    hand.press(cell(2, 5), held({ shift: true }));
+    hand.release();
+    expect(chosenCells()).toEqual(['##....', '##....', '.....#']);
+    hand.press(cell(0, 0), held({ alt: true }));
+    hand.move([cell(0, 1)], held({ alt: true }));
+    hand.release();
+    expect(chosenCells()).toEqual(['......', '##....', '.....#']);
+  });
+
+  it('moves what its layer has, over the other layers, and leaves what it passed over', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    draw('patch', cell(0, 0), cell(0, 2), cell(1, 4));
+    expect(lettersOf(open().design, 1)).toEqual(['......', '....b.', '.....c']);
+    expect(chosenCells()).toEqual(['......', '....##', '....##']);
+    nudgePatch(-1, 0);
+    expect(lettersOf(open().design, 1)).toEqual(['....b.', '.....c', '......']);
+    change('Something else', { kind: 'set', field: 'title', value: 'x' });
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Move a patch', 'Something else']);
+    undoStep();
+    undoStep();
+    expect(lettersOf(open().design, 1)).toEqual(['b.....', '.c....', '......']);
+  });
+
+  it('is copied with the copying key, and flips and turns where it lies', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    hand.press(cell(0, 0), held({ copy: true }));
+    hand.move([cell(0, 3)], held({ copy: true }));
+    hand.release();
+    expect(lettersOf(open().design, 1)).toEqual(['b..b..', '.c..c.', '......']);
+    patchCommands['flip-left-right']();
+    expect(lettersOf(open().design, 1)).toEqual(['b...b.', '.c.c..', '......']);
+    patchCommands['turn-right']();
+    expect(lettersOf(open().design, 1)).toEqual(['b..c..', '.c..b.', '......']);
+  });
+
+  it('is cut and pasted at the same place, through another layer too', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    patchCommands.cut();
+    expect(lettersOf(open().design, 1)).toEqual(['......', '......', '......']);
+    chooseLayer('sheet-1');
+    patchCommands.paste();
+    endStroke();
+    expect(lettersOf(open().design, 0)).toEqual(['baaaaa', 'acaaaa', 'aaaaaa']);
+  });
+
+  it('is dropped as if it had never been lifted', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    draw('patch', cell(0, 0), cell(1, 3));
+    dropLifted();
+    expect(lettersOf(open().design, 1)).toEqual(['b.....', '.c....', '......']);
+    expect(open().history.done).toEqual([]);
+  });
+
+  it('fills, unpicks and gathers what is seen', () => {
+    draw('patch', cell(0, 0), cell(0, 1));
+    chooseCode(4);
+    patchCommands['fill-patch']();
+    expect(lettersOf(open().design, 1)[0]).toBe('dd....');
+    patchCommands['unpick-patch']();
+    expect(lettersOf(open().design, 1)[0]).toBe('......');
+    patchCommands['gather-patch']();
+    expect(lettersOf(open().design, 1)[0]).toBe('aa....');
+  });
+});
+
+describe('what is set down ready-made', () => {
+  const wide = [
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+    '...............',
+  ];
+
+  it('is text in the chosen yarn, and can be moved until something else is done', () => {
+    openDesign(designFromLetters(wide), null);
+    chooseCode(2);
+    changeDrawing({ text: 'I', alphabet: 'small' });
+    draw('text', cell(6, 5));
+    const knots = () => drawn().join('').replaceAll('-', '');
+    expect(knots()).toMatch(/^b+$/);
+    const before = knots().length;
+    moveLifted(0, 3);
+    expect(knots()).toHaveLength(before);
+    endStroke();
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Text']);
+  });
+
+  it('is a motif in the yarns of the design, with those that it lacks added', () => {
+    openDesign(designFromLetters(wide), null);
+    const yarns = [{ ...open().design.yarns[1]!, name: 'Heather', color: '#7a5c8f' }];
+    const motifs: Motif[] = [{ id: 'm', name: 'Two', columns: 2, yarns, rows: ['2y2'] }];
+    studio.setState({ motifs });
+    changeDrawing({ motif: 'm' });
+    draw('motif', cell(1, 1));
+    endStroke();
+    expect(open().design.yarns.at(-1)?.name).toBe('Heather');
+    expect(drawn()[1]).toBe('-gg------------');
+  });
+
+  it('is a border that is only shown until it is drawn', () => {
+    openDesign(
+      designFromLetters([
+        ['aaaaaa', 'aaaaaa', 'aaaaaa', 'aaaaaa'],
+        ['b.....', '......', '......', '......'],
+      ]),
+      null,
+    );
+    draw('patch', cell(0, 0));
+    studio.setState({ tool: 'border' });
+    const stop = followBorder();
+    expect(drawn()).toEqual(['bbbbbb', 'baaaab', 'baaaab', 'bbbbbb']);
+    stop();
+    expect(drawn()).toEqual(['baaaaa', 'aaaaaa', 'aaaaaa', 'aaaaaa']);
+    const again = followBorder();
+    drawBorder();
+    again();
+    expect(drawn()).toEqual(['bbbbbb', 'baaaab', 'baaaab', 'bbbbbb']);
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Border']);
+  });
+});
+
+function chosenCells(): string[] {
+  const { mask } = studio.getState().patch!;
+  return Array.from({ length: mask.rows }, (_, r) =>
+    Array.from(mask.chosen.subarray(r * mask.columns, (r + 1) * mask.columns), (is) => '.#'[is]).join(''),
+  );
+}
