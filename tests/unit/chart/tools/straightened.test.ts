@@ -18,19 +18,33 @@ describe('a line held straight', () => {
     expect(square(from)).toEqual(from);
   });
 
-  it('goes by the angle that is seen: rows twice as high as cords are apart turn it upright sooner', () => {
-    // Two across and three down: 56 degrees where cells are square, between 45 and 90; 72 where rows are twice as
-    // high, and there the slope of one cell to one is at 63. Worked out from the tangents.
-    expect(straightened(from, cell(13, 12), 5, 5)).toEqual(cell(13, 13));
-    expect(straightened(from, cell(13, 12), 5, 10)).toEqual(cell(13, 13));
-    expect(straightened(from, cell(15, 12), 5, 5)).toEqual(cell(15, 10));
-    expect(straightened(from, cell(14, 12), 5, 10)).toEqual(cell(14, 14));
-    expect(straightened(from, cell(15, 11), 5, 10)).toEqual(cell(15, 10));
-    // 27 degrees in low cells: nearer to their slope, at 27, than to level.
-    expect(straightened(from, cell(11, 11), 10, 5)).toEqual(cell(11, 11));
-    // 14 degrees: nearer to level where cells are square, to the slope where they are low.
-    expect(straightened(from, cell(11, 14), 5, 5)).toEqual(cell(10, 14));
-    expect(straightened(from, cell(12, 14), 10, 5)).toEqual(cell(14, 14));
+  // The angles are arc tangents; the choice turns half-way between level and the slope, and half-way from it to 90.
+  it.each([
+    {
+      to: cell(15, 12),
+      pitchMm: 5,
+      rowHeightMm: 5,
+      end: cell(15, 10),
+      why: '68 degrees, above 67.5: upright',
+    },
+    {
+      to: cell(14, 12),
+      pitchMm: 5,
+      rowHeightMm: 10,
+      end: cell(14, 14),
+      why: '76, below 76.7: at the slope of 63',
+    },
+    { to: cell(15, 12), pitchMm: 5, rowHeightMm: 10, end: cell(15, 10), why: '79: upright' },
+    { to: cell(11, 14), pitchMm: 5, rowHeightMm: 5, end: cell(10, 14), why: '14 degrees, below 22.5: level' },
+    {
+      to: cell(12, 14),
+      pitchMm: 10,
+      rowHeightMm: 5,
+      end: cell(14, 14),
+      why: '14, above 13.3: at the slope of 27',
+    },
+  ])('goes by the angle that is seen: $why', ({ to, pitchMm, rowHeightMm, end }) => {
+    expect(straightened(from, to, pitchMm, rowHeightMm)).toEqual(end);
   });
 });
 
