@@ -5,7 +5,7 @@
 import { good, problem, type Result } from '../result.ts';
 import { EMPTY } from './codes.ts';
 import { type Design, type Layer, layerOf } from './design.ts';
-import { type AddLayer, type Edit, paintBetween } from './edits.ts';
+import { type AddLayer, type Edit, type MoveLayer, paintBetween, type SetLayer } from './edits.ts';
 import { limits } from './limits.ts';
 import { quoted } from './schema-fault.ts';
 import { sizeFault } from './size-fault.ts';
@@ -20,14 +20,35 @@ export function addLayer(design: Design, below: string): Result<AddLayer> {
 /** A layer with the same cells, above the layer itself. Problem: `too-many-layers`. */
 export function duplicateLayer(design: Design, id: string): Result<AddLayer> {
   const layer = layerOf(design, id);
-  return withLayer(design, id, shortened(`${layer.name} copy`), layer.rows);
+  return withLayer(design, id, copyName(layer.name), layer.rows);
 }
 
-/** Problem: `last-layer`. */
+/** Problems: `locked-layer`, `last-layer`. */
 export function removeLayer(design: Design, id: string): Result<Edit> {
+  const { name, locked } = layerOf(design, id);
+  if (design.layers.length === 1)
+    return problem('last-layer', `${quoted(name)} is the only layer. Add another before you remove it.`);
+  if (locked) return problem('locked-layer', `${quoted(name)} is locked. Unlock it before you remove it.`);
+  return good({ kind: 'remove-layer', layer: id });
+}
+
+/** Without spaces around it. Problems: `no-name`, `long-name`, `same-name`. */
+export function renameLayer(design: Design, id: string, name: string): Result<SetLayer> {
+  const value = name.trim();
+  if (value === '') return problem('no-name', 'A layer needs a name. Write one.');
+  if (value.length > limits.nameChars)
+    return problem('long-name', `A layer’s name has at most ${limits.nameChars} characters. Shorten it.`);
+  if (value === layerOf(design, id).name)
+    return problem('same-name', `The layer is called ${quoted(value)} already. Write another name.`);
+  return good({ kind: 'set-layer', layer: id, field: 'name', value });
+}
+
+/** The layer at the place `to` of the list, from 0 at the bottom. Problems: `top-layer`, `lowest-layer`. */
+export function moveLayer(design: Design, id: string, to: number): Result<MoveLayer> {
   const { name } = layerOf(design, id);
-  if (design.layers.length > 1) return good({ kind: 'remove-layer', layer: id });
-  return problem('last-layer', `${quoted(name)} is the only layer. Add another before you remove it.`);
+  if (to < 0) return problem('lowest-layer', `${quoted(name)} is the lowest layer already.`);
+  if (to >= design.layers.length) return problem('top-layer', `${quoted(name)} is the top layer already.`);
+  return good({ kind: 'move-layer', layer: id, to });
 }
 
 /**
@@ -113,6 +134,9 @@ function freeName({ layers }: Design, word: string): string {
   return `${word} ${n}`;
 }
 
-function shortened(name: string): string {
-  return name.slice(0, limits.nameChars);
+/** A long name is cut short so that ' copy' still fits, never inside a character. */
+function copyName(name: string): string {
+  const characters = [...name];
+  while (characters.join('').length > limits.nameChars - ' copy'.length) characters.pop();
+  return `${characters.join('')} copy`;
 }

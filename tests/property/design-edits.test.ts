@@ -1,12 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Design, Layer } from '../../shared/design/design.ts';
-import { apply, type Edit, inverse, paintBetween, rowsTouched } from '../../shared/design/edits.ts';
-import { type History, noHistory, record, redo, undo } from '../../shared/design/history.ts';
+import type { Layer } from '../../shared/design/design.ts';
+import { apply, inverse, paintBetween, rowsTouched } from '../../shared/design/edits.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
-import { designFromLetters } from '../notation.ts';
 import { arbitraryDesign } from './arbitrary-design.ts';
-import { type Random, randomEdit, randomPaint, seeded, whole } from './random-edit.ts';
+import { randomEdit, randomPaint, seeded } from './random-edit.ts';
 
 fc.configureGlobal({ seed: 1_000 });
 
@@ -90,65 +88,6 @@ describe('the stroke between two states of a layer', () => {
     );
   });
 });
-
-describe('20,000 random edits with undo and redo among them', () => {
-  it('are always in the state that a list of all states says', () => {
-    const random = seeded(20_000);
-    const start = designFromLetters([
-      ['aaaaaaaa', 'abbbbbba', 'abccccba', 'aaaaaaaa', 'dddddddd'],
-      ['........', '..e-e...', '.--.....', '......ff', '........'],
-    ]);
-    let design = start;
-    let history: History = noHistory;
-    const past: Design[] = [];
-    let future: Design[] = [];
-    let edits = 0;
-    while (edits < 20_000) {
-      const way = whole(random, 10);
-      if (way < 2) {
-        const back = undo(history, design);
-        expect(back === null).toBe(past.length === 0);
-        if (!back) continue;
-        future.push(design);
-        ({ design, history } = back);
-        expectAlike(design, past.pop()!);
-      } else if (way < 3) {
-        const forth = redo(history, design);
-        expect(forth === null).toBe(future.length === 0);
-        if (!forth) continue;
-        past.push(design);
-        ({ design, history } = forth);
-        expectAlike(design, future.pop()!);
-      } else {
-        const edit: Edit = randomEdit(random, design);
-        history = record(history, design, `Edit ${edits}`, edit);
-        past.push(design);
-        future = [];
-        design = apply(design, edit);
-        edits++;
-      }
-    }
-    const end = writeDesign(design);
-    const steps = history.done.length;
-    for (let back = undo(history, design); back; back = undo(history, design)) ({ design, history } = back);
-    expect(writeDesign(design)).toBe(writeDesign(start));
-    for (let left = steps; left > 0; left--) ({ design, history } = redo(history, design)!);
-    expect(writeDesign(design)).toBe(end);
-  }, 60_000);
-});
-
-/** By bytes, a sample of them; by cells and title always. */
-function expectAlike(design: Design, model: Design): void {
-  for (const [l, layer] of model.layers.entries()) {
-    for (const [r, row] of layer.rows.entries()) {
-      if (Buffer.compare(row, design.layers[l]!.rows[r]!) !== 0)
-        throw new Error(`row ${r} of ${layer.id} differs`);
-    }
-  }
-  if (sample() < 0.05) expect(writeDesign(design)).toBe(writeDesign(model));
-}
-
-const sample: Random = seeded(5);
 
 function cellsThatDiffer(before: Layer, after: Layer): string[] {
   return after.rows.flatMap((row, r) =>

@@ -1,8 +1,29 @@
-/** Random edits that a screen may make: strokes on any layer, reaching beyond the chart too, fields, yarns, several as one. */
+/**
+ * Random edits that a screen may make: strokes on any layer, reaching beyond the chart too, fields, yarns, layers, sizes,
+ * several as one.
+ */
 import { BARE, codeOf, EMPTY } from '../../shared/design/codes.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { apply, type Edit, type Paint } from '../../shared/design/edits.ts';
+import {
+  addLayer,
+  duplicateLayer,
+  mergeDown,
+  moveContent,
+  moveLayer,
+  removeLayer,
+  renameLayer,
+} from '../../shared/design/layer-edits.ts';
+import {
+  type Anchor,
+  cropTo,
+  deleteLines,
+  insertLines,
+  resizeTo,
+  scaleTo,
+  type Way,
+} from '../../shared/design/size-edits.ts';
 import {
   addYarn,
   changeYarn,
@@ -39,6 +60,18 @@ export function randomEdit(random: Random, design: Design): Edit {
   return pick(random, kinds)(random, design);
 }
 
+/** Another size of the chart, which stays small. */
+export function randomSizeEdit(random: Random, design: Design): Edit {
+  return pick(random, sizes)(random, design);
+}
+
+export function randomAnchor(random: Random): Anchor {
+  return {
+    across: pick(random, ['left', 'middle', 'right']),
+    down: pick(random, ['top', 'middle', 'bottom']),
+  };
+}
+
 export function randomPaint(random: Random, design: Design): Paint {
   const codes = [EMPTY, BARE, ...design.yarns.map(({ id }) => codeOf(id))];
   const runs: number[] = [];
@@ -51,7 +84,70 @@ export function randomPaint(random: Random, design: Design): Paint {
   return { kind: 'paint', layer: pick(random, design.layers).id, runs: Uint16Array.from(runs) };
 }
 
-const kinds: readonly ((random: Random, design: Design) => Edit)[] = [
+/** The edit that changes nothing. */
+const nothing: Edit = { kind: 'together', edits: [] };
+
+type Kind = (random: Random, design: Design) => Edit;
+
+const mostLines = 14;
+const mostLayers = 6;
+const ways: readonly Way[] = ['cords', 'rows'];
+
+function linesOf({ columns, rows }: Design, way: Way): number {
+  return way === 'cords' ? columns : rows;
+}
+
+function anyLayer(random: Random, design: Design): string {
+  return pick(random, design.layers).id;
+}
+
+const sizes: readonly Kind[] = [
+  (random, design) => {
+    const way = pick(random, ways);
+    const old = linesOf(design, way);
+    const count = Math.min(1 + whole(random, 4), mostLines - old);
+    return count < 1 ? nothing : possible(insertLines(design, way, whole(random, old + 1), count));
+  },
+  (random, design) => {
+    const way = pick(random, ways);
+    return possible(deleteLines(design, way, whole(random, linesOf(design, way)), 1 + whole(random, 3)));
+  },
+  (random, design) => {
+    const top = whole(random, design.rows);
+    const left = whole(random, design.columns);
+    // Now and then beyond the chart's edge.
+    const bottom = top + whole(random, design.rows);
+    return possible(cropTo(design, { top, left, bottom, right: left + whole(random, design.columns) }));
+  },
+  (random, design) => possible(resizeTo(design, randomSize(random), randomAnchor(random))),
+  (random, design) => possible(scaleTo(design, randomSize(random))),
+];
+
+function randomSize(random: Random): { columns: number; rows: number } {
+  return { columns: 1 + whole(random, mostLines), rows: 1 + whole(random, mostLines) };
+}
+
+const layers: readonly Kind[] = [
+  (random, design) =>
+    design.layers.length < mostLayers ? possible(addLayer(design, anyLayer(random, design))) : nothing,
+  (random, design) =>
+    design.layers.length < mostLayers ? possible(duplicateLayer(design, anyLayer(random, design))) : nothing,
+  (random, design) => possible(removeLayer(design, anyLayer(random, design))),
+  (random, design) => possible(mergeDown(design, anyLayer(random, design))),
+  (random, design) =>
+    possible(moveLayer(design, anyLayer(random, design), whole(random, design.layers.length))),
+  (random, design) => possible(renameLayer(design, anyLayer(random, design), `Layer ${whole(random, 50)}`)),
+  (random, design) =>
+    moveContent(design, anyLayer(random, design), whole(random, 7) - 3, whole(random, 7) - 3) ?? nothing,
+  (random, design) => ({
+    kind: 'set-layer',
+    layer: anyLayer(random, design),
+    field: pick(random, ['visible', 'locked']),
+    value: random() < 0.7,
+  }),
+];
+
+const kinds: readonly Kind[] = [
   randomPaint,
   randomPaint,
   randomPaint,
@@ -96,9 +192,11 @@ const kinds: readonly ((random: Random, design: Design) => Edit)[] = [
     }
     return { kind: 'together', edits };
   },
+  ...layers,
+  randomSizeEdit,
 ];
 
 /** What the studio refuses is no edit: then nothing changes. */
 function possible(edit: Result<Edit>): Edit {
-  return edit.ok ? edit.value : { kind: 'together', edits: [] };
+  return edit.ok ? edit.value : nothing;
 }
