@@ -18,7 +18,7 @@ export function blockStrips({ columns, rows, cells }: Block, row: number, column
       from = to;
     }
   }
-  return Int32Array.from(strips);
+  return new Int32Array(strips);
 }
 
 /** The chosen cells, emptied. */

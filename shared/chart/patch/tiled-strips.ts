@@ -38,7 +38,7 @@ export function tiledStrips(block: Block, over: Box, { at, columnGap, rowGap, dr
       addRow(strips, block, blockRow, first, last, row, left);
     }
   }
-  return Int32Array.from(strips);
+  return new Int32Array(strips);
 }
 
 /** The cells `first` to `last` of one row of the block, drawn in a row of the chart with the block's edge at `left`. */

@@ -22,7 +22,7 @@ export function ellipseStrips(from: Cell, to: Cell, code: number, { filled, widt
     const side = (count - open) / 2;
     strips.push(row, start, side, code, row, start + side + open, side, code);
   }
-  return Int32Array.from(strips);
+  return new Int32Array(strips);
 }
 
 /**

@@ -13,5 +13,5 @@ export function rectangleStrips(from: Cell, to: Cell, code: number, { filled, wi
     if (filled || !isOpen) strips.push(row, left, columns, code);
     else strips.push(row, left, width, code, row, right - width + 1, width, code);
   }
-  return Int32Array.from(strips);
+  return new Int32Array(strips);
 }

@@ -39,5 +39,5 @@ function replaceStrips(rows: readonly Uint8Array[], from: number, to: number, ma
       if (c > start) strips.push(r, start, c - start, to);
     }
   }
-  return Int32Array.from(strips);
+  return new Int32Array(strips);
 }

@@ -31,23 +31,27 @@ export function joinStrips(drawn: readonly Strips[]): Strips {
 
 /** The edit that draws strips on a layer; what lies outside the chart is left out. Null where nothing lies inside. */
 export function paintStrips(layer: string, strips: Strips, { columns, rows }: ChartSize): Paint | null {
-  const clipped: number[] = [];
-  const inRow = new Uint32Array(rows + 1);
+  // Counted first and then put in place: sorted by row, as an edit wants them; within a row the order stays, so that
+  // the last strip lies on top.
+  const nextInRow = new Uint32Array(rows + 1);
+  for (let i = 0; i < strips.length; i += 4) if (isSeen(i)) nextInRow[strips[i]! + 1]!++;
+  for (let row = 0; row < rows; row++) nextInRow[row + 1]! += nextInRow[row]!;
+  if (nextInRow[rows] === 0) return null;
+  const runs = new Uint16Array(nextInRow[rows]! * 4);
   for (let i = 0; i < strips.length; i += 4) {
-    const row = strips[i]!;
+    if (!isSeen(i)) continue;
     const from = Math.max(0, strips[i + 1]!);
-    const to = Math.min(columns, strips[i + 1]! + strips[i + 2]!);
-    if (row < 0 || row >= rows || from >= to) continue;
-    clipped.push(row, from, to - from, strips[i + 3]!);
-    inRow[row + 1]!++;
-  }
-  if (clipped.length === 0) return null;
-  // Sorted by row, as an edit wants them; within a row the order stays, so that the last strip lies on top.
-  for (let row = 0; row < rows; row++) inRow[row + 1]! += inRow[row]!;
-  const runs = new Uint16Array(clipped.length);
-  for (let i = 0; i < clipped.length; i += 4) {
-    const at = inRow[clipped[i]!]!++ * 4;
-    for (let part = 0; part < 4; part++) runs[at + part] = clipped[i + part]!;
+    const at = nextInRow[strips[i]!]!++ * 4;
+    runs[at] = strips[i]!;
+    runs[at + 1] = from;
+    runs[at + 2] = Math.min(columns, strips[i + 1]! + strips[i + 2]!) - from;
+    runs[at + 3] = strips[i + 3]!;
   }
   return { kind: 'paint', layer, runs };
+
+  function isSeen(i: number): boolean {
+    const isInRow = strips[i]! >= 0 && strips[i]! < rows;
+    const isInColumn = strips[i + 1]! < columns && strips[i + 1]! + strips[i + 2]! > 0;
+    return isInRow && isInColumn && strips[i + 2]! > 0;
+  }
 }

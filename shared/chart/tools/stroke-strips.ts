@@ -48,7 +48,7 @@ export function strokeStrips(way: readonly Cell[], code: number, nib: readonly C
       end = to;
     }
   }
-  return Int32Array.from(strips);
+  return new Int32Array(strips);
 }
 
 /** So many cells side by side from this one on. */
