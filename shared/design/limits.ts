@@ -25,6 +25,8 @@ export const limits = {
   stringChars: 65_536,
   /** Characters of a name: title, yarn, layer, designer. */
   nameChars: 200,
+  /** Characters of a text drawn in cells: in the smallest letters 200 of them cross a chart of 800 cords. */
+  textChars: 200,
   /** Pixels of a picture to import, read from its header before it is decoded. */
   picturePixels: 40_000_000,
   /** Bytes of a picture file to import. */
@@ -41,6 +43,14 @@ export const limits = {
   stashYarns: 500,
   /** Characters of the notes of one yarn of the stash: a label and a remark, so that the file stays small. */
   stashNoteChars: 2000,
+  /** Motifs that are kept: all of them are listed at once. */
+  motifs: 500,
+  /** Bytes of one motif's file: two million cells of which no two neighbours are alike take 10 MB. */
+  motifBytes: 16 * 1024 * 1024,
+  /** Bytes of the stash's file: its yarns with all their notes take at most 5 MB. */
+  stashBytes: 8 * 1024 * 1024,
+  /** Bytes of a picture that is taken to lie under a chart: as it looks on the screen, and light in every save. */
+  referenceTakenBytes: 2 * 1024 * 1024,
   /** Memory that undo may take in a session, in bytes. */
   historyBytes: 64 * 1024 * 1024,
 } as const;
