@@ -270,7 +270,7 @@ function BorderOptions() {
         onChange={(insetCells) => want({ insetCells })}
       />
       <Toggle
-        label="Corners"
+        label="Mitred corners"
         on={border.corners === 'mitred'}
         onChange={(on) => want({ corners: on ? 'mitred' : 'open' })}
       />
