@@ -42,8 +42,9 @@ const matrices: Record<PointKind, readonly Matrix[]> = {
 };
 
 /**
- * Every element that can bring a cell of the chart into the chart. With short periods there are many: for a period of
- * one cell four times the chart's cells and more, so what copies whole drawings uses `pointElementsOf` and the lattice.
+ * Every element of the point group; with a repeat, every element that can bring a cell of the chart into the chart.
+ * With short periods these are many: for a period of one cell four times the chart's cells and more, so what copies
+ * whole drawings uses `pointElementsOf` and the lattice.
  */
 export function elementsOf(symmetry: Symmetry, size: ChartSize): readonly CellMap[] {
   const sound = soundSymmetry(symmetry, size);
