@@ -16,8 +16,6 @@ export interface AlphabetSource {
   readonly spaceColumns: number;
   readonly letters: string;
   readonly marks: { readonly odd: string; readonly even: string };
-  /** The column that an accent is centred on, counted in columns from the left edge, where it isn't the middle. */
-  readonly centres: Readonly<Record<string, number>>;
 }
 
 export interface Alphabet extends Omit<AlphabetSource, 'letters' | 'marks'> {

@@ -18,7 +18,6 @@ export const alphabetsById: Readonly<Record<AlphabetId, Alphabet>> = {
     spaceColumns: 2,
     letters: smallLetters,
     marks: smallMarks,
-    centres: {},
   }),
   tall: makeAlphabet({
     label: 'Tall',
@@ -30,6 +29,5 @@ export const alphabetsById: Readonly<Record<AlphabetId, Alphabet>> = {
     spaceColumns: 3,
     letters: tallLetters,
     marks: tallMarks,
-    centres: {},
   }),
 };

@@ -19,9 +19,9 @@ export interface CellText {
 }
 
 export interface CellTextOptions {
-  /** Columns between two letters. */
+  /** Columns between two letters, from 0. */
   readonly letterGap?: number;
-  /** Rows between the lowest letter of one line and the highest of the next. */
+  /** Rows between the lowest letter of one line and the highest of the next, from 0. */
   readonly lineGap?: number;
   readonly align?: 'start' | 'middle' | 'end';
 }

@@ -8,16 +8,14 @@ import type { Glyph } from './glyph.ts';
  */
 export function composeGlyph(alphabet: Alphabet, character: string): Glyph | null {
   const [letter = '', ...marks] = character.normalize('NFD');
-  const bare = marks.some((mark) => !below.has(mark)) ? (dotless[letter] ?? letter) : letter;
-  const base = alphabet.letters.get(bare);
+  const undotted = marks.some((mark) => !below.has(mark)) ? (dotless[letter] ?? letter) : letter;
+  const base = alphabet.letters.get(undotted);
   if (!base) return null;
   const parts: Part[] = [{ rows: base.rows, column: 0, rise: base.rise }];
   let top = base.rise;
-  for (const mark of marks) {
-    const drawn = mark === cedilla && commaBelow.has(letter) ? comma : mark;
-    const part = below.has(drawn)
-      ? partBelow(alphabet, base, bare, drawn)
-      : partAbove(alphabet, base, bare, drawn, top);
+  for (const spelt of marks) {
+    const mark = spelt === cedilla && commaBelow.has(letter) ? comma : spelt;
+    const part = below.has(mark) ? partBelow(alphabet, base, mark) : partAbove(alphabet, base, mark, top);
     if (!part) return null;
     parts.push(part);
     top = Math.max(top, part.rise);
@@ -43,28 +41,25 @@ const commaBelow: ReadonlySet<string> = new Set('GKLNRklnr');
 /** An accent takes the place of the dot. */
 const dotless: Readonly<Record<string, string>> = { i: 'ı', j: 'ȷ' };
 
-function partAbove(alphabet: Alphabet, base: Glyph, letter: string, mark: string, top: number): Part | null {
-  const centre = alphabet.centres[letter] ?? base.columns / 2;
-  const drawing = drawingOf(alphabet, mark, centre);
+function partAbove(alphabet: Alphabet, base: Glyph, mark: string, top: number): Part | null {
+  const drawing = drawingOf(alphabet, base, mark);
   if (!drawing) return null;
-  const highest = alphabet.capRows + alphabet.aboveRows;
-  const rise = Math.min(top + 1 + drawing.rows.length, highest);
+  const rise = Math.min(top + 1 + drawing.rows.length, alphabet.capRows + alphabet.aboveRows);
   if (rise - drawing.rows.length < top) return null;
-  return { rows: drawing.rows, column: Math.floor(centre - drawing.columns / 2), rise };
+  return { rows: drawing.rows, column: (base.columns - drawing.columns) / 2, rise };
 }
 
-function partBelow(alphabet: Alphabet, base: Glyph, letter: string, mark: string): Part | null {
-  const centre = alphabet.centres[letter] ?? base.columns / 2;
-  const drawing = drawingOf(alphabet, mark, mark === ogonek ? base.columns / 2 : centre);
+function partBelow(alphabet: Alphabet, base: Glyph, mark: string): Part | null {
+  const drawing = drawingOf(alphabet, base, mark);
   // A letter that hangs below the baseline itself has no room for a mark there.
   if (!drawing || base.rows.length > base.rise) return null;
-  const column = mark === ogonek ? base.columns - drawing.columns : Math.floor(centre - drawing.columns / 2);
-  return { rows: drawing.rows, column, rise: drawing.rise };
+  const free = base.columns - drawing.columns;
+  return { rows: drawing.rows, column: mark === ogonek ? free : free / 2, rise: drawing.rise };
 }
 
 /** A mark is drawn twice, so that its middle can fall on a column as well as between two. */
-function drawingOf(alphabet: Alphabet, mark: string, centre: number): Glyph | undefined {
-  return (Number.isInteger(centre) ? alphabet.evenMarks : alphabet.oddMarks).get(mark);
+function drawingOf(alphabet: Alphabet, { columns }: Glyph, mark: string): Glyph | undefined {
+  return (columns % 2 === 0 ? alphabet.evenMarks : alphabet.oddMarks).get(mark);
 }
 
 /** The parts in one drawing, as wide as the letter or as far as its accents reach. */

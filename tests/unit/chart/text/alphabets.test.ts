@@ -89,6 +89,12 @@ describe.each(alphabets)('the alphabet %s', (_, alphabet) => {
     expect(heights('bdfhkl').size).toBe(1);
   });
 
+  it('draws each accent for an odd and for an even middle, as wide as it says', () => {
+    expect([...alphabet.oddMarks.keys()]).toEqual([...alphabet.evenMarks.keys()]);
+    for (const [mark, { columns }] of alphabet.oddMarks) expect(columns % 2, `odd ${mark}`).toBe(1);
+    for (const [mark, { columns }] of alphabet.evenMarks) expect(columns % 2, `even ${mark}`).toBe(0);
+  });
+
   it('leaves no empty column at the sides of a letter or digit, so that the gaps are even', () => {
     for (const { character, glyph } of drawn.filter((each) => /^[\p{L}\p{Nd}]$/u.test(each.character))) {
       expect(
