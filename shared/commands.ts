@@ -3,7 +3,17 @@
  * Keys follow the platforms' conventions. `Mod` is Command on a Mac and Control elsewhere. A single letter works
  * only while the chart has the focus, and can be switched off in the settings.
  */
-export type Menu = 'file' | 'edit' | 'view' | 'draw' | 'patch' | 'symmetry' | 'go' | 'help';
+export type Menu =
+  | 'file'
+  | 'edit'
+  | 'view'
+  | 'draw'
+  | 'patch'
+  | 'layer'
+  | 'chart'
+  | 'symmetry'
+  | 'go'
+  | 'help';
 
 export interface Command {
   readonly id: string;
@@ -81,11 +91,33 @@ export const commands = [
     needs: 'design',
     ruleAbove: true,
   },
+  { id: 'fringe', label: 'Shape the fringe…', menu: 'edit', needs: 'draw' },
 
   { id: 'zoom-in', label: 'Zoom in', menu: 'view', keys: ['Mod+=', 'Mod++'], needs: 'draw' },
   { id: 'zoom-out', label: 'Zoom out', menu: 'view', keys: ['Mod+-'], needs: 'draw' },
   { id: 'zoom-fit', label: 'Whole hanging', menu: 'view', keys: ['Mod+0'], needs: 'draw' },
-  { id: 'symbols', label: 'Symbols', menu: 'view', letter: 's', needs: 'draw', ruleAbove: true },
+  { id: 'zoom-real', label: 'Real size', menu: 'view', needs: 'draw' },
+  { id: 'view-knots', label: 'Cells as knots', menu: 'view', needs: 'draw', ruleAbove: true },
+  { id: 'view-flat', label: 'Cells as flat squares', menu: 'view', needs: 'draw' },
+  { id: 'symbols', label: 'Symbols', menu: 'view', letter: 's', needs: 'draw' },
+  {
+    id: 'view-finished',
+    label: 'Finished hanging',
+    menu: 'view',
+    letter: 'g',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'view-distance', label: 'From across the room', menu: 'view', letter: 'a', needs: 'draw' },
+  { id: 'sight-normal', label: 'Colours in normal sight', menu: 'view', needs: 'draw', ruleAbove: true },
+  { id: 'sight-protan', label: 'Colours without red cones (protan)', menu: 'view', needs: 'draw' },
+  { id: 'sight-deutan', label: 'Colours without green cones (deutan)', menu: 'view', needs: 'draw' },
+  { id: 'sight-tritan', label: 'Colours without blue cones (tritan)', menu: 'view', needs: 'draw' },
+  { id: 'sight-grey', label: 'Colours as greys, as in print', menu: 'view', needs: 'draw' },
+  { id: 'view-rules', label: 'Rules every ten', menu: 'view', needs: 'draw', ruleAbove: true },
+  { id: 'view-rulers', label: 'Tapes along the hanging', menu: 'view', needs: 'draw' },
+  { id: 'view-fade', label: 'Fade other layers', menu: 'view', letter: 'd', needs: 'draw' },
+  { id: 'reference', label: 'Reference picture…', menu: 'view', needs: 'draw', ruleAbove: true },
 
   { id: 'tool-knot', label: 'Knot', menu: 'draw', letter: 'k', needs: 'draw' },
   { id: 'tool-line', label: 'Line', menu: 'draw', letter: 'l', needs: 'draw' },
@@ -127,6 +159,43 @@ export const commands = [
   { id: 'keep-motif', label: 'Keep the patch as a motif…', menu: 'patch', needs: 'draw' },
   { id: 'rename-motif', label: 'Rename the motif…', menu: 'patch', needs: 'draw' },
   { id: 'remove-motif', label: 'Remove the motif…', menu: 'patch', needs: 'draw' },
+
+  { id: 'add-layer', label: 'Add a layer', menu: 'layer', needs: 'draw' },
+  { id: 'duplicate-layer', label: 'Duplicate this layer', menu: 'layer', needs: 'draw' },
+  { id: 'merge-layer-down', label: 'Merge this layer down', menu: 'layer', needs: 'draw' },
+  { id: 'remove-layer', label: 'Remove this layer', menu: 'layer', needs: 'draw' },
+  { id: 'rename-layer', label: 'Rename this layer', menu: 'layer', needs: 'draw' },
+  { id: 'show-layer', label: 'Show or hide this layer', menu: 'layer', needs: 'draw', ruleAbove: true },
+  { id: 'lock-layer', label: 'Lock or unlock this layer', menu: 'layer', needs: 'draw' },
+  { id: 'layer-above', label: 'Choose the layer above', menu: 'layer', needs: 'draw', ruleAbove: true },
+  { id: 'layer-below', label: 'Choose the layer below', menu: 'layer', needs: 'draw' },
+  { id: 'layer-up', label: 'Move this layer up', menu: 'layer', needs: 'draw' },
+  { id: 'layer-down', label: 'Move this layer down', menu: 'layer', needs: 'draw' },
+  {
+    id: 'content-left',
+    label: 'Move the layer’s cells left',
+    menu: 'layer',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'content-right', label: 'Move the layer’s cells right', menu: 'layer', needs: 'draw' },
+  { id: 'content-up', label: 'Move the layer’s cells up', menu: 'layer', needs: 'draw' },
+  { id: 'content-down', label: 'Move the layer’s cells down', menu: 'layer', needs: 'draw' },
+  { id: 'content-left-ten', label: 'Move the layer’s cells left by ten', menu: 'layer', needs: 'draw' },
+  { id: 'content-right-ten', label: 'Move the layer’s cells right by ten', menu: 'layer', needs: 'draw' },
+  { id: 'content-up-ten', label: 'Move the layer’s cells up by ten', menu: 'layer', needs: 'draw' },
+  { id: 'content-down-ten', label: 'Move the layer’s cells down by ten', menu: 'layer', needs: 'draw' },
+
+  { id: 'resize', label: 'Resize…', menu: 'chart', needs: 'draw' },
+  { id: 'crop', label: 'Crop to the patch', menu: 'chart', needs: 'draw' },
+  { id: 'insert-lines', label: 'Insert cords and rows…', menu: 'chart', needs: 'draw', ruleAbove: true },
+  { id: 'insert-cord-left', label: 'Insert a cord to the left', menu: 'chart', needs: 'draw' },
+  { id: 'insert-cord-right', label: 'Insert a cord to the right', menu: 'chart', needs: 'draw' },
+  { id: 'insert-row-above', label: 'Insert a row above', menu: 'chart', needs: 'draw' },
+  { id: 'insert-row-below', label: 'Insert a row below', menu: 'chart', needs: 'draw' },
+  { id: 'delete-lines', label: 'Delete cords and rows…', menu: 'chart', needs: 'draw', ruleAbove: true },
+  { id: 'delete-cord', label: 'Delete this cord', menu: 'chart', needs: 'draw' },
+  { id: 'delete-row', label: 'Delete this row', menu: 'chart', needs: 'draw' },
 
   { id: 'symmetry-off', label: 'No symmetry', menu: 'symmetry', letter: 'n', needs: 'draw' },
   {

@@ -8,6 +8,8 @@ const menus: readonly { readonly menu: Menu; readonly label: string }[] = [
   { menu: 'view', label: 'View' },
   { menu: 'draw', label: 'Draw' },
   { menu: 'patch', label: 'Patch' },
+  { menu: 'layer', label: 'Layer' },
+  { menu: 'chart', label: 'Chart' },
   { menu: 'symmetry', label: 'Symmetry' },
   { menu: 'go', label: 'Go' },
   { menu: 'help', label: 'Help' },

@@ -11,12 +11,15 @@ import { ChartView } from './chart-view.tsx';
 import { FactsPanel } from './facts-panel.tsx';
 import { drawBorder } from './hand/border-preview.ts';
 import { changeHanging } from './hanging-dialog.tsx';
+import { layerCommands } from './layers/layer-deeds.ts';
+import { LayerPanel } from './layers/layer-panel.tsx';
 import { readMotifs, removeMotif, renameMotif } from './patch/keep-motif.tsx';
 import { patchCommands } from './patch/patch-deeds.tsx';
 import { SidePart } from './side-part.tsx';
 import { symmetryCommands } from './symmetry/symmetry-deeds.ts';
 import { SymmetryPanel } from './symmetry/symmetry-panel.tsx';
 import { ToolBar } from './tool-bar.tsx';
+import { viewCommands } from './view/view-commands.ts';
 import {
   addAYarn,
   changeChosenYarn,
@@ -42,6 +45,9 @@ export function DrawScreen() {
       <YarnPanel />
       <ChartView key={opening} />
       <aside className="side" aria-label="Layers, symmetry and this hanging">
+        <SidePart title="Layers">
+          <LayerPanel />
+        </SidePart>
         <SidePart title="Symmetry">
           <SymmetryPanel />
         </SidePart>
@@ -80,9 +86,10 @@ const drawCommands = {
   narrower: () => widen(-1),
   ...patchCommands,
   ...symmetryCommands,
+  ...layerCommands,
   'rename-motif': renameMotif,
   'remove-motif': removeMotif,
-  symbols: () => changeViews({ cells: studio.getState().views.cells === 'symbols' ? 'knots' : 'symbols' }),
+  ...viewCommands,
   'next-yarn': () => stepYarn(1),
   'previous-yarn': () => stepYarn(-1),
   'add-yarn': addAYarn,

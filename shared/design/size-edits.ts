@@ -6,7 +6,7 @@
  *
  * Problems: `too-large`, `nothing-left`, `same-size`.
  */
-import { good, problem, type Result } from '../result.ts';
+import { good, type Problem, problem, type Result } from '../result.ts';
 import type { Design } from './design.ts';
 import type { Edit } from './edits.ts';
 import { NEW, reshape } from './reshape.ts';
@@ -29,9 +29,20 @@ export interface Anchor {
   readonly down: 'top' | 'middle' | 'bottom';
 }
 
-interface Size {
+export interface Size {
   readonly columns: number;
   readonly rows: number;
+}
+
+/** Why the chart can't have this size; null where it can. Asked before any cell is made. */
+export function sizeProblem({ layers }: Pick<Design, 'layers'>, { columns, rows }: Size): Problem | null {
+  const fault = sizeFault(columns, rows, layers.length);
+  if (!fault) return null;
+  const sentence = `${fault.charAt(0).toUpperCase()}${fault.slice(1)}.`;
+  return {
+    code: 'too-large',
+    sentence: columns >= 1 && rows >= 1 ? `${sentence} Choose a smaller size.` : sentence,
+  };
 }
 
 /** So many new cords or rows before the place `at`; where `at` is their number, after the last. */
@@ -39,11 +50,11 @@ export function insertLines(design: Design, way: Way, at: number, count: number)
   const old = countOf(design, way);
   const place = Math.min(old, Math.max(0, at));
   const { columns, rows } = design;
-  const fault = tooLarge(
+  const fault = sizeProblem(
     design,
     way === 'cords' ? { columns: columns + count, rows } : { columns, rows: rows + count },
   );
-  if (fault) return fault;
+  if (fault) return { ok: false, problem: fault };
   return reshaped(design, {
     [way]: [...upTo(place), ...Array<number>(count).fill(NEW), ...upTo(old - place, place)],
   });
@@ -66,8 +77,8 @@ export function cropTo(design: Design, { top, left, bottom, right }: Part): Resu
 
 /** Another size without stretching: cords and rows come or go at the sides away from the anchor. */
 export function resizeTo(design: Design, { columns, rows }: Size, { across, down }: Anchor): Result<Edit> {
-  const fault = tooLarge(design, { columns, rows });
-  if (fault) return fault;
+  const fault = sizeProblem(design, { columns, rows });
+  if (fault) return { ok: false, problem: fault };
   return reshaped(design, {
     cords: placed(design.columns, columns, startShare[across]),
     rows: placed(design.rows, rows, startShare[down]),
@@ -76,8 +87,8 @@ export function resizeTo(design: Design, { columns, rows }: Size, { across, down
 
 /** Another size with the picture stretched to it: each new cell shows the old one that its middle falls in. */
 export function scaleTo(design: Design, { columns, rows }: Size): Result<Edit> {
-  const fault = tooLarge(design, { columns, rows });
-  if (fault) return fault;
+  const fault = sizeProblem(design, { columns, rows });
+  if (fault) return { ok: false, problem: fault };
   const shape = { cords: nearest(design.columns, columns), rows: nearest(design.rows, rows) };
   return reshaped(design, shape, true);
 }
@@ -101,13 +112,6 @@ function reshaped(
   if (isAsItWas(cords, design.columns) && isAsItWas(rows, design.rows))
     return problem('same-size', 'The chart has this size already. Choose another size.');
   return good(reshape(design, { columns: cords, rows, scales }));
-}
-
-function tooLarge({ layers }: Design, { columns, rows }: Size): ReturnType<typeof problem> | null {
-  const fault = sizeFault(columns, rows, layers.length);
-  if (!fault) return null;
-  const sentence = `${fault.charAt(0).toUpperCase()}${fault.slice(1)}.`;
-  return problem('too-large', columns >= 1 && rows >= 1 ? `${sentence} Choose a smaller size.` : sentence);
 }
 
 function countOf({ columns, rows }: Size, way: Way): number {
