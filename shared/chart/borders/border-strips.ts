@@ -23,7 +23,7 @@ export interface BorderEdges {
 
 export interface Border {
   readonly group: FriezeGroup;
-  /** The piece that the frieze is laid from. Where it is EMPTY nothing is drawn. */
+  /** What the frieze is laid from. Where it is EMPTY nothing is drawn. */
   readonly motif: Block;
   readonly edges: BorderEdges;
   /** Cells left free between the chart's edge and the border, 0 or more. */

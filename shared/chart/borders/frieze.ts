@@ -4,7 +4,7 @@
  */
 import { EMPTY } from '../../design/codes.ts';
 import type { Block } from '../patch/block.ts';
-import { type FriezeGroup, friezeGroups, type Piece } from './frieze-groups.ts';
+import { type FriezeGroup, friezeGroups, type MotifImage } from './frieze-groups.ts';
 
 export interface Frieze {
   /** Cells from the band's outside to its inside. */
@@ -23,28 +23,28 @@ export interface Frieze {
  * shorter. Other friezes may stand half a cell beside the middle. The motif has at least one cell.
  */
 export function friezeAlong(group: FriezeGroup, motif: Block, edgeCells: number): Frieze {
-  const { pieces } = friezeGroups.find((each) => each.group === group)!;
-  const mirrorsAcross = pieces[0]!.includes('V');
-  const { columns, middle } = periodOf(pieces[0]!, motif.columns, edgeCells, mirrorsAcross);
+  const { images } = friezeGroups.find((each) => each.group === group)!;
+  const mirrorsAcross = images[0]!.includes('V');
+  const { columns, middle } = periodOf(images[0]!, motif.columns, edgeCells, mirrorsAcross);
   const start = middle - Math.floor(edgeCells / 2);
   return {
-    depth: motif.rows * pieces.length,
+    depth: motif.rows * images.length,
     mirrorsAcross,
     codeAt: (along, depth) => {
       const { place, column } = columns[within(start + along, columns.length)]!;
-      const piece = pieces[Math.floor(depth / motif.rows)]?.[place];
-      if (!piece) return EMPTY;
+      const image = images[Math.floor(depth / motif.rows)]?.[place];
+      if (!image) return EMPTY;
       const row = depth % motif.rows;
-      return motif.cells[(upsideDown[piece] ? motif.rows - 1 - row : row) * motif.columns + column]!;
+      return motif.cells[(upsideDown[image] ? motif.rows - 1 - row : row) * motif.columns + column]!;
     },
   };
 }
 
-const reversed: Record<Piece, boolean> = { I: false, V: true, H: false, R: true };
-const upsideDown: Record<Piece, boolean> = { I: false, V: false, H: true, R: true };
+const reversed: Record<MotifImage, boolean> = { I: false, V: true, H: false, R: true };
+const upsideDown: Record<MotifImage, boolean> = { I: false, V: false, H: true, R: true };
 
 interface PeriodColumn {
-  /** The place in a line of pieces. */
+  /** The place in a line of images. */
   readonly place: number;
   /** The motif's column. */
   readonly column: number;
@@ -57,7 +57,7 @@ interface Period {
 }
 
 function periodOf(
-  line: readonly Piece[],
+  line: readonly MotifImage[],
   motifColumns: number,
   edgeCells: number,
   mirrorsAcross: boolean,
@@ -76,7 +76,7 @@ function periodOf(
   const columns: PeriodColumn[] = [];
   let middle = 0;
   for (let i = 0; i < line.length; i++) {
-    // The edge's middle comes before the piece at `half`: mirrors stand there and before every other piece from it.
+    // The edge's middle comes before the image at `half`: mirrors stand there and before every other image from it.
     if (i === half) middle = columns.length - (shares ? 1 : 0);
     const place = (i + (isBetweenTwo ? half : 0)) % line.length;
     const sharesFirst = shares && (i - half) % 2 === 0;
@@ -85,9 +85,9 @@ function periodOf(
   return { columns, middle };
 }
 
-function columnsOf(piece: Piece, place: number, motifColumns: number): PeriodColumn[] {
+function columnsOf(image: MotifImage, place: number, motifColumns: number): PeriodColumn[] {
   const columns = Array.from({ length: motifColumns }, (_, column) => ({ place, column }));
-  return reversed[piece] ? columns.reverse() : columns;
+  return reversed[image] ? columns.reverse() : columns;
 }
 
 function within(value: number, period: number): number {

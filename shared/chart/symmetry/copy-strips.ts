@@ -14,7 +14,7 @@ import { addStrips, drawnAs, newSheet } from './sheet.ts';
 import { soundSymmetry } from './sound-symmetry.ts';
 import type { Symmetry } from './symmetry.ts';
 
-/** Images reach beyond the chart or are cut at its edge, whichever is quicker. The same array where nothing is copied. */
+/** Images may reach beyond the chart, as strips may. The same array where nothing is copied. */
 export function copyStrips(strips: Strips, symmetry: Symmetry, size: ChartSize): Strips {
   if ((symmetry.point === 'none' && symmetry.repeat === 'none') || strips.length === 0) return strips;
   const sound = soundSymmetry(symmetry, size);
