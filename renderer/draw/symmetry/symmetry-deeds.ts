@@ -38,7 +38,7 @@ function toggle(point: PointKind): () => void {
 }
 
 /** Puts the centre into the middle of a cell. */
-export function centreOn({ row, column }: Cell): void {
+function centreOn({ row, column }: Cell): void {
   changeSymmetry({ centre: { acrossHalves: 2 * column + 1, downHalves: 2 * row + 1 } });
 }
 
