@@ -5,7 +5,7 @@ import { limits } from '../../shared/design/limits.ts';
 import { keepPlanning } from '../planning/keep-planning.ts';
 import { handleCommands } from '../shell/command-bus.ts';
 import type { Tool } from '../store/state.ts';
-import { changeDrawing, changeViews, studio } from '../store/studio.ts';
+import { changeDrawing, studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { ChartView } from './chart-view.tsx';
 import { FactsPanel } from './facts-panel.tsx';
@@ -16,6 +16,7 @@ import { LayerPanel } from './layers/layer-panel.tsx';
 import { readMotifs, removeMotif, renameMotif } from './patch/keep-motif.tsx';
 import { patchCommands } from './patch/patch-deeds.tsx';
 import { SidePart } from './side-part.tsx';
+import { sizeCommands } from './size/size-deeds.tsx';
 import { symmetryCommands } from './symmetry/symmetry-deeds.ts';
 import { SymmetryPanel } from './symmetry/symmetry-panel.tsx';
 import { ToolBar } from './tool-bar.tsx';
@@ -87,6 +88,7 @@ const drawCommands = {
   ...patchCommands,
   ...symmetryCommands,
   ...layerCommands,
+  ...sizeCommands,
   'rename-motif': renameMotif,
   'remove-motif': removeMotif,
   ...viewCommands,
