@@ -21,7 +21,9 @@ import { movedBy, spokenCell, startOf, stepOf } from './chart-cursor.ts';
 import { hand, hasTwoEnds, isPressed } from './hand/hand.ts';
 import { dropLifted, liftedNow } from './hand/lifting.ts';
 import { whyNotDraw } from './hand/why-not-draw.ts';
+import { ChartHandles } from './handles.tsx';
 import { nudgePatch } from './patch/patch-deeds.tsx';
+import { ViewBar } from './view/view-bar.tsx';
 
 export function ChartView() {
   const room = useRef<HTMLDivElement>(null);
@@ -31,6 +33,8 @@ export function ChartView() {
   /** The cell cursor; null while the pointer is in use. */
   const cursor = useRef<Cell | null>(null);
   const [spoken, setSpoken] = useState('');
+  /** The surface as what lies over it needs it: null until it is mounted. */
+  const [shown, setShown] = useState<Surface | null>(null);
   const columns = useStudio((state) => state.open?.design.columns);
   const rows = useStudio((state) => state.open?.design.rows);
 
@@ -39,6 +43,7 @@ export function ChartView() {
       if (surface.current) placeOutline(surface.current, outline.current!);
     });
     surface.current = made;
+    setShown(made);
     room.current!.focus({ preventScroll: true });
     room.current!.dataset.hand = handSays(studio.getState());
     const forget = [
@@ -54,6 +59,7 @@ export function ChartView() {
         'zoom-in': () => made.zoom(1.25),
         'zoom-out': () => made.zoom(0.8),
         'zoom-fit': () => made.fit(),
+        'zoom-real': () => made.zoomToReal(),
       }),
       () => hand.drop(),
       endStroke,
@@ -62,6 +68,7 @@ export function ChartView() {
     return () => {
       for (const each of forget) each();
       surface.current = null;
+      setShown(null);
     };
   }, []);
 
@@ -135,6 +142,8 @@ export function ChartView() {
         <Stage ref={stage} width={1} height={1} listening={false} />
       </div>
       <div ref={outline} className="cell-outline" hidden />
+      {shown && <ChartHandles surface={shown} />}
+      <ViewBar />
       <p className="unseen" aria-live="polite">
         {spoken}
       </p>

@@ -32,6 +32,9 @@ export function FactsPanel() {
       <button type="button" onClick={() => runCommand('hanging')}>
         Size, cords, dowel…
       </button>
+      <button type="button" onClick={() => runCommand('fringe')}>
+        Shape the fringe…
+      </button>
     </div>
   );
 }

@@ -111,5 +111,9 @@ export interface StudioState {
   readonly motifs: readonly Motif[] | null;
   /** What the tool would draw where the pointer is; null where that is one cell or nothing. */
   readonly ghost: Strips | null;
+  /** A byte a cell, 1 where a cell causes what `views.marks` asks for; null where nothing is marked. */
+  readonly marked: Uint8Array | null;
+  /** What is being changed and already shown, before it becomes a step of the history. */
+  readonly draft: Partial<Pick<Design, 'fringe' | 'reference'>>;
   readonly facts: Facts | null;
 }

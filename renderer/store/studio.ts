@@ -25,6 +25,8 @@ export const studio = createStore<StudioState>(() => ({
   patch: null,
   motifs: null,
   ghost: null,
+  marked: null,
+  draft: {},
   facts: null,
 }));
 
@@ -41,6 +43,8 @@ export function openDesign(design: Design, home: Home | null): void {
     under: null,
     patch: null,
     ghost: null,
+    marked: null,
+    draft: {},
     facts: null,
     drawing: {
       ...drawing,
@@ -98,6 +102,13 @@ export function updateOpen(next: (open: OpenDesign) => OpenDesign): void {
     // Places on a chart of another size mean nothing.
     if (open.design.columns === columns && open.design.rows === rows) return { open };
     const symmetry = { ...state.drawing.symmetry, centre: centreOf(open.design) };
-    return { open, patch: null, under: null, ghost: null, drawing: { ...state.drawing, symmetry } };
+    return {
+      open,
+      patch: null,
+      under: null,
+      ghost: null,
+      marked: null,
+      drawing: { ...state.drawing, symmetry },
+    };
   });
 }

@@ -1,16 +1,16 @@
 /** How the hanging is shown on the Draw screen. Nothing of it is part of the design. */
 
+import type { Sight } from '../../shared/yarn/sight.ts';
+
 /** Each knot as its two turns of yarn, as a flat square of its colour, or with its yarn's symbol. */
 export type CellView = 'knots' | 'flat' | 'symbols';
-
-/** Whose eyes, or which print, the colours are shown for. */
-export type Sight = 'normal' | 'protan' | 'deutan' | 'tritan' | 'grey';
 
 /** What causes the picture's cost, marked on the chart. */
 export type Marks = 'lone-knots' | 'short-runs' | 'loose-ends';
 
 export interface Views {
   readonly cells: CellView;
+  /** Whose eyes, or which print, the colours are shown for. */
   readonly sight: Sight;
   /** What it looks like across the room. */
   readonly distance: boolean;

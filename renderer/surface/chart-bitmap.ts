@@ -2,7 +2,7 @@
  * The whole chart as one bitmap, a pixel a cell, patched where an edit touched. Bare cells are transparent: the cords
  * behind the chart show.
  */
-import type { Chart } from '../../shared/chart/chart.ts';
+import { type Chart, goesRight } from '../../shared/chart/chart.ts';
 import { BARE } from '../../shared/design/codes.ts';
 
 export class ChartBitmap {
@@ -22,14 +22,21 @@ export class ChartBitmap {
   }
 
   /** Patches a block of cells (from 0, last ones included). `words` are pixels by code, see `pixelWords`. */
-  patch({ columns, cells }: Chart, words: Uint32Array, block: CellBlock): void {
+  patch({ columns, cells, startCorner }: Chart, { right, left }: Ways<Uint32Array>, block: CellBlock): void {
     for (let r = block.top; r <= block.bottom; r++) {
+      const words = goesRight(startCorner, r) ? right : left;
       for (let i = r * columns + block.left; i <= r * columns + block.right; i++)
         this.#words[i] = words[cells[i]!]!;
     }
-    const { left, top, right, bottom } = block;
-    this.#pen.putImageData(this.#pixels, 0, 0, left, top, right - left + 1, bottom - top + 1);
+    const [width, height] = [block.right - block.left + 1, block.bottom - block.top + 1];
+    this.#pen.putImageData(this.#pixels, 0, 0, block.left, block.top, width, height);
   }
+}
+
+/** Something for rows that go right and for rows that go left. */
+export interface Ways<T> {
+  readonly right: T;
+  readonly left: T;
 }
 
 /** Cells from `left`, `top` to `right`, `bottom`, all included, from 0. */
@@ -54,6 +61,8 @@ export function pixelWords(colors: Readonly<Record<number, string>>): Uint32Arra
 
 /** Changed cells closer together than this make one block. */
 const joinedCells = 8;
+/** More blocks than this take longer than all the rows in which they lie. */
+const mostBlocks = 200;
 
 /**
  * Blocks that hold every cell that differs in the rows touched (from 0, in order), and few others: a mirrored stroke
@@ -79,6 +88,8 @@ export function changedBlocks(before: Chart, after: Chart, touched: readonly num
         if (!grown.includes(at)) grown.push(at);
       }
     }
+    if (blocks.length > mostBlocks)
+      return [{ left: 0, top: touched[0]!, right: after.columns - 1, bottom: touched.at(-1)! }];
     growing = grown;
     rowBefore = row;
   }

@@ -3,25 +3,20 @@
  * certain size on cells have a look and come from tiles. Where tiles are still missing, those of the size before stand
  * in for them, and below those the bitmap.
  *
- * A small edit paints its own block and leaves the rest of the sheet as it is.
+ * A small edit paints its own block and leaves the rest of the sheet as it is. In the distance view small cells are
+ * added up by their light instead (`far-picture.ts`).
  */
 import Konva from 'konva';
 import { type Chart, goesRight } from '../../shared/chart/chart.ts';
 import { BARE } from '../../shared/design/codes.ts';
 import { type CellBlock, ChartBitmap } from './chart-bitmap.ts';
-import { columnsInSight, rowsInSight } from './draw-around.ts';
+import { cellsInSight } from './draw-around.ts';
+import { FarPicture } from './far-picture.ts';
 import { looksFromPx } from './knot-look.ts';
 import type { Look } from './look.ts';
+import type { Placed } from './placed.ts';
 import { TileSet } from './tiles.ts';
-import { columnEdge, rowEdge, type View } from './view.ts';
-
-/** How the hanging lies on a screen of so many pixels. While zooming, tiles are stretched and none are made. */
-export interface Placed {
-  readonly view: View;
-  readonly widthPx: number;
-  readonly heightPx: number;
-  readonly isZooming: boolean;
-}
+import { columnEdge, rowEdge } from './view.ts';
 
 interface Found {
   readonly tile: HTMLCanvasElement | null;
@@ -41,14 +36,17 @@ export class ChartSheet {
   #chart: Chart;
   #look: Look;
   #bitmap: ChartBitmap;
-  #placed: Placed = { view: { scale: 1, x: 0, y: 0 }, widthPx: 1, heightPx: 1, isZooming: false };
+  #placed: Placed = { view: { scale: 1, x: 0, y: 0 }, widthPx: 1, heightPx: 1, ratio: 1, isZooming: false };
+  /** Null but in the distance view. */
+  #far: FarPicture | null = null;
   #tiles: TileSet | null = null;
   /** Of the size before. */
   #oldTiles: TileSet | null = null;
 
-  constructor(chart: Chart, look: Look) {
+  constructor(chart: Chart, look: Look, isFar: boolean) {
     this.#chart = chart;
     this.#look = look;
+    this.#far = isFar ? new FarPicture(look) : null;
     this.#bitmap = wholeBitmap(chart, look);
     const tiles = new Konva.Shape({
       listening: false,
@@ -58,13 +56,19 @@ export class ChartSheet {
     this.layer.add(this.#image, tiles);
   }
 
-  /** Everything anew: other yarns, another size, another way to show them. */
-  takeLook(chart: Chart, look: Look): void {
+  /** Everything anew: other yarns, another size, another way to show them. `isFar`: as it is seen across the room. */
+  takeLook(chart: Chart, look: Look, isFar: boolean): void {
     this.#chart = chart;
     this.#look = look;
+    this.#far = isFar ? new FarPicture(look) : null;
     this.#bitmap = wholeBitmap(chart, look);
     this.#tiles = null;
     this.#oldTiles = null;
+  }
+
+  /** Other cords or another dowel around the same cells. */
+  takeAround(look: Look): void {
+    this.#look = look;
   }
 
   /** The chart with other cells in one block. */
@@ -81,6 +85,7 @@ export class ChartSheet {
     this.#chooseTiles();
     const isWhole = placed.isZooming || this.#makeTiles();
     if (isWhole && !placed.isZooming) this.#oldTiles = null;
+    if (this.#isFar()) this.#far!.make(this.#chart, placed);
     const { view } = placed;
     const { geometry } = this.#look;
     const { columns, rows } = geometry;
@@ -91,7 +96,7 @@ export class ChartSheet {
       y,
       width: columnEdge(view, geometry, columns) - x,
       height: rowEdge(view, geometry, rows) - y,
-      visible: !this.#hasLooks(),
+      visible: !this.#hasLooks() && !this.#isFar(),
     });
     // Cells smaller than a pixel are averaged: single ones would come and go while the view moves.
     this.layer.imageSmoothingEnabled(this.#cellPx() < 1);
@@ -99,11 +104,13 @@ export class ChartSheet {
     return isWhole;
   }
 
-  /** Paints blocks of cells where the sheet was drawn last. */
-  paint(blocks: readonly CellBlock[]): void {
+  /** Paints blocks of cells where the sheet was drawn last. False where tiles are missing, as `draw` does. */
+  paint(blocks: readonly CellBlock[]): boolean {
     // Averaged pixels hold a little of the cells around them, so there a block is not painted by itself.
-    if (this.#cellPx() < 1 || blocks.some(isLarge)) this.layer.draw();
-    else for (const block of blocks) this.#paintBlock(block);
+    if (this.#cellPx() < 1 || blocks.some(isLarge)) return this.draw(this.#placed);
+    if (this.#isFar()) return this.draw(this.#placed);
+    for (const block of blocks) this.#paintBlock(block);
+    return true;
   }
 
   /**
@@ -127,7 +134,7 @@ export class ChartSheet {
         if (code === BARE) pen.clearRect(x, y, width, height);
         else if (hasLooks) pen.drawImage(looks.of(code, goesRight(startCorner, row), width, height), x, y);
         else {
-          pen.fillStyle = colors[code]!;
+          pen.fillStyle = colors[goesRight(startCorner, row) ? 'right' : 'left'][code]!;
           pen.fillRect(x, y, width, height);
         }
       }
@@ -139,7 +146,11 @@ export class ChartSheet {
   }
 
   #hasLooks(): boolean {
-    return this.#cellPx() >= looksFromPx;
+    return this.#cellPx() >= looksFromPx[this.#look.view];
+  }
+
+  #isFar(): boolean {
+    return this.#far !== null && !this.#hasLooks();
   }
 
   /** Tiles for the size shown; none where cells are too small for a look. */
@@ -171,7 +182,8 @@ export class ChartSheet {
 
   #drawTiles(pen: Pen): void {
     const inSight = this.#cellsInSight();
-    if (inSight && this.#hasLooks()) this.#copyTiles(pen, inSight);
+    if (this.#isFar()) this.#far?.draw(pen);
+    else if (inSight && this.#hasLooks()) this.#copyTiles(pen, inSight);
   }
 
   #copyTiles(pen: Pen, block: CellBlock): void {
@@ -210,9 +222,7 @@ export class ChartSheet {
   /** Null where the chart is out of sight. */
   #cellsInSight(): CellBlock | null {
     const { view, widthPx, heightPx } = this.#placed;
-    const [left, right] = columnsInSight(view, this.#look.geometry, widthPx);
-    const [top, bottom] = rowsInSight(view, this.#look.geometry, heightPx);
-    return left > right || top > bottom ? null : { left, top, right, bottom };
+    return cellsInSight(view, this.#look.geometry, widthPx, heightPx);
   }
 
   #pixelsOf({ left, top, right, bottom }: CellBlock) {

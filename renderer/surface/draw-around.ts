@@ -3,12 +3,12 @@
  * drawn; where cords are thinner than a few pixels they become one sheet of rope.
  */
 import { cordX, type HangingGeometry } from '../../shared/chart/hanging/geometry.ts';
+import type { CellBlock } from './chart-bitmap.ts';
 import type { Inks } from './look.ts';
 import { columnEdge, rowEdge, type View } from './view.ts';
 
 type Pen = CanvasRenderingContext2D;
 
-const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184' };
 /** Below this pitch single cords can't be told apart. */
 const cordsFromPx = 4;
 /** About how far apart the lines are that stand for cords too thin to be drawn. */
@@ -26,7 +26,7 @@ export function drawAround(
   drawHanger(pen, view, geometry, inks);
   if (geometry.pitchMm * view.scale < cordsFromPx) drawRopeSheet(pen, view, geometry, inks);
   else drawCords(pen, view, geometry, inks, widthPx);
-  drawDowel(pen, view, geometry);
+  drawDowel(pen, view, geometry, inks);
   if (geometry.pitchMm * view.scale >= headsFromPx) drawHeads(pen, view, geometry, inks, widthPx);
 }
 
@@ -100,7 +100,7 @@ function drawCords(pen: Pen, view: View, geometry: HangingGeometry, inks: Inks, 
   pen.stroke();
 }
 
-function drawDowel(pen: Pen, { x, y, scale }: View, { dowel }: HangingGeometry): void {
+function drawDowel(pen: Pen, { x, y, scale }: View, { dowel }: HangingGeometry, { wood }: Inks): void {
   const left = x + dowel.x * scale;
   const top = y + dowel.y * scale;
   const [length, height] = [dowel.length * scale, dowel.diameter * scale];
@@ -152,7 +152,7 @@ function drawHeads(pen: Pen, view: View, geometry: HangingGeometry, inks: Inks, 
 /** First and last column (from 0) of which anything is on a screen of that width; one more at each side. */
 export function columnsInSight(
   { scale, x }: View,
-  { pitchMm, columns }: HangingGeometry,
+  { pitchMm, columns }: Pick<HangingGeometry, 'pitchMm' | 'columns'>,
   widthPx: number,
 ): [number, number] {
   const first = Math.floor(-x / (pitchMm * scale)) - 1;
@@ -162,7 +162,7 @@ export function columnsInSight(
 
 export function rowsInSight(
   view: View,
-  { rowHeightMm, rows }: HangingGeometry,
+  { rowHeightMm, rows }: Pick<HangingGeometry, 'rowHeightMm' | 'rows'>,
   heightPx: number,
 ): [number, number] {
   const first = Math.floor(-view.y / (rowHeightMm * view.scale)) - 1;
@@ -170,8 +170,17 @@ export function rowsInSight(
   return [Math.max(0, first), Math.min(rows - 1, last)];
 }
 
+type Cells = Pick<HangingGeometry, 'pitchMm' | 'rowHeightMm' | 'columns' | 'rows'>;
+
+/** The cells of which anything is on the screen, and one more at each side; null where the chart is out of sight. */
+export function cellsInSight(view: View, cells: Cells, widthPx: number, heightPx: number): CellBlock | null {
+  const [left, right] = columnsInSight(view, cells, widthPx);
+  const [top, bottom] = rowsInSight(view, cells, heightPx);
+  return left > right || top > bottom ? null : { left, top, right, bottom };
+}
+
 /** The knotted picture's edges on screen. */
-export function chartEdges(view: View, geometry: HangingGeometry) {
+export function chartEdges(view: View, geometry: Cells) {
   return {
     left: columnEdge(view, geometry, 0),
     right: columnEdge(view, geometry, geometry.columns),

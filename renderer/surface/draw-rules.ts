@@ -1,6 +1,7 @@
 /**
  * Rules every ten cords and rows, cord numbers on the dowel, and each row's number and arrow on the side where the
- * row starts. Numbers stay in sight when the dowel or the edge of the chart is not.
+ * row starts. Numbers stay in sight when the dowel or the edge of the chart is not; tapes at the screen's edge leave
+ * room for themselves.
  */
 
 import { goesRight } from '../../shared/chart/chart.ts';
@@ -8,22 +9,24 @@ import type { HangingGeometry } from '../../shared/chart/hanging/geometry.ts';
 import type { StartCorner } from '../../shared/design/schema.ts';
 import { chartEdges, columnsInSight, rowsInSight } from './draw-around.ts';
 import type { Inks } from './look.ts';
+import type { Placed } from './placed.ts';
 import { columnEdge, rowEdge, type View } from './view.ts';
 
 type Pen = CanvasRenderingContext2D;
 
-export interface Rules {
+export interface Rules extends Placed {
   readonly geometry: HangingGeometry;
   readonly startCorner: StartCorner;
   readonly inks: Inks;
-  readonly widthPx: number;
-  readonly heightPx: number;
-  /** Device pixels in a CSS pixel: letters keep their size on every screen. */
-  readonly ratio: number;
+  /** Rules every ten cords and rows. */
+  readonly hasTens: boolean;
+  /** Width of a tape at the left, right and upper edges, in CSS pixels; 0 where none lies there. */
+  readonly tapePx: { readonly side: number; readonly top: number };
 }
 
-export function drawRules(pen: Pen, view: View, rules: Rules): void {
-  drawTens(pen, view, rules);
+export function drawRules(pen: Pen, rules: Rules): void {
+  const { view } = rules;
+  if (rules.hasTens) drawTens(pen, view, rules);
   drawMargins(pen, view, rules);
   drawCordNumbers(pen, view, rules);
   drawRowNumbers(pen, view, rules);
@@ -50,29 +53,37 @@ function drawTens(pen: Pen, view: View, { geometry, widthPx, heightPx, ratio }: 
 }
 
 /** Where numbers must stand on the chart to stay in sight, a strip of paper lies below them. */
-function drawMargins(pen: Pen, view: View, { geometry, inks, widthPx, heightPx, ratio }: Rules): void {
+function drawMargins(pen: Pen, view: View, rules: Rules): void {
+  const { geometry, inks, widthPx, heightPx } = rules;
   const { left, right, top } = chartEdges(view, geometry);
-  const strip = (x: number, y: number, width: number, height: number) => pen.fillRect(x, y, width, height);
+  const { side, upper } = stripsOf(rules);
   pen.fillStyle = inks.paper;
-  if (left < stripPx * ratio) strip(0, 0, stripPx * ratio, heightPx);
-  if (right > widthPx - stripPx * ratio) strip(widthPx - stripPx * ratio, 0, stripPx * ratio, heightPx);
-  if (top < topStripPx * ratio) strip(0, 0, widthPx, topStripPx * ratio);
+  if (left < side) pen.fillRect(0, 0, side, heightPx);
+  if (right > widthPx - side) pen.fillRect(widthPx - side, 0, side, heightPx);
+  if (top < upper) pen.fillRect(0, 0, widthPx, upper);
 }
 
 const stripPx = 50;
 const topStripPx = 22;
+
+/** Strips of paper below the numbers, in device pixels: at the sides, and at the upper edge. */
+function stripsOf({ ratio, tapePx }: Rules) {
+  return { side: (stripPx + tapePx.side) * ratio, upper: (topStripPx + tapePx.top) * ratio };
+}
 
 function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, inks, widthPx, ratio } = rules;
   const step = stepOf(geometry.pitchMm * view.scale, 30 * ratio);
   const [first, last] = columnsInSight(view, geometry, widthPx);
   const onDowel = view.y + (geometry.dowel.y + geometry.dowel.diameter / 2) * view.scale;
-  const isOnDowel = onDowel > 10 * ratio && geometry.dowel.diameter * view.scale > 9 * ratio;
+  const isOnDowel =
+    onDowel > (10 + rules.tapePx.top) * ratio && geometry.dowel.diameter * view.scale > 9 * ratio;
   const aboveDowel = view.y + geometry.dowel.y * view.scale - 9 * ratio;
-  const y = Math.max(11 * ratio, isOnDowel ? onDowel : aboveDowel);
+  const y = Math.max((11 + rules.tapePx.top) * ratio, isOnDowel ? onDowel : aboveDowel);
   const { left, right } = chartEdges(view, geometry);
-  const leastX = left < stripPx * ratio ? (stripPx + 8) * ratio : 0;
-  const mostX = right > widthPx - stripPx * ratio ? widthPx - (stripPx + 8) * ratio : widthPx;
+  const { side } = stripsOf(rules);
+  const leastX = left < side ? side + 8 * ratio : 0;
+  const mostX = right > widthPx - side ? widthPx - side - 8 * ratio : widthPx;
   for (let c = first; c <= last; c++) {
     if (c !== 0 && (c + 1) % step !== 0) continue;
     if (c === 0 && step > 1 && step * geometry.pitchMm * view.scale < 40 * ratio) continue;
@@ -97,10 +108,11 @@ const woodInks = { ink: '#2b1c0c', paper: '#d0a06c' };
 function drawRowNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, startCorner, inks, widthPx, heightPx, ratio } = rules;
   const { left, right, top } = chartEdges(view, geometry);
-  const leastY = top < topStripPx * ratio ? (topStripPx + 8) * ratio : 0;
+  const { upper } = stripsOf(rules);
+  const leastY = top < upper ? upper + 8 * ratio : 0;
   const [first, last] = rowsInSight(view, geometry, heightPx);
   const gap = 8 * ratio;
-  const room = 44 * ratio;
+  const room = (44 + rules.tapePx.side) * ratio;
   const step = Math.max(2, stepOf(geometry.rowHeightMm * view.scale, 17 * ratio));
   for (let r = first; r <= last; r++) {
     // Odd rows start on one side and even rows on the other; each side is thinned by itself.

@@ -37,6 +37,15 @@ function heldIn({ shiftKey, altKey, ctrlKey }: PointerEvent, isMac: boolean): He
   return { shift: shiftKey, alt: altKey && !isMac, copy: isMac ? altKey : ctrlKey };
 }
 
+/** Pans by the wheel; zooms at a point of the surface, in CSS pixels, while Control or Command is held. */
+export function moveByWheel(surface: Surface, event: WheelEvent, at: Point): void {
+  event.preventDefault();
+  const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
+  if (event.ctrlKey || event.metaKey) surface.zoom(1.0022 ** (-event.deltaY * unit), at);
+  else if (event.shiftKey && event.deltaX === 0) surface.pan(-event.deltaY * unit, 0);
+  else surface.pan(-event.deltaX * unit, -event.deltaY * unit);
+}
+
 /** Listens on `element` until the function that is given back is called. */
 export function listenToGestures(
   element: HTMLElement,
@@ -112,13 +121,7 @@ export function listenToGestures(
 
   const leave = () => hand.hover(null);
 
-  const wheel = (event: WheelEvent) => {
-    event.preventDefault();
-    const unit = event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1;
-    if (event.ctrlKey || event.metaKey) surface.zoom(1.0022 ** (-event.deltaY * unit), at(event));
-    else if (event.shiftKey && event.deltaX === 0) surface.pan(-event.deltaY * unit, 0);
-    else surface.pan(-event.deltaX * unit, -event.deltaY * unit);
-  };
+  const wheel = (event: WheelEvent) => moveByWheel(surface, event, at(event));
 
   const spaceIs = (isDown: boolean) => {
     isSpaceDown = isDown;

@@ -5,65 +5,96 @@ import { codeOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { fringeMm } from '../../shared/gauge/fringe.ts';
 import { gaugeOf } from '../../shared/gauge/gauge.ts';
-import { pixelWords } from './chart-bitmap.ts';
+import { darker } from '../../shared/pattern/tones.ts';
+import { type Sight, seenAs } from '../../shared/yarn/sight.ts';
+import type { CellView, Views } from '../store/views.ts';
+import { pixelWords, type Ways } from './chart-bitmap.ts';
 import { type CellLook, CellLooks } from './knot-look.ts';
 
 export interface Look {
   readonly geometry: HangingGeometry;
   /** By code, as #rrggbb. */
-  readonly colors: Readonly<Record<number, string>>;
+  readonly colors: Ways<Readonly<Record<number, string>>>;
   /** By code, as pixels. */
-  readonly words: Uint32Array;
+  readonly words: Ways<Uint32Array>;
   readonly cells: CellLooks;
-  readonly symbols: boolean;
+  readonly view: CellView;
 }
 
-export function lookOf(design: Design, symbols: boolean): Look {
+/**
+ * How much darker rows that go left are where knots are too small to be drawn: they lean the other way, and take the
+ * light from above less. With it, even a pixel a cell reads as rows.
+ */
+const leftRowsDarker = 0.07;
+
+export function lookOf(design: Design, views: Views): Look {
   const looks: Record<number, CellLook> = {};
-  const colors: Record<number, string> = {};
-  for (const { id, color, symbol } of design.yarns) {
+  const right: Record<number, string> = {};
+  const left: Record<number, string> = {};
+  const view = cellViewOf(views);
+  for (const { id, color: own, symbol } of design.yarns) {
+    const color = seenAs(views.sight, own);
     looks[codeOf(id)] = { color, symbol };
-    colors[codeOf(id)] = color;
+    right[codeOf(id)] = color;
+    left[codeOf(id)] = view === 'knots' ? darker(color, leftRowsDarker) : color;
   }
   return {
-    geometry: hangingGeometry(design, gaugeOf(design), fringeMm(design.columns, design.fringe)),
-    colors,
-    words: pixelWords(colors),
-    cells: new CellLooks(looks, symbols),
-    symbols,
+    geometry: geometryOf(design),
+    colors: { right, left },
+    words: { right: pixelWords(right), left: pixelWords(left) },
+    cells: new CellLooks(looks, view),
+    view,
   };
 }
 
-/** True where the two designs look alike apart from their cells. */
-export function looksAlike(a: Design, b: Design): boolean {
+export function geometryOf(design: Design): HangingGeometry {
+  return hangingGeometry(design, gaugeOf(design), fringeMm(design.columns, design.fringe));
+}
+
+/** The finished hanging is made of knots, and so is what is seen across the room. */
+export function cellViewOf({ cells, finished, distance }: Views): CellView {
+  return finished || distance ? 'knots' : cells;
+}
+
+/** True where cells look alike in both. */
+export function cellsLookAlike(a: Design, b: Design): boolean {
   return (
     a.yarns === b.yarns &&
     a.columns === b.columns &&
     a.rows === b.rows &&
     a.cord === b.cord &&
-    a.dowel === b.dowel &&
-    a.fringe === b.fringe &&
     a.swatches === b.swatches &&
     a.ground === b.ground &&
     a.startCorner === b.startCorner
   );
 }
 
-/** The theme's colours that the surface draws with. */
+/** True where what hangs around the chart looks alike in both, whose cells look alike. */
+export function hangsAlike(a: Design, b: Design): boolean {
+  return a.dowel === b.dowel && a.fringe === b.fringe;
+}
+
+/** The colours that the surface draws with, besides those of yarns. */
 export interface Inks {
   readonly ink: string;
   readonly paper: string;
   readonly rope: string;
   readonly ropeEdge: string;
+  readonly wood: { readonly shade: string; readonly body: string; readonly light: string };
 }
 
-export function inksOf(element: Element): Inks {
+const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184' };
+
+/** Those of the theme; cord and wood as they are seen in a sight, since they hang there as well. */
+export function inksOf(element: Element, sight: Sight): Inks {
   const style = getComputedStyle(element);
   const dark = document.documentElement.dataset.theme === 'dark';
+  const seen = (color: string) => seenAs(sight, color);
   return {
     ink: style.getPropertyValue('--ink').trim(),
     paper: style.getPropertyValue('--linen').trim(),
-    rope: dark ? '#cdbf9f' : COTTON,
-    ropeEdge: dark ? '#8f8266' : '#bfae8a',
+    rope: seen(dark ? '#cdbf9f' : COTTON),
+    ropeEdge: seen(dark ? '#8f8266' : '#bfae8a'),
+    wood: { shade: seen(wood.shade), body: seen(wood.body), light: seen(wood.light) },
   };
 }

@@ -1,49 +1,56 @@
 /**
- * The chart surface: the hanging on screen, drawn by Konva on three sheets so that each thing is drawn only when it
- * changes: what hangs around the chart, the chart itself (`chart-sheet.ts`), and the rules and numbers over it.
+ * The chart surface: the hanging on screen, drawn by Konva on five sheets so that each thing is drawn only when it
+ * changes: what hangs around the chart, the chart itself (`chart-sheet.ts`), what lies over its cells
+ * (`over-sheet.ts`), the rules and numbers, and what the tools show (`overlay-sheet.ts`).
  *
- * The surface follows the store by itself; React only mounts its stage. An edit paints just its own block of the chart in the
- * next frame; a change of the view draws all three sheets.
+ * The surface follows the store by itself; React only mounts its stage. An edit paints just its own block of the chart
+ * in the next frame; a change of the view draws all sheets.
  */
 import Konva from 'konva';
-import type { Cell } from '../../shared/chart/tools/cell.ts';
-import type { OpenDesign } from '../store/state.ts';
+import type { Design } from '../../shared/design/design.ts';
+import type { OpenDesign, StudioState } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
 import { type CellBlock, changedBlocks } from './chart-bitmap.ts';
 import { ChartSheet } from './chart-sheet.ts';
 import { drawAround } from './draw-around.ts';
 import { drawRules } from './draw-rules.ts';
-import { type Inks, inksOf, type Look, lookOf, looksAlike } from './look.ts';
-import { cellAt, columnEdge, fitted, panned, rowEdge, type View, zoomed } from './view.ts';
+import { drawTapes, tapePx } from './draw-tapes.ts';
+import { Lens } from './lens.ts';
+import {
+  cellsLookAlike,
+  cellViewOf,
+  geometryOf,
+  hangsAlike,
+  type Inks,
+  inksOf,
+  type Look,
+  lookOf,
+} from './look.ts';
+import { OverSheet } from './over-sheet.ts';
+import { OverlaySheet, overlaysAlike } from './overlay-sheet.ts';
 
 Konva.autoDrawEnabled = false;
 // The stage is as large as the screen's own pixels; its element is scaled back to CSS pixels.
 Konva.pixelRatio = 1;
 
-/** How long a zoom must rest before tiles are drawn at its size. */
-const settleMs = 140;
-
-export class Surface {
+export class Surface extends Lens {
   readonly #element: HTMLElement;
   readonly #stage: Konva.Stage;
   readonly #around = new Konva.Layer({ listening: false });
   readonly #sheet: ChartSheet;
+  readonly #over = new OverSheet(() => this.redraw());
   readonly #rules = new Konva.Layer({ listening: false });
+  readonly #overlay = new OverlaySheet();
   readonly #forget: (() => void)[] = [];
-  readonly #onView: () => void;
 
+  #state: StudioState;
   #open: OpenDesign;
   #look: Look;
   #inks: Inks;
-  #view: View = { scale: 1, x: 0, y: 0 };
-  #width = 1;
-  #height = 1;
-  #ratio = 1;
-  #isFitted = true;
-  #isZooming = false;
-  #settle = 0;
   #frame = 0;
   #wholeDirty = true;
+  #overDirty = false;
+  #overlayDirty = false;
   #dirty: CellBlock[] = [];
 
   /**
@@ -51,136 +58,65 @@ export class Surface {
    * the screen. A design must be open.
    */
   constructor(element: HTMLElement, stage: Konva.Stage, onView: () => void) {
-    const { open, views } = studio.getState();
-    if (!open) throw new Error('a surface needs an open design');
+    const state = studio.getState();
+    if (!state.open) throw new Error('a surface needs an open design');
+    const look = lookOf(shownDesign(state, state.open), state.views);
+    super(look.geometry, onView);
     this.#element = element;
-    this.#onView = onView;
-    this.#open = open;
-    this.#look = lookOf(open.design, views.cells === 'symbols');
-    this.#sheet = new ChartSheet(open.chart, this.#look);
-    this.#inks = inksOf(element);
+    this.#state = state;
+    this.#open = state.open;
+    this.#look = look;
+    this.#sheet = new ChartSheet(state.open.chart, this.#look, state.views.distance);
+    this.#inks = inksOf(element, state.views.sight);
     this.#stage = stage;
     this.#stage.container().style.transformOrigin = '0 0';
-    this.#stage.add(this.#around, this.#sheet.layer, this.#rules);
+    this.#stage.add(this.#around, this.#sheet.layer, this.#over.layer, this.#rules, this.#overlay.layer);
     this.#addShapes();
+    this.#layOver();
     this.#follow();
     this.resize();
+    if (state.views.distance) this.goAcrossRoom();
   }
 
-  destroy(): void {
+  override destroy(): void {
+    super.destroy();
     for (const forget of this.#forget) forget();
     cancelAnimationFrame(this.#frame);
-    clearTimeout(this.#settle);
+    this.#over.forget();
     this.#stage.destroyChildren();
-  }
-
-  /** The whole hanging in sight, and kept so while the window changes its size. */
-  fit(): void {
-    this.#isFitted = true;
-    this.#show(fitted(this.#look.geometry.bounds, this.#width, this.#height, 34 * this.#ratio));
-  }
-
-  /** Zoomed around a point in CSS pixels of the element; around its middle where none is given. */
-  zoom(factor: number, at?: { x: number; y: number }): void {
-    this.#isFitted = false;
-    this.#isZooming = true;
-    clearTimeout(this.#settle);
-    this.#settle = window.setTimeout(() => {
-      this.#isZooming = false;
-      this.#redraw();
-    }, settleMs);
-    const x = at ? at.x * this.#ratio : this.#width / 2;
-    const y = at ? at.y * this.#ratio : this.#height / 2;
-    // Half the size at which all of it is in sight is small enough.
-    const least = fitted(this.#look.geometry.bounds, this.#width, this.#height, 0).scale / 2;
-    const real = Math.max(factor, Math.min(1, least / this.#view.scale));
-    this.#show(zoomed(this.#view, this.#look.geometry, real, x, y));
-  }
-
-  /** Moved by CSS pixels. */
-  pan(dx: number, dy: number): void {
-    this.#isFitted = false;
-    this.#show(panned(this.#view, dx * this.#ratio, dy * this.#ratio));
-  }
-
-  /** The view as it is, and as it shall be: for the bench. */
-  get view(): View {
-    return this.#view;
-  }
-  set view(view: View) {
-    this.#isFitted = false;
-    this.#show(view);
-  }
-
-  /** The cell at a place in CSS pixels of the element; outside the chart where the place is. */
-  cellAt(x: number, y: number): Cell {
-    return cellAt(this.#view, this.#look.geometry, x * this.#ratio, y * this.#ratio);
-  }
-
-  /** Where a cell is, in CSS pixels of the element. */
-  placeOf({ row, column }: Cell): { x: number; y: number; width: number; height: number } {
-    const { geometry } = this.#look;
-    const x = columnEdge(this.#view, geometry, column);
-    const y = rowEdge(this.#view, geometry, row);
-    return {
-      x: x / this.#ratio,
-      y: y / this.#ratio,
-      width: (columnEdge(this.#view, geometry, column + 1) - x) / this.#ratio,
-      height: (rowEdge(this.#view, geometry, row + 1) - y) / this.#ratio,
-    };
-  }
-
-  /** Brings a cell into sight, for the keyboard. */
-  reveal(cell: Cell): void {
-    const { x, y, width, height } = this.placeOf(cell);
-    const margin = 48;
-    const across = Math.max(margin - x, 0) + Math.min(this.#width / this.#ratio - margin - x - width, 0);
-    const down = Math.max(margin - y, 0) + Math.min(this.#height / this.#ratio - margin - y - height, 0);
-    if (across !== 0 || down !== 0) this.pan(across, down);
   }
 
   /** Takes the element's size; called when the window changes. */
   resize(): void {
     const { width, height } = this.#element.getBoundingClientRect();
-    this.#ratio = window.devicePixelRatio || 1;
-    this.#width = Math.max(1, Math.round(width * this.#ratio));
-    this.#height = Math.max(1, Math.round(height * this.#ratio));
-    this.#stage.size({ width: this.#width, height: this.#height });
-    this.#stage.container().style.transform = `scale(${1 / this.#ratio})`;
-    if (this.#isFitted) this.fit();
-    else this.#show(this.#view);
+    const ratio = window.devicePixelRatio || 1;
+    const pxOf = (side: number) => Math.max(1, Math.round(side * ratio));
+    const [widthPx, heightPx] = [pxOf(width), pxOf(height)];
+    this.#stage.size({ width: widthPx, height: heightPx });
+    this.#stage.container().style.transform = `scale(${1 / ratio})`;
+    this.takeSize(widthPx, heightPx, ratio);
   }
 
   /** Draws what is due now instead of in the next frame. */
   drawNow(): void {
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
-    if (this.#wholeDirty) {
-      this.#wholeDirty = false;
-      this.#dirty = [];
-      this.#around.draw();
-      const isWhole = this.#sheet.draw({
-        view: this.#view,
-        widthPx: this.#width,
-        heightPx: this.#height,
-        isZooming: this.#isZooming,
-      });
-      this.#rules.draw();
-      if (!isWhole) this.#redraw();
-      return;
-    }
+    const { placed } = this;
     const blocks = this.#dirty;
+    const [whole, over, overlay] = [this.#wholeDirty, this.#overDirty, this.#overlayDirty];
     this.#dirty = [];
-    this.#sheet.paint(blocks);
+    this.#wholeDirty = false;
+    this.#overDirty = false;
+    this.#overlayDirty = false;
+    if (whole) this.#around.draw();
+    const isWhole = whole ? this.#sheet.draw(placed) : this.#sheet.paint(blocks);
+    if (whole || over) this.#over.draw(placed);
+    if (whole) this.#rules.draw();
+    if (whole || overlay) this.#overlay.draw(this.#state, this.#look, this.#inks, placed);
+    if (!isWhole) this.redraw();
   }
 
-  #show(view: View): void {
-    this.#view = view;
-    this.#redraw();
-    this.#onView();
-  }
-
-  #redraw(): void {
+  protected override redraw(): void {
     this.#wholeDirty = true;
     this.#ask();
   }
@@ -197,40 +133,36 @@ export class Surface {
         sceneFunc: (context) => draw(context._context),
       });
     this.#around.add(
-      shape((pen) => drawAround(pen, this.#view, this.#look.geometry, this.#inks, this.#width)),
+      shape((pen) => drawAround(pen, this.view, this.#look.geometry, this.#inks, this.placed.widthPx)),
     );
-    this.#rules.add(
-      shape((pen) =>
-        drawRules(pen, this.#view, {
-          geometry: this.#look.geometry,
-          startCorner: this.#open.design.startCorner,
-          inks: this.#inks,
-          widthPx: this.#width,
-          heightPx: this.#height,
-          ratio: this.#ratio,
-        }),
-      ),
-    );
+    this.#rules.add(shape((pen) => this.#drawRules(pen)));
+  }
+
+  #drawRules(pen: CanvasRenderingContext2D): void {
+    const { views, settings } = this.#state;
+    const { placed } = this;
+    if (views.finished || views.distance) return;
+    const top = settings.units === 'both' ? 2 * tapePx.top : tapePx.top;
+    drawRules(pen, {
+      ...placed,
+      geometry: this.#look.geometry,
+      startCorner: this.#open.design.startCorner,
+      inks: this.#inks,
+      hasTens: views.rules,
+      tapePx: views.rulers ? { ...tapePx, top } : { side: 0, top: 0 },
+    });
+    if (views.rulers) drawTapes(pen, placed, this.#look.geometry, this.#inks, settings.units);
   }
 
   #follow(): void {
-    this.#forget.push(
-      studio.subscribe((state, before) => {
-        if (!state.open) return;
-        if (state.open !== this.#open || state.views !== before.views)
-          this.#take(state.open, state.views.cells === 'symbols');
-      }),
-    );
+    this.#forget.push(studio.subscribe((state) => state.open && this.#take(state, state.open)));
     const sizes = new ResizeObserver(() => this.resize());
     sizes.observe(this.#element);
     this.#followRatio();
-    const theme = new MutationObserver(() => {
-      this.#inks = inksOf(this.#element);
-      this.#redraw();
-    });
+    const theme = new MutationObserver(() => this.#takeInks());
     theme.observe(document.documentElement, { attributeFilter: ['data-theme'] });
     // Numbers drawn before their font came are drawn again.
-    document.fonts.ready.then(() => this.#redraw());
+    document.fonts.ready.then(() => this.redraw());
     this.#forget.push(
       () => sizes.disconnect(),
       () => theme.disconnect(),
@@ -249,28 +181,90 @@ export class Surface {
   }
 
   /** Follows the store to its next state. */
-  #take(open: OpenDesign, symbols: boolean): void {
-    const before = this.#open;
+  #take(state: StudioState, open: OpenDesign): void {
+    const before = this.#state;
+    const openBefore = this.#open;
+    this.#state = state;
     this.#open = open;
-    if (!looksAlike(before.design, open.design) || symbols !== this.#look.symbols) {
-      this.#takeLook(symbols);
-      return;
+    const { views } = state;
+    const [design, designBefore] = [shownDesign(state, open), shownDesign(before, openBefore)];
+    const isOtherLook =
+      !cellsLookAlike(designBefore, design) ||
+      views.sight !== before.views.sight ||
+      views.distance !== before.views.distance ||
+      cellViewOf(views) !== this.#look.view;
+    if (views.sight !== before.views.sight) this.#takeInks();
+    if (isOtherLook) this.#takeLook(design);
+    else {
+      if (!hangsAlike(designBefore, design)) this.#takeAround(design);
+      if (open.chart !== openBefore.chart) this.#takeCells(openBefore);
     }
-    if (open.chart === before.chart) return;
-    const blocks = changedBlocks(before.chart, open.chart, open.touched);
-    if (blocks.length === 0) return;
-    for (const block of blocks) this.#sheet.patch(open.chart, block);
-    this.#dirty.push(...blocks);
-    this.#ask();
+    if (isOtherLook || !layAlike(before, state)) this.#layOver();
+    if (views.distance !== before.views.distance) {
+      if (views.distance) this.goAcrossRoom();
+      else this.comeBack();
+    }
+    if (views !== before.views || state.settings !== before.settings) this.redraw();
+    if (!overlaysAlike(before, state)) {
+      this.#overlayDirty = true;
+      this.#ask();
+    }
   }
 
-  #takeLook(symbols: boolean): void {
-    const { geometry: old } = this.#look;
-    this.#look = lookOf(this.#open.design, symbols);
-    this.#sheet.takeLook(this.#open.chart, this.#look);
-    const { geometry } = this.#look;
-    const sameSize = geometry.widthMm === old.widthMm && geometry.heightMm === old.heightMm;
-    if (this.#isFitted && (!sameSize || geometry.bounds.bottom !== old.bounds.bottom)) this.fit();
-    else this.#redraw();
+  #takeCells(before: OpenDesign): void {
+    const { chart, design, touched } = this.#open;
+    const blocks = changedBlocks(before.chart, chart, touched);
+    for (const block of blocks) this.#sheet.patch(chart, block);
+    // The veil changes also where a cell only comes from another layer.
+    if (this.#over.patch(design, touched)) this.#overDirty = true;
+    this.#dirty.push(...blocks);
+    if (blocks.length > 0 || this.#overDirty) this.#ask();
   }
+
+  #takeLook(design: Design): void {
+    this.#look = lookOf(design, this.#state.views);
+    this.#sheet.takeLook(this.#open.chart, this.#look, this.#state.views.distance);
+    this.takeGeometry(this.#look.geometry, false);
+  }
+
+  /** The cells are as they were: only what hangs around them is drawn anew. */
+  #takeAround(design: Design): void {
+    this.#look = { ...this.#look, geometry: geometryOf(design) };
+    this.#sheet.takeAround(this.#look);
+    // While a fringe is dragged the hanging stays where it is under the pointer.
+    this.takeGeometry(this.#look.geometry, this.#state.draft.fringe !== undefined);
+  }
+
+  #takeInks(): void {
+    this.#inks = inksOf(this.#element, this.#state.views.sight);
+    this.#layOver();
+    this.redraw();
+  }
+
+  #layOver(): void {
+    const { views, marked } = this.#state;
+    const design = shownDesign(this.#state, this.#open);
+    const layer = views.fade ? this.#open.layer : null;
+    const veil = layer || marked ? { layer, marked, paper: this.#inks.paper } : null;
+    const isBare = views.finished || views.distance || (!veil && !design.reference);
+    this.#over.take(isBare ? null : { design, size: this.#look.geometry, veil, reference: design.reference });
+    this.#overDirty = true;
+    this.#ask();
+  }
+}
+
+/** The design as it is shown: with what is being changed. */
+function shownDesign({ draft }: StudioState, { design }: OpenDesign): Design {
+  return { ...design, ...draft };
+}
+
+/** True where the same lies over the cells in both states, apart from other cells of the layers. */
+function layAlike(a: StudioState, b: StudioState): boolean {
+  return (
+    a.views === b.views &&
+    a.marked === b.marked &&
+    a.draft.reference === b.draft.reference &&
+    a.open?.design.reference === b.open?.design.reference &&
+    (a.open?.layer === b.open?.layer || !b.views.fade)
+  );
 }

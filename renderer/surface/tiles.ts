@@ -10,9 +10,13 @@ import type { CellLooks } from './knot-look.ts';
 import { type CellSize, columnEdge, rowEdge, type View } from './view.ts';
 
 const mostCells = 50;
+/** Small cells make tiles of at least this many pixels a side, so that few of them fill a screen. */
+const fairPx = 400;
 /** Large cells make smaller tiles: a screen full of them must fit into the memory below. */
 const mostPx = 1000;
 const mostBytes = 128 * 1024 * 1024;
+/** To patch more cells than this one by one takes longer than to make the tile anew. */
+const mostPatched = 400;
 
 interface Tile {
   readonly canvas: HTMLCanvasElement;
@@ -30,7 +34,9 @@ export class TileSet {
 
   constructor(scale: number, looks: CellLooks, size: CellSize) {
     this.scale = scale;
-    this.#cells = Math.max(1, Math.min(mostCells, Math.floor(mostPx / (size.pitchMm * scale))));
+    const cellPx = size.pitchMm * scale;
+    const most = Math.max(mostCells, Math.ceil(fairPx / cellPx));
+    this.#cells = Math.max(1, Math.min(most, Math.floor(mostPx / cellPx)));
     this.#view = { scale, x: 0, y: 0 };
     this.#looks = looks;
     this.#size = size;
@@ -53,7 +59,7 @@ export class TileSet {
     canvas.width = this.#column(block.right + 1) - this.#column(block.left);
     canvas.height = this.#row(block.bottom + 1) - this.#row(block.top);
     const tile = { canvas, pen: canvas.getContext('2d')! };
-    this.#drawCells(tile, chart, block, block);
+    this.#drawWhole(tile, chart, block);
     this.#tiles.set(keyOf(tileRow, tileColumn), tile);
     this.#bytes += canvas.width * canvas.height * 4;
     this.#letGo();
@@ -80,19 +86,44 @@ export class TileSet {
     };
   }
 
-  /** Redraws the cells of a block in the tiles that were made. */
+  /** Redraws the cells of a block in the tiles that were made. Of large blocks the tiles are made anew when seen. */
   patch(chart: Chart, block: CellBlock): void {
     for (const [tileRow, tileColumn] of this.tilesOf(block)) {
-      const tile = this.#tiles.get(keyOf(tileRow, tileColumn));
+      const key = keyOf(tileRow, tileColumn);
+      const tile = this.#tiles.get(key);
       if (!tile) continue;
       const whole = this.cellsOf(chart, tileRow, tileColumn);
-      this.#drawCells(tile, chart, whole, {
+      const part = {
         left: Math.max(block.left, whole.left),
         top: Math.max(block.top, whole.top),
         right: Math.min(block.right, whole.right),
         bottom: Math.min(block.bottom, whole.bottom),
-      });
+      };
+      if (cellsIn(part) <= mostPatched) this.#drawCells(tile, chart, whole, part);
+      else this.#forget(key, tile);
     }
+  }
+
+  /** All at once as pixels: far quicker than cell by cell, but only where all of a tile is drawn. */
+  #drawWhole({ canvas, pen }: Tile, { columns, cells, startCorner }: Chart, block: CellBlock): void {
+    const pixels = pen.createImageData(canvas.width, canvas.height);
+    const words = new Uint32Array(pixels.data.buffer);
+    const left = this.#column(block.left);
+    const top = this.#row(block.top);
+    for (let r = block.top; r <= block.bottom; r++) {
+      const right = goesRight(startCorner, r);
+      const y = this.#row(r) - top;
+      const height = this.#row(r + 1) - top - y;
+      for (let c = block.left; c <= block.right; c++) {
+        const code = cells[r * columns + c]!;
+        if (code === BARE) continue;
+        const x = this.#column(c) - left;
+        const width = this.#column(c + 1) - left - x;
+        const look = this.#looks.words(code, right, width, height);
+        copyWords(look, width, height, words, y * canvas.width + x, canvas.width);
+      }
+    }
+    pen.putImageData(pixels, 0, 0);
   }
 
   #drawCells({ pen }: Tile, chart: Chart, whole: CellBlock, block: CellBlock): void {
@@ -113,11 +144,15 @@ export class TileSet {
   }
 
   #letGo(): void {
-    for (const [key, { canvas }] of this.#tiles) {
+    for (const [key, tile] of this.#tiles) {
       if (this.#bytes <= mostBytes || this.#tiles.size <= 1) return;
-      this.#tiles.delete(key);
-      this.#bytes -= canvas.width * canvas.height * 4;
+      this.#forget(key, tile);
     }
+  }
+
+  #forget(key: number, { canvas }: Tile): void {
+    this.#tiles.delete(key);
+    this.#bytes -= canvas.width * canvas.height * 4;
   }
 
   #column(column: number): number {
@@ -131,4 +166,24 @@ export class TileSet {
 
 function keyOf(tileRow: number, tileColumn: number): number {
   return tileRow * 100_000 + tileColumn;
+}
+
+function cellsIn({ left, top, right, bottom }: CellBlock): number {
+  return (right - left + 1) * (bottom - top + 1);
+}
+
+function copyWords(
+  from: Uint32Array,
+  width: number,
+  height: number,
+  to: Uint32Array,
+  at: number,
+  toWidth: number,
+): void {
+  // Of few pixels a loop is quicker than a view and a copy.
+  for (let y = 0; y < height; y++) {
+    const [source, target] = [y * width, at + y * toWidth];
+    if (width < 24) for (let x = 0; x < width; x++) to[target + x] = from[source + x]!;
+    else to.set(from.subarray(source, source + width), target);
+  }
 }

@@ -53,7 +53,11 @@ export function cellAt(
 export function fitted(box: Box, widthPx: number, heightPx: number, marginPx: number): View {
   const across = Math.max(1, widthPx - 2 * marginPx) / (box.right - box.left);
   const down = Math.max(1, heightPx - 2 * marginPx) / (box.bottom - box.top);
-  const scale = Math.min(across, down);
+  return middled(box, widthPx, heightPx, Math.min(across, down));
+}
+
+/** The view in which a box of the hanging (in mm) lies in the middle of a screen, at a scale. */
+export function middled(box: Box, widthPx: number, heightPx: number, scale: number): View {
   return {
     scale,
     x: (widthPx - (box.left + box.right) * scale) / 2,

@@ -4,6 +4,7 @@
  * as the studio has them. No store, no history, no layers, no React, no Konva.
  */
 
+import type { Views } from '../../../renderer/store/views.ts';
 import { columnsInSight, drawAround, rowsInSight } from '../../../renderer/surface/draw-around.ts';
 import { drawRules } from '../../../renderer/surface/draw-rules.ts';
 import { looksFromPx } from '../../../renderer/surface/knot-look.ts';
@@ -28,13 +29,13 @@ export class BareChart {
   #tiles = new Map<string, HTMLCanvasElement>();
   #tilesScale = 0;
 
-  constructor(canvas: HTMLCanvasElement, design: Design, cells: Uint8Array, inks: Inks, symbols: boolean) {
+  constructor(canvas: HTMLCanvasElement, design: Design, cells: Uint8Array, inks: Inks, views: Views) {
     this.canvas = canvas;
     this.#design = design;
     this.#cells = cells;
     this.#inks = inks;
     this.pen = canvas.getContext('2d')!;
-    this.#look = lookOf(design, symbols);
+    this.#look = lookOf(design, views);
     for (const { id, color } of design.yarns) this.#colors[Number(id.slice(1))] = color;
     this.#bitmap = document.createElement('canvas');
     this.#bitmap.width = design.columns;
@@ -53,9 +54,13 @@ export class BareChart {
     pen.clearRect(0, 0, canvas.width, canvas.height);
     pen.imageSmoothingEnabled = false;
     drawAround(pen, view, geometry, this.#inks, canvas.width);
-    if (geometry.pitchMm * view.scale < looksFromPx) this.#drawBitmap(view);
+    if (geometry.pitchMm * view.scale < looksFromPx[this.#look.view]) this.#drawBitmap(view);
     else this.#drawTiles(view, zooming);
-    drawRules(pen, view, {
+    drawRules(pen, {
+      view,
+      isZooming: zooming,
+      hasTens: true,
+      tapePx: { side: 0, top: 0 },
       geometry,
       startCorner: this.#design.startCorner,
       inks: this.#inks,
@@ -76,7 +81,7 @@ export class BareChart {
       columnEdge(view, geometry, column + 1) - x,
       rowEdge(view, geometry, row + 1) - y,
     ];
-    if (geometry.pitchMm * view.scale < looksFromPx) {
+    if (geometry.pitchMm * view.scale < looksFromPx[this.#look.view]) {
       this.pen.fillStyle = this.#colors[code]!;
       this.pen.fillRect(x, y, width, height);
       return;

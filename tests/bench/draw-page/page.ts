@@ -4,7 +4,7 @@
  */
 import '../../../renderer/shell/theme.css';
 import Konva from 'konva';
-import { hand } from '../../../renderer/draw/hand.ts';
+import { hand } from '../../../renderer/draw/hand/hand.ts';
 import { beginStroke, endStroke, stroke } from '../../../renderer/store/changing.ts';
 import { changeViews, openDesign, studio } from '../../../renderer/store/studio.ts';
 import { listenToGestures } from '../../../renderer/surface/gestures.ts';
@@ -51,7 +51,13 @@ export async function measure(scene: Scene): Promise<Measured[]> {
   const ratio = window.devicePixelRatio;
   bareCanvas.width = width * ratio;
   bareCanvas.height = height * ratio;
-  const bare = new BareChart(bareCanvas, design, chart.cells.slice(), inksOf(room), scene.symbols);
+  const bare = new BareChart(
+    bareCanvas,
+    design,
+    chart.cells.slice(),
+    inksOf(room, 'normal'),
+    studio.getState().views,
+  );
   const view = viewOf(scene, surface.view, design);
   await settled(surface, bare, view);
   const sheets = [...room.querySelectorAll('canvas')].map((each) => each.getContext('2d')!);
@@ -221,7 +227,13 @@ export async function watch(what: 'larkrow' | 'bare', scene: Scene): Promise<voi
   surface.drawNow();
   bareCanvas.width = width;
   bareCanvas.height = height;
-  const bare = new BareChart(bareCanvas, design, chart.cells.slice(), inksOf(room), scene.symbols);
+  const bare = new BareChart(
+    bareCanvas,
+    design,
+    chart.cells.slice(),
+    inksOf(room, 'normal'),
+    studio.getState().views,
+  );
   const view = viewOf(scene, surface.view, design);
   await settled(surface, bare, view);
   let running = true;

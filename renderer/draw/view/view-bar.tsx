@@ -1,0 +1,151 @@
+/** How the hanging is shown: cells at a click, all else in a small panel that opens below. */
+import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import type { CommandId } from '../../../shared/commands.ts';
+import type { Sight } from '../../../shared/yarn/sight.ts';
+import { runCommand } from '../../shell/command-bus.ts';
+import { commandById, keyLabel } from '../../shell/keys.ts';
+import { useStudio } from '../../store/use-studio.ts';
+import type { CellView, Views } from '../../store/views.ts';
+import { cellIcons } from './cell-icons.tsx';
+import './view.css';
+
+const cells: readonly (readonly [CellView, CommandId, label: string])[] = [
+  ['knots', 'view-knots', 'Knots'],
+  ['flat', 'view-flat', 'Flat squares'],
+  ['symbols', 'symbols', 'Symbols'],
+];
+
+const sights: readonly (readonly [Sight, CommandId, label: string, short: string])[] = [
+  ['normal', 'sight-normal', 'in normal sight', ''],
+  ['protan', 'sight-protan', 'without red cones (protan)', 'no red cones'],
+  ['deutan', 'sight-deutan', 'without green cones (deutan)', 'no green cones'],
+  ['tritan', 'sight-tritan', 'without blue cones (tritan)', 'no blue cones'],
+  ['grey', 'sight-grey', 'as greys, as in print', 'greys'],
+];
+
+const switches: readonly (readonly ['finished' | 'distance' | 'rules' | 'rulers' | 'fade', CommandId])[] = [
+  ['finished', 'view-finished'],
+  ['distance', 'view-distance'],
+  ['rules', 'view-rules'],
+  ['rulers', 'view-rulers'],
+  ['fade', 'view-fade'],
+];
+
+export function ViewBar() {
+  const views = useStudio((state) => state.views);
+  const bar = useRef<HTMLFieldSetElement>(null);
+  const button = useRef<HTMLButtonElement>(null);
+  const [isOpen, setOpen] = useState(false);
+  const id = useId();
+
+  useEffect(() => {
+    if (!isOpen) return;
+    const onPointer = (event: PointerEvent) => {
+      if (!bar.current?.contains(event.target as Node)) setOpen(false);
+    };
+    document.addEventListener('pointerdown', onPointer, true);
+    return () => document.removeEventListener('pointerdown', onPointer, true);
+  }, [isOpen]);
+
+  return (
+    <fieldset
+      ref={bar}
+      className="view-bar"
+      aria-label="How the hanging is shown"
+      onKeyDown={(event) => {
+        if (event.key !== 'Escape' || !isOpen) return;
+        event.stopPropagation();
+        setOpen(false);
+        button.current?.focus();
+      }}
+    >
+      <div className="view-buttons">
+        {cells.map(([view, command, label]) => (
+          <button
+            type="button"
+            key={view}
+            aria-label={label}
+            aria-pressed={views.cells === view}
+            title={titleOf(command, label)}
+            onClick={() => views.cells !== view && runCommand(command)}
+          >
+            {cellIcons[view]}
+          </button>
+        ))}
+        <button
+          ref={button}
+          type="button"
+          className="view-more"
+          aria-expanded={isOpen}
+          aria-controls={id}
+          onClick={() => setOpen(!isOpen)}
+        >
+          {buttonText(views)} <span aria-hidden="true">▾</span>
+        </button>
+      </div>
+      {isOpen && (
+        <div id={id} className="view-panel">
+          <fieldset>
+            <legend>Show</legend>
+            {switches.map(([view, command]) => (
+              <label key={view} className="choice">
+                <input type="checkbox" checked={views[view]} onChange={() => runCommand(command)} />
+                <WithKey command={command}>{commandById(command).label}</WithKey>
+              </label>
+            ))}
+          </fieldset>
+          <fieldset>
+            <legend>Colours</legend>
+            {sights.map(([sight, command, label]) => (
+              <label key={sight} className="choice">
+                <input
+                  type="radio"
+                  name={`${id}-sight`}
+                  checked={views.sight === sight}
+                  onChange={() => runCommand(command)}
+                />
+                {label}
+              </label>
+            ))}
+          </fieldset>
+          <div className="view-deeds">
+            <button type="button" onClick={() => runCommand('zoom-real')}>
+              Real size
+            </button>
+            <button
+              type="button"
+              onClick={() => {
+                setOpen(false);
+                runCommand('reference');
+              }}
+            >
+              Reference picture…
+            </button>
+          </div>
+        </div>
+      )}
+    </fieldset>
+  );
+}
+
+function WithKey({ command, children }: { command: CommandId; children: ReactNode }) {
+  const key = keyLabel(commandById(command));
+  return (
+    <>
+      {children}
+      {key && <kbd>{key}</kbd>}
+    </>
+  );
+}
+
+/** Says what is shown otherwise than usual, so that nobody takes simulated colours for the yarns'. */
+function buttonText({ sight, distance, finished }: Views): string {
+  const short = sights.find(([each]) => each === sight)?.[3] ?? '';
+  const told = [distance ? 'from afar' : finished ? 'finished' : '', short].filter((word) => word !== '');
+  return told.length === 0 ? 'View' : told.join(', ');
+}
+
+function titleOf(command: CommandId, label: string): string {
+  const key = keyLabel(commandById(command));
+  return key ? `${label} (${key})` : label;
+}
