@@ -10,10 +10,14 @@ import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { weighLinks } from './weighed-links.ts';
 
 export function planQuickly(question: PlanQuestion): StrandChoice {
-  const { previous } = pathCover(question, weighLinks(question, new Links(question)));
+  return choiceOf(question, quickStrands(question, new Links(question)));
+}
+
+export function quickStrands(question: PlanQuestion, links: Links): PiecedStrands {
+  const { previous } = pathCover(question, weighLinks(question, links));
   const covered = bestPieces(question, previous);
   const careful = bestPieces(question, carefulPerson(question).previous);
-  return choiceOf(question, cheaperByYarn(question, covered, careful));
+  return cheaperByYarn(question, covered, careful);
 }
 
 /** For each yarn the cheaper strands; those that come first where they cost the same. */

@@ -1,21 +1,25 @@
 /** The plan of strands that everything is made from: screens, pages, materials and the command line. */
+import type { CallOptions } from '../bridge.ts';
 import type { Chart } from '../chart/chart.ts';
 import type { Design } from '../design/design.ts';
-import type { Gauge } from '../gauge/gauge.ts';
-import type { Result } from '../result.ts';
+import { problem, type Result } from '../result.ts';
 import type { Plan } from './plan.ts';
-import { planBy } from './plan-by.ts';
-import { planQuickly } from './plan-quickly.ts';
-
-export interface PlanOptions {
-  /** The gauge to plan with, where it is not the design's own. */
-  readonly gauge?: Gauge;
-}
+import { type PlanWishes, planSteps } from './plan-steps.ts';
 
 /**
- * `chart` is the design's own, as `flatten` makes it.
- * Problem: `piece-too-short` where the working length can't hold one knot and two tails.
+ * `chart` is the design's own, as `flatten` makes it. The plan is full, unless a quick one is wished. The signal is
+ * looked at between steps.
+ * Problems: `piece-too-short` where the working length can't hold one knot and two tails; `cancelled`.
  */
-export function planStrands(design: Design, chart: Chart, { gauge }: PlanOptions = {}): Result<Plan> {
-  return planBy(planQuickly, design, chart, gauge);
+export function planStrands(
+  design: Design,
+  chart: Chart,
+  { signal, onProgress, ...wishes }: PlanWishes & CallOptions = {},
+): Result<Plan> {
+  const steps = planSteps(design, chart, wishes);
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    if (signal?.aborted) return problem('cancelled', 'The plan was not made, because it was cancelled.');
+    onProgress?.({ done: step.value, what: 'Planning the strands' });
+  }
 }

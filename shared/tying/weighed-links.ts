@@ -22,19 +22,12 @@ export interface WeighedLinks {
   after(run: number, visit: (to: number, weight: number) => void): void;
 }
 
-/**
- * `attach` is what a strand costs, in tenths, and `costOf` what a link does, where it is not the link's own cost:
- * other prices give other covers to begin a search with.
- */
-export function weighLinks(
-  question: PlanQuestion,
-  links: Links,
-  attach: number = question.tenths.attach,
-  costOf: (cost: number, from: number, to: number) => number = (cost) => cost,
-): WeighedLinks {
+export function weighLinks(question: PlanQuestion, links: Links): WeighedLinks {
   const { runs, chart } = question;
-  const scale = 2 ** Math.max(0, Math.floor(50 - Math.log2(Math.max(1, question.tenths.attach))));
-  const most = Math.floor(scale / 2 ** Math.ceil(Math.log2(chart.cells.length + 1)));
+  // Powers of two: a fresh strand weighs at most 2^50, and there is a scatter for fewer runs than cells.
+  let scale = 2 ** 50;
+  while (scale > 1 && scale * question.tenths.attach > 2 ** 50) scale /= 2;
+  const most = Math.floor(scale / chart.cells.length);
   const scatter = (from: number, to: number) =>
     Math.floor(
       mixed(
@@ -42,12 +35,11 @@ export function weighLinks(
         runs.row[to]! * chart.columns + runs.first[to]!,
       ) * most,
     );
-  const weightOf = (cost: number, from: number, to: number) =>
-    costOf(cost, from, to) * scale + scatter(from, to);
+  const weightOf = (cost: number, from: number, to: number) => cost * scale + scatter(from, to);
   let weight = new Float64Array(links.from.length);
   const weighed = new Uint8Array(runs.count);
   return {
-    fresh: attach * scale,
+    fresh: question.tenths.attach * scale,
     before(run) {
       const begin = links.before(run);
       if (weighed[run] === 0) {
