@@ -15,6 +15,7 @@ export function keepPlanning(): () => void {
   let isBusy = false;
   let isStale = false;
   let timer = 0;
+  let asked = 0;
 
   const ask = () => {
     const { open } = studio.getState();
@@ -25,15 +26,20 @@ export function keepPlanning(): () => void {
     }
     isBusy = true;
     isStale = false;
+    asked++;
     worker.postMessage({
+      number: asked,
       design: { ...open.design, layers: [] },
       chart: open.chart,
     } satisfies PlanQuestion);
   };
 
-  worker.addEventListener('message', ({ data: materials }: MessageEvent<PlanAnswer>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
+    // The full answer to an older question may have been on its way.
+    if (data.number !== asked) return;
     isBusy = false;
-    const settled = !isStale && timer === 0;
+    const { materials } = data;
+    const settled = data.full && !isStale && timer === 0;
     if (isStale) ask();
     studio.setState({
       facts: materials.ok

@@ -1,12 +1,14 @@
 /** From a design to the bytes of its pattern: the one way for the command line and both hosts. */
+import { setImmediate } from 'node:timers/promises';
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
-import { flatten } from '../../../shared/chart/chart.ts';
+import { type Chart, flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
-import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import type { Plan } from '../../../shared/tying/plan.ts';
+import { planSteps } from '../../../shared/tying/plan-steps.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { writePatternPdf } from './draw-pdf.ts';
 
@@ -31,14 +33,28 @@ export async function makePattern(design: Design, options: MakePatternOptions): 
   const { paper, units, signal, onProgress } = options;
   onProgress?.({ done: 0, what: 'Planning the strands' });
   const chart = flatten(design);
-  const plan = planStrands(design, chart);
+  const plan = await planWithPauses(design, chart, signal);
+  if (!plan) return cancelled();
   if (!plan.ok) return plan;
-  if (signal?.aborted) return cancelled();
   const materials = materialsOf(design, chart, plan.value);
   const document = layOutPattern({ design, chart, plan: plan.value, materials, paper, units });
   const bytes = await writePatternPdf(document, options);
   if (!bytes) return cancelled();
   return good({ bytes, pages: document.pages.length, notices: document.notices });
+}
+
+/** Lets the host see to other things, and to a click on Cancel, between two steps. Null where it was cancelled. */
+async function planWithPauses(
+  design: Design,
+  chart: Chart,
+  signal: CancelSignal | undefined,
+): Promise<Result<Plan> | null> {
+  const steps = planSteps(design, chart);
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (signal?.aborted) return null;
+    if (step.done) return step.value;
+    await setImmediate();
+  }
 }
 
 function cancelled(): ReturnType<typeof problem> {
