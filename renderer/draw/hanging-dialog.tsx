@@ -1,5 +1,6 @@
 /** This hanging: title, gauge, cord, dowel, fringe and how it is tied. All changes of the dialog are one step. */
 import { useState } from 'react';
+import type { CommandId } from '../../shared/commands.ts';
 import type { Design } from '../../shared/design/design.ts';
 import type { Edit, Field, SetField } from '../../shared/design/edits.ts';
 import { limits } from '../../shared/design/limits.ts';
@@ -7,6 +8,7 @@ import { gaugeFromPer10Cm, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/ga
 import { checkTying } from '../../shared/tying/check-tying.ts';
 import { formatLength } from '../../shared/units/length.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
+import { runCommand } from '../shell/command-bus.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices, NumberField, TextField } from '../shell/fields.tsx';
 import { change } from '../store/changing.ts';
@@ -27,19 +29,27 @@ const fields = [
 export async function changeHanging(): Promise<void> {
   const design = studio.getState().open?.design;
   if (!design) return;
-  const wanted = await ask<Design>({
+  const answered = await ask<Answer>({
     label: 'This hanging',
     wide: true,
     body: (answer) => <HangingSheet design={design} answer={answer} />,
   });
-  if (!wanted) return;
+  if (!answered) return;
+  const { wanted, then } = answered;
   const edits = fields
     .filter((field) => wanted[field] !== design[field])
     .map((field): Edit => ({ kind: 'set', field, value: wanted[field] }) as SetField);
   if (edits.length > 0) change('Change the hanging', { kind: 'together', edits });
+  if (then) runCommand(then);
 }
 
-function HangingSheet({ design, answer }: { design: Design; answer: (design: Design) => void }) {
+interface Answer {
+  readonly wanted: Design;
+  /** What the person goes on to from here. */
+  readonly then: CommandId | null;
+}
+
+function HangingSheet({ design, answer }: { design: Design; answer: (answer: Answer) => void }) {
   const { units } = studio.getState().settings;
   const unit = lengthUnit(units);
   const [wanted, setWanted] = useState(design);
@@ -59,13 +69,17 @@ function HangingSheet({ design, answer }: { design: Design; answer: (design: Des
   const size = sizeOf(wanted, gauge);
   const isMeasured = wanted.swatches.length > 0;
   const tyable = checkTying(tying, Math.max(...wanted.yarns.map((yarn) => knotMm(wanted, yarn, gauge))));
+  const isUsable = wanted.title.trim() !== '' && tyable.ok;
+  const done = (then: CommandId | null) => {
+    if (isUsable) answer({ wanted: { ...wanted, title: wanted.title.trim() }, then });
+  };
 
   return (
     <form
       className="sheet hanging-sheet"
       onSubmit={(event) => {
         event.preventDefault();
-        if (wanted.title.trim() && tyable.ok) answer({ ...wanted, title: wanted.title.trim() });
+        done(null);
       }}
     >
       <h2>This hanging</h2>
@@ -234,9 +248,18 @@ function HangingSheet({ design, answer }: { design: Design; answer: (design: Des
             {tyable.problem.sentence}
           </p>
         )}
-        <button type="submit" className="main" disabled={!wanted.title.trim() || !tyable.ok}>
-          Done
-        </button>
+        <div className="answers">
+          <button
+            type="button"
+            disabled={!isUsable}
+            onClick={(event) => event.currentTarget.form?.reportValidity() && done('resize')}
+          >
+            Cords and rows…
+          </button>
+          <button type="submit" className="main" disabled={!isUsable}>
+            Done
+          </button>
+        </div>
       </div>
     </form>
   );
