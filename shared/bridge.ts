@@ -7,9 +7,11 @@
  * place to save to, and that mean nothing to any other session. Calls may report progress and be cancelled.
  */
 import { z } from 'zod';
+import { type Motif, motifSchema } from './chart/patch/motif.ts';
 import { limits } from './design/limits.ts';
-import { yarnSchema } from './design/schema.ts';
+import { referenceSchema, yarnSchema } from './design/schema.ts';
 import type { Result } from './result.ts';
+import { stashSchema } from './yarn/stash.ts';
 
 const handle = z.string().min(1).max(100);
 const name = z.string().min(1).max(255);
@@ -31,6 +33,8 @@ export const settingsSchema = z.object({
   startCorner: z.enum(['top-left', 'top-right']).default('top-left'),
   /** Single letters as keys for tools, on the chart only. */
   letterKeys: z.boolean().default(true),
+  /** Stands beside prices: '€', 'kr', 'USD'. Empty: prices are told as plain numbers. */
+  currency: z.string().max(8).default(''),
 });
 
 /** A small picture of a design: the flat chart, thinned to at most 200 cells a side. */
@@ -42,7 +46,17 @@ const thumbnail = z.strictObject({
   colors: z.record(z.string(), z.string()),
   /** Width over height of the knotted picture. */
   aspect: z.number(),
+  /** Lengths of the fringe at some cords, evenly from left to right, in heights of the knotted picture. */
+  fringe: z.array(z.number().nonnegative()),
 });
+
+const stashEntries = stashSchema.shape.yarns;
+/** The schema keeps what it is given, so a motif may be as unchangeable as our own are. */
+const motif: z.ZodType<Motif, Motif> = motifSchema;
+const motifId = motifSchema.shape.id;
+
+/** What the person should be told beside the answer: a damaged file was set aside, and where it is now. */
+const notice = z.string().optional();
 
 const shelfEntry = z.strictObject({
   design: handle,
@@ -171,6 +185,35 @@ export const bridge = {
       yarns: z.array(yarnSchema),
     }),
   ),
+
+  /** A picture to lie under a chart: upright, at most 1600 pixels a side and 2 MiB; PNG where it has transparency. */
+  'reference.take': call(
+    z.strictObject({ picture: handle }),
+    z.strictObject({
+      name: referenceSchema.shape.name,
+      mediaType: referenceSchema.shape.mediaType,
+      bytes,
+      widthPx: z.number(),
+      heightPx: z.number(),
+    }),
+  ),
+
+  /** The yarns that the maker owns, for all designs. Problem: `newer-version`. */
+  'stash.read': call(nothing, z.strictObject({ entries: stashEntries, notice })),
+  /** All of them anew. */
+  'stash.write': call(
+    z.strictObject({ entries: stashEntries }),
+    z.strictObject({ entries: stashEntries, notice }),
+  ),
+
+  /** The motifs that are kept for all designs, by name. */
+  'motifs.list': call(nothing, z.strictObject({ motifs: z.array(motif), notice })),
+  /** Problems: `exists` where a motif of this id is kept already, `too-many`. */
+  'motifs.keep': call(z.strictObject({ motif }), nothing),
+  /** Problem: `not-there`. */
+  'motifs.rename': call(z.strictObject({ id: motifId, name: motifSchema.shape.name }), nothing),
+  /** Moves its file to the bin. Problem: `not-there`. */
+  'motifs.remove': call(z.strictObject({ id: motifId }), nothing),
 
   /** Writes the pattern. Reports progress; can be cancelled; leaves no half file. */
   'pattern.save': call(

@@ -10,8 +10,16 @@ const SMALL_BYTES = 1024 * 1024;
 /** A design's text may grow by a third where JSON escapes it; a picture does in base64. */
 const LARGE_BYTES = Math.ceil(Math.max(limits.fileBytes, limits.pictureBytes) * 1.5);
 
-/** Verbs that carry a design or a picture. */
-const large = new Set(['design.save', 'pattern.save', 'png.save', 'picture.take', 'picture.chart']);
+/** Verbs that carry a design, a picture, a motif or the stash. */
+const large = new Set([
+  'design.save',
+  'pattern.save',
+  'png.save',
+  'picture.take',
+  'picture.chart',
+  'motifs.keep',
+  'stash.write',
+]);
 
 export function bodyLimit(verb: string): number {
   return large.has(verb) ? LARGE_BYTES : SMALL_BYTES;

@@ -6,11 +6,13 @@ import { makePattern } from './pattern/make-pattern.ts';
 import { lookAtPicture } from './pictures/look-at-picture.ts';
 import type { PictureSource } from './pictures/picture-bytes.ts';
 import { type PictureRequest, pictureToChart } from './pictures/picture-to-chart.ts';
+import { referencePicture } from './pictures/reference-picture.ts';
 
 export interface Makers {
   readonly makePattern: typeof makePattern;
   readonly makeChartPng: typeof makeChartPng;
   readonly lookAtPicture: typeof lookAtPicture;
+  readonly referencePicture: typeof referencePicture;
   readonly pictureToChart: (
     source: PictureSource,
     request: PictureRequest,
@@ -18,4 +20,10 @@ export interface Makers {
   ) => Promise<Result<Answer<'picture.chart'>>>;
 }
 
-export const ourMakers: Makers = { makePattern, makeChartPng, lookAtPicture, pictureToChart };
+export const ourMakers: Makers = {
+  makePattern,
+  makeChartPng,
+  lookAtPicture,
+  referencePicture,
+  pictureToChart,
+};

@@ -1,10 +1,12 @@
 /** Saving. A new design goes on the shelf under its title; 'save as' asks where. */
 import type { Handle, Stamp } from '../../shared/bridge.ts';
+import { titleOfCopy } from '../../shared/design/title-of-copy.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import type { Problem } from '../../shared/result.ts';
 import { host } from '../host.ts';
 import { choose } from '../shell/dialogs.tsx';
 import { tell, tellProblem } from '../shell/notices.tsx';
+import { change } from '../store/changing.ts';
 import { markSaved, studio } from '../store/studio.ts';
 import { openHandle } from './open-handle.ts';
 import { placeToSave } from './places.ts';
@@ -31,6 +33,15 @@ async function saveOnShelf(title: string): Promise<boolean> {
   return false;
 }
 
+/** Mine beside theirs on the shelf, under a title of its own, so that they can be told apart there. */
+async function saveCopy(): Promise<boolean> {
+  const { open } = studio.getState();
+  if (!open) return false;
+  const title = titleOfCopy(open.design.title);
+  change('Name the copy', { kind: 'set', field: 'title', value: title });
+  return saveOnShelf(title);
+}
+
 async function saveTo(target: Handle, stamp: Stamp | null): Promise<boolean> {
   const { open } = studio.getState();
   if (!open) return false;
@@ -47,13 +58,12 @@ async function notSaved(problem: Problem, target: Handle): Promise<boolean> {
     tellProblem(problem.sentence);
     return false;
   }
-  const title = studio.getState().open?.design.title ?? '';
   const answer = await choose('This file was changed elsewhere', problem.sentence, [
     { value: 'copy', label: 'Keep mine as a copy' },
     { value: 'theirs', label: 'Take the other version, drop mine' },
     { value: 'wait', label: 'Not now' },
   ]);
-  if (answer === 'copy') return saveOnShelf(title);
+  if (answer === 'copy') return saveCopy();
   if (answer === 'theirs') await openHandle(target);
   return false;
 }

@@ -1,4 +1,7 @@
-/** A hanging in small: its chart under a dowel, cords below. One pixel a cell, enlarged without smoothing. */
+/**
+ * A hanging in small: its chart under a dowel, its fringe below. One pixel a cell, enlarged without smoothing. A fringe
+ * longer than half of the picture is drawn shorter, in its own outline, so that the picture stays large.
+ */
 import type { Thumbnail } from '../../shared/bridge.ts';
 import { COTTON } from '../../shared/chart/hanging/cotton.ts';
 import { BARE } from '../../shared/design/codes.ts';
@@ -6,6 +9,11 @@ import { BARE } from '../../shared/design/codes.ts';
 const width = 232;
 const height = 232;
 const rope = COTTON;
+
+/** Where the picture begins below the dowel, and how much room is left below the fringe. */
+const top = 32;
+const below = 12;
+const longestFringe = 0.5;
 
 export function drawSmallHanging(canvas: HTMLCanvasElement, thumbnail: Thumbnail): void {
   const scale = window.devicePixelRatio || 1;
@@ -17,34 +25,36 @@ export function drawSmallHanging(canvas: HTMLCanvasElement, thumbnail: Thumbnail
   if (!context) return;
   context.scale(scale, scale);
 
-  const room = { width: width - 56, height: height - 66 };
-  const pictureWidth = Math.min(room.width, room.height * thumbnail.aspect);
-  const pictureHeight = pictureWidth / thumbnail.aspect;
+  const { aspect, fringe } = thumbnail;
+  const longest = fringe.reduce((a, b) => Math.max(a, b), 0);
+  const drawnLongest = Math.min(longest, longestFringe);
+  const room = { width: width - 56, height: (height - top - below) / (1 + drawnLongest) };
+  const pictureWidth = Math.min(room.width, room.height * aspect);
+  const pictureHeight = pictureWidth / aspect;
   const x = (width - pictureWidth) / 2;
-  const y = 32;
+  const pxPerLength = longest === 0 ? 0 : (drawnLongest / longest) * pictureHeight;
 
-  drawCords(context, x, y, pictureWidth, pictureHeight, Math.min(thumbnail.columns, 40));
+  drawCords(
+    context,
+    x,
+    pictureWidth,
+    fringe.map((length) => top + pictureHeight + length * pxPerLength),
+  );
   context.imageSmoothingEnabled = false;
-  context.drawImage(cellsOf(thumbnail), x, y, pictureWidth, pictureHeight);
+  context.drawImage(cellsOf(thumbnail), x, top, pictureWidth, pictureHeight);
   drawDowel(context, x - 12, 20, pictureWidth + 24);
 }
 
-function drawCords(
-  context: CanvasRenderingContext2D,
-  x: number,
-  y: number,
-  w: number,
-  h: number,
-  cords: number,
-) {
-  const pitch = w / cords;
+/** `ends` are the heights at which the cords end, left to right. */
+function drawCords(context: CanvasRenderingContext2D, x: number, w: number, ends: readonly number[]) {
+  const pitch = w / ends.length;
   context.strokeStyle = rope;
   context.lineWidth = Math.max(1, pitch * 0.55);
   context.lineCap = 'round';
   context.beginPath();
-  for (let c = 0; c < cords; c++) {
+  for (const [c, end] of ends.entries()) {
     context.moveTo(x + (c + 0.5) * pitch, 24);
-    context.lineTo(x + (c + 0.5) * pitch, y + h + 22);
+    context.lineTo(x + (c + 0.5) * pitch, end);
   }
   context.stroke();
 }

@@ -153,7 +153,7 @@ function opensWithBrace(bytes: Uint8Array): boolean {
 
 const notADesign = problem(
   'not-a-design',
-  'This file is not a Larkrow design. Choose a file whose name ends in .larkrow.',
+  'There is no Larkrow design in this file, whatever its name says. Choose one that was saved by Larkrow.',
 );
 
 function damaged(what: string): ReturnType<typeof problem> {

@@ -14,6 +14,7 @@ import type { ShelfEntry } from '../../shared/bridge.ts';
 import { demoDesigns } from '../../shared/demos/demo-designs.ts';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { readDesign } from '../../shared/design/read-design.ts';
+import { DESIGN_VERSION } from '../../shared/design/schema.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
 import { bothHosts } from './both-hosts.ts';
@@ -249,7 +250,7 @@ describe.each(bothHosts)('designs in $name', ({ start }) => {
       '',
       '{}',
       textOf('Fox').slice(0, 200),
-      textOf('Fox').replace('"version": 1', '"version": 2'),
+      textOf('Fox').replace(`"version": ${DESIGN_VERSION}`, `"version": ${DESIGN_VERSION + 1}`),
     ]) {
       const result = await host.bridge.call('design.save', { target: place.handle, text, stamp: null });
       const own = readDesign(text);
@@ -263,7 +264,10 @@ describe.each(bothHosts)('designs in $name', ({ start }) => {
     const files: Record<string, [string, string]> = {
       'Torn.larkrow': [textOf('Torn').slice(0, 300), 'damaged'],
       'Foreign.larkrow': ['%PDF-1.7 \u0000', 'not-a-design'],
-      'Newer.larkrow': [textOf('Newer').replace('"version": 1', '"version": 9'), 'newer-version'],
+      'Newer.larkrow': [
+        textOf('Newer').replace(`"version": ${DESIGN_VERSION}`, '"version": 9'),
+        'newer-version',
+      ],
       'Gone.larkrow': [textOf('Gone'), 'not-there'],
     };
     for (const [name, [text]] of Object.entries(files)) writeFileSync(join(host.given, name), text);

@@ -66,6 +66,22 @@ describe.each(bothHosts)('pictures in $name', ({ start }) => {
     expect(heard.every(({ done }) => done >= 0 && done <= 1)).toBe(true);
   });
 
+  it('that are to lie under a chart come back small, as JPEG or with their transparency as PNG', async () => {
+    const host = await start();
+    const wide = sharp({ create: { width: 3200, height: 80, channels: 3, background: '#28455f' } });
+    writeFileSync(join(host.given, 'bay.png'), await wide.png().toBuffer());
+    const { handle } = await givenFile(host, 'picture', 'bay.png');
+    const taken = await value(host, 'reference.take', { picture: handle });
+    expect(taken).toMatchObject({ name: 'bay.png', mediaType: 'image/jpeg', widthPx: 1600, heightPx: 40 });
+    expect(await sharp(taken.bytes).metadata()).toMatchObject({ format: 'jpeg', width: 1600, height: 40 });
+    const glass = sharp({ create: { width: 8, height: 6, channels: 4, background: '#28455f80' } });
+    const bytes = new Uint8Array(await glass.png().toBuffer());
+    const dropped = await value(host, 'picture.take', { name: 'some/glass.png', bytes });
+    const clear = await value(host, 'reference.take', { picture: dropped.handle });
+    expect(clear).toMatchObject({ name: 'glass.png', mediaType: 'image/png', widthPx: 8, heightPx: 6 });
+    expect((await sharp(clear.bytes).raw().toBuffer())[3]).toBe(128);
+  });
+
   it('of a folder are read from there', async () => {
     const host = await start();
     writeFileSync(join(host.given, 'fox.png'), await blackAndWhite());
@@ -78,6 +94,7 @@ describe.each(bothHosts)('pictures in $name', ({ start }) => {
     const { handle } = await value(host, 'picture.take', { name: 'a.png', bytes: Buffer.from('<svg/>') });
     expect(await refusal(host, 'picture.look', { picture: handle })).toBe('not-a-picture');
     expect(await refusal(host, 'picture.chart', { picture: handle, ...chart })).toBe('not-a-picture');
+    expect(await refusal(host, 'reference.take', { picture: handle })).toBe('not-a-picture');
   });
 
   it('that were dropped are kept for a while only', async () => {

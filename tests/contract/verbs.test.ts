@@ -21,6 +21,7 @@ const takers: { [V in Verb]?: (handle: string) => Args<V> } = {
   'folders.place': (folder) => ({ folder, name: 'Fox', kind: 'design' }),
   'picture.look': (picture) => ({ picture }),
   'picture.chart': (picture) => ({ picture, ...chart }),
+  'reference.take': (picture) => ({ picture }),
   'pattern.save': (target) => ({ text, paper: 'a4', units: 'metric', target }),
   'png.save': (target) => ({ text, target }),
 };

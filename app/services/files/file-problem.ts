@@ -37,10 +37,10 @@ const reasons: Record<string, Reason> = {
   EROFS: { code: 'read-only', because: 'the disk can only be read', todo: 'Choose another folder.' },
   ENOENT: {
     code: 'not-there',
-    because: 'it is not there any more',
-    todo: 'Look for where it was moved to, or choose another place.',
+    because: 'there is nothing of that name',
+    todo: 'Check the name, look for where it was moved to, or choose another place.',
   },
-  ENOTDIR: { code: 'not-there', because: 'its folder is not there any more', todo: 'Choose another folder.' },
+  ENOTDIR: { code: 'not-there', because: 'there is no such folder', todo: 'Choose another folder.' },
   EISDIR: { code: 'not-a-file', because: 'it is a folder', todo: 'Choose a file.' },
   ENOTFILE: { code: 'not-a-file', because: 'it is not a plain file', todo: 'Choose a file.' },
   ELOOP: { code: 'not-a-file', because: 'its links lead in a circle', todo: 'Choose another file.' },

@@ -86,6 +86,39 @@ export async function previewOf(picture: OpenPicture, side: number): Promise<Res
   }
 }
 
+/** A picture as it will be stored: small, and in a format that every page shows. */
+export interface StoredPicture {
+  readonly mediaType: 'image/png' | 'image/jpeg';
+  readonly bytes: Uint8Array<ArrayBuffer>;
+  readonly widthPx: number;
+  readonly heightPx: number;
+}
+
+/** The picture at most `side` pixels wide and high: PNG where any pixel lets light through, else JPEG. Problems as of `pixelsOf`. */
+export async function storedAt(picture: OpenPicture, side: number): Promise<Result<StoredPicture>> {
+  const pipeline = upright(picture).resize({
+    width: side,
+    height: side,
+    fit: 'inside',
+    withoutEnlargement: true,
+  });
+  try {
+    const raw = await pipeline.raw({ depth: 'uchar' }).toBuffer({ resolveWithObject: true });
+    const { width, height, channels } = raw.info;
+    const small = sharp(raw.data, { raw: { width, height, channels } });
+    const isOpaque = channels === 3 || (await small.stats()).isOpaque;
+    const made = isOpaque ? small.removeAlpha().jpeg({ quality: 82 }) : small.png({ compressionLevel: 9 });
+    return good({
+      mediaType: isOpaque ? 'image/jpeg' : 'image/png',
+      bytes: new Uint8Array(await made.toBuffer()),
+      widthPx: width,
+      heightPx: height,
+    });
+  } catch (error) {
+    return failed(error);
+  }
+}
+
 function upright({ bytes }: OpenPicture): Sharp {
   return sharp(bytes, { failOn: 'warning', limitInputPixels: limits.picturePixels, sequentialRead: true })
     .timeout({ seconds: MOST_SECONDS })

@@ -39,7 +39,7 @@ function unreadable(error: unknown): ReturnType<typeof problem> {
   if (code === 'ENOENT' || code === 'ENOTDIR') {
     return problem(
       'no-file',
-      'The picture is no longer there. Look where it was moved to, or choose another.',
+      'There is no such picture. Check its name, look for where it was moved to, or choose another.',
     );
   }
   if (code === 'EISDIR') return notAFile;

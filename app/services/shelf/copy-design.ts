@@ -1,6 +1,6 @@
 /** A second design with the same cells, under a title and a file name of its own. */
 import { dirname, join } from 'node:path';
-import { limits } from '../../../shared/design/limits.ts';
+import { titleOfCopy } from '../../../shared/design/title-of-copy.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import type { FileLayer } from '../files/file-layer.ts';
@@ -15,10 +15,4 @@ export async function copyDesign(files: FileLayer, path: string): Promise<Result
   const text = writeDesign({ ...read.value.design, title });
   const saved = await saveNew(files, dirname(path), title, Buffer.from(text));
   return saved.ok ? good(join(dirname(path), saved.value)) : saved;
-}
-
-/** A long title makes room for the word. */
-export function titleOfCopy(title: string): string {
-  const ending = ' copy';
-  return `${title.slice(0, limits.nameChars - ending.length).trimEnd()}${ending}`;
 }

@@ -3,10 +3,14 @@ import type { Thumbnail } from '../../../shared/bridge.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { codeOf } from '../../../shared/design/codes.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import { fringeMm } from '../../../shared/gauge/fringe.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 
 /** Cells a side at most. */
 export const THUMBNAIL_CELLS = 200;
+
+/** Cords at which the length of the fringe is told, at most. */
+export const THUMBNAIL_CORDS = 40;
 
 export function thumbnailOf(design: Design): Thumbnail {
   const chart = flatten(design);
@@ -27,6 +31,9 @@ export function thumbnailOf(design: Design): Thumbnail {
     rows,
     cells,
     colors: Object.fromEntries(design.yarns.map((yarn) => [codeOf(yarn.id), yarn.color])),
+    fringe: fringeMm(Math.min(chart.columns, THUMBNAIL_CORDS), design.fringe).map(
+      (lengthMm) => lengthMm / (chart.rows * rowHeightMm),
+    ),
     aspect: (chart.columns * pitchMm) / (chart.rows * rowHeightMm),
   };
 }

@@ -8,7 +8,10 @@ import type { Studio } from '../studio.ts';
 import { saveTo } from './save-to.ts';
 import { takenPictures } from './taken-pictures.ts';
 
-type PaperVerb = Extract<keyof Handlers, `picture.${string}` | 'pattern.save' | 'png.save'>;
+type PaperVerb = Extract<
+  keyof Handlers,
+  `picture.${string}` | 'reference.take' | 'pattern.save' | 'png.save'
+>;
 
 export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
   const { makers, now } = studio;
@@ -28,6 +31,12 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
     'picture.chart': async ({ picture, ...request }, call) => {
       const source = await taken.sourceOf(picture);
       return source.ok ? makers.pictureToChart(source.value, request, call) : source;
+    },
+    'reference.take': async ({ picture }) => {
+      const source = await taken.sourceOf(picture);
+      if (!source.ok) return source;
+      const made = await makers.referencePicture(source.value);
+      return made.ok ? good({ name: taken.nameOf(picture).slice(0, limits.nameChars), ...made.value }) : made;
     },
     'pattern.save': async ({ text, paper, units, target }, call) => {
       const design = readDesign(text);

@@ -2,7 +2,7 @@
 import { join } from 'node:path';
 import type { ShelfEntry } from '../../../shared/bridge.ts';
 import { good, problem } from '../../../shared/result.ts';
-import { moveToBin } from '../bin/move-to-bin.ts';
+import { bin } from '../bin/bin.ts';
 import { attempt } from '../files/attempt.ts';
 import type { Handlers } from '../handlers.ts';
 import { DESIGN_ENDING, stemFor } from '../names/file-name.ts';
@@ -91,9 +91,4 @@ async function shelfPath({ files, shelfFolder }: Studio) {
     await files.makeFolder(shelfFolder());
     return files.realPath(shelfFolder());
   });
-}
-
-async function bin({ files, host, home, platform, now }: Studio, path: string): Promise<void> {
-  if (host.moveToBin) await host.moveToBin(path);
-  else await moveToBin(files, { path, bin: home.bin, platform, now: now() });
 }

@@ -5,8 +5,10 @@ import type { Handlers } from '../handlers.ts';
 import type { Studio } from '../studio.ts';
 import { designVerbs } from './design-verbs.ts';
 import { folderVerbs } from './folder-verbs.ts';
+import { motifVerbs } from './motif-verbs.ts';
 import { paperVerbs } from './paper-verbs.ts';
 import { shelfVerbs } from './shelf-verbs.ts';
+import { stashVerbs } from './stash-verbs.ts';
 
 export function studioHandlers(studio: Studio): Handlers {
   const { host, state } = studio;
@@ -34,6 +36,8 @@ export function studioHandlers(studio: Studio): Handlers {
     ...designVerbs(studio),
     ...folderVerbs(studio),
     ...paperVerbs(studio),
+    ...stashVerbs(studio),
+    ...motifVerbs(studio),
   };
 }
 

@@ -244,7 +244,7 @@ describe('what the verbs print', () => {
   it('is that a design is sound', async () => {
     const { code, out } = await larkrow(folderWithFox(), 'check', 'Fox.larkrow');
     expect(code).toBe(0);
-    expect(out).toMatch(/^“Fox” is sound: a design of version 1\.\nChart: 4 cords, 2 rows, 7 knots; /);
+    expect(out).toMatch(/^“Fox” is sound: a design of version 2\.\nChart: 4 cords, 2 rows, 7 knots; /);
   });
 
   it('may be cut off by a reader that has seen enough', async () => {

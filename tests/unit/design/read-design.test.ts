@@ -95,7 +95,8 @@ describe('a stored design of every version that was ever published', () => {
 });
 
 describe('what is no design', () => {
-  const no = 'not-a-design: This file is not a Larkrow design. Choose a file whose name ends in .larkrow.';
+  const no =
+    'not-a-design: There is no Larkrow design in this file, whatever its name says. Choose one that was saved by Larkrow.';
 
   it.each([
     ['a letter to the yarn shop', 'Dear yarn shop, I need 12 skeins.'],

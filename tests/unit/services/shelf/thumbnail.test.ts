@@ -1,8 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { titleOfCopy } from '../../../../app/services/shelf/copy-design.ts';
-import { THUMBNAIL_CELLS, thumbnailOf } from '../../../../app/services/shelf/thumbnail.ts';
-import { limits } from '../../../../shared/design/limits.ts';
+import { THUMBNAIL_CELLS, THUMBNAIL_CORDS, thumbnailOf } from '../../../../app/services/shelf/thumbnail.ts';
 import { newDesign } from '../../../../shared/design/new-design.ts';
+import { fringeByHand } from '../../../../shared/gauge/fringe.ts';
 import { designFromLetters } from '../../../notation.ts';
 
 describe('the small picture of a design', () => {
@@ -31,9 +30,23 @@ describe('the small picture of a design', () => {
   });
 });
 
-describe('the title of a copy', () => {
-  it('has room within the limit', () => {
-    expect(titleOfCopy('Fox')).toBe('Fox copy');
-    expect(titleOfCopy('x'.repeat(limits.nameChars))).toBe(`${'x'.repeat(limits.nameChars - 5)} copy`);
+describe('the small picture’s fringe', () => {
+  it('is told in heights of the knotted picture, cord by cord', () => {
+    const fringe = { shape: 'v' as const, longMm: 96, shortMm: 0 };
+    // Ten rows of 4.8 mm.
+    const design = { ...newDesign({ title: 'Fox', columns: 5, rows: 10 }), fringe };
+    expect(thumbnailOf(design).fringe).toEqual([0, 1, 2, 1, 0]);
+  });
+
+  it.each([
+    [THUMBNAIL_CORDS, THUMBNAIL_CORDS],
+    [THUMBNAIL_CORDS + 1, THUMBNAIL_CORDS],
+  ])('of %i cords is told at %i, its whole outline', (columns, told) => {
+    const byHandMm = Array.from({ length: columns }, (_, c) => c);
+    const design = { ...newDesign({ title: 'Fox', columns, rows: 1 }), fringe: fringeByHand(byHandMm) };
+    const { fringe } = thumbnailOf(design);
+    expect(fringe).toHaveLength(told);
+    expect(fringe[0]).toBe(0);
+    expect(fringe.at(-1)).toBeCloseTo((columns - 1) / 4.8, 6);
   });
 });
