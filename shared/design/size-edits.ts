@@ -69,6 +69,8 @@ export function deleteLines(design: Design, way: Way, at: number, count: number)
 
 /** Only this part of the chart; what of it lies outside the chart is passed over. */
 export function cropTo(design: Design, { top, left, bottom, right }: Part): Result<Edit> {
+  if (top <= 0 && left <= 0 && bottom >= design.rows - 1 && right >= design.columns - 1)
+    return problem('same-size', 'That is the whole chart: nothing is left to cut away. Choose a part of it.');
   return reshaped(design, {
     cords: upTo(design.columns).filter((column) => column >= left && column <= right),
     rows: upTo(design.rows).filter((row) => row >= top && row <= bottom),

@@ -112,7 +112,10 @@ describe('a chart that is cropped', () => {
   });
 
   it('is not the whole chart, nor nothing of it', () => {
-    expect(refused(cropTo(two, { top: 0, left: 0, bottom: 1, right: 2 }))).toContain('same-size');
+    expect(refused(cropTo(two, { top: 0, left: 0, bottom: 1, right: 2 }))).toEqual([
+      'same-size',
+      'That is the whole chart: nothing is left to cut away. Choose a part of it.',
+    ]);
     expect(refused(cropTo(two, { top: 7, left: 0, bottom: 9, right: 2 }))).toContain('nothing-left');
   });
 });
