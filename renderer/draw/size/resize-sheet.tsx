@@ -51,6 +51,7 @@ export function ResizeSheet({ design, answer }: { design: Design; answer: (size:
           ? 'This is the size that the chart has now.'
           : `Now it has ${counted(design.columns, 'cord')} and ${counted(design.rows, 'row')}.`
       }
+      isSame={isSame}
       deed="Resize"
       done={() => answer(wanted)}
     >

@@ -14,13 +14,25 @@ interface SizeSheetProps {
   readonly fault?: string;
   /** A sentence beside the figures. */
   readonly note?: string;
+  /** True where the figures are those that the chart has. */
+  readonly isSame?: boolean;
   /** On the button that does it. */
   readonly deed: string;
   readonly done: () => void;
   readonly children: ReactNode;
 }
 
-export function SizeSheet({ title, design, size, fault, note, deed, done, children }: SizeSheetProps) {
+export function SizeSheet({
+  title,
+  design,
+  size,
+  fault,
+  note,
+  isSame = false,
+  deed,
+  done,
+  children,
+}: SizeSheetProps) {
   const { units } = studio.getState().settings;
   const problem = fault || (sizeProblem(design, size)?.sentence ?? '');
   return (
@@ -28,7 +40,7 @@ export function SizeSheet({ title, design, size, fault, note, deed, done, childr
       className="sheet"
       onSubmit={(event) => {
         event.preventDefault();
-        if (!problem) done();
+        if (!problem && !isSame) done();
       }}
     >
       <h2>{title}</h2>
@@ -38,7 +50,7 @@ export function SizeSheet({ title, design, size, fault, note, deed, done, childr
         {note && <p className="quiet small">{note}</p>}
       </div>
       <div className="answers">
-        <button type="submit" className="main" disabled={problem !== ''}>
+        <button type="submit" className="main" disabled={problem !== '' || isSame}>
           {deed}
         </button>
       </div>
