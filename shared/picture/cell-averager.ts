@@ -8,7 +8,7 @@
  * of them to a pixel and `widthPx` to a cell (downwards `rows` and `heightPx`), so all overlaps are whole as well. A
  * sum is at most 2^24 times the number of pixels, which is exact (below 2^53) up to 500 million of them.
  */
-import { hexToLinear, type LinearRgb } from '../yarn/colour.ts';
+import { hexToLinear } from '../yarn/colour.ts';
 
 export interface PictureCells {
   readonly columns: number;
@@ -49,7 +49,7 @@ export function cellAverager(spec: AveragerSpec): CellAverager {
   for (const size of [columns, rows, widthPx, heightPx]) {
     if (!Number.isInteger(size) || size < 1) throw new Error(`a picture can't be averaged by ${size}`);
   }
-  const readLight = spec.channels === 4 ? lightOver(hexToLinear(spec.background)) : lightOf;
+  const readLight = spec.channels === 4 ? lightOver(spec.background) : lightOf;
   const light = new Float64Array(widthPx * 3);
   const across = new Float64Array(columns * 3);
   const sums = new Float64Array(columns * rows * 3);
@@ -79,15 +79,18 @@ const lightOf: ReadLight = (bytes, offset, light) => {
   for (let i = 0; i < light.length; i++) light[i] = lightOfByte[bytes[offset + i]!]!;
 };
 
-/** Light of pixels with alpha, laid over the background; light mixes linearly, so this is done before averaging. */
-function lightOver(background: LinearRgb): ReadLight {
-  const below = [background.r, background.g, background.b].map((each) => Math.round(each * STEPS));
+/**
+ * Light of pixels with alpha, laid over the background as viewers and browsers do, so that the chart looks like the
+ * picture that its maker saw: in sRGB's bytes, by the simple compositing of W3C's Compositing and Blending Level 1.
+ */
+function lightOver(background: string): ReadLight {
+  const below = [1, 3, 5].map((at) => Number.parseInt(background.slice(at, at + 2), 16));
   return (bytes, offset, light) => {
     for (let i = 0, at = offset; i < light.length; i += 3, at += 4) {
       const alpha = bytes[at + 3]! / 255;
       for (let k = 0; k < 3; k++) {
-        const top = lightOfByte[bytes[at + k]!]!;
-        light[i + k] = alpha === 1 ? top : Math.round(below[k]! + (top - below[k]!) * alpha);
+        const seen = Math.round(below[k]! + (bytes[at + k]! - below[k]!) * alpha);
+        light[i + k] = lightOfByte[seen]!;
       }
     }
   };

@@ -14,7 +14,7 @@ import { isPageAddress, PAGE_ADDRESS } from '../../app/electron/page-address.ts'
 import { servePage } from '../../app/electron/serve-page.ts';
 import { windowOptions } from '../../app/electron/window-options.ts';
 import type { HostEvent } from '../../shared/bridge.ts';
-import { commands } from '../../shared/commands.ts';
+import { type Command, commands } from '../../shared/commands.ts';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
@@ -250,15 +250,26 @@ describe('the page’s own scheme', () => {
 });
 
 describe('the system’s menu', () => {
-  const idsOf = (platform: NodeJS.Platform) =>
-    menuTemplate(platform, () => {}).flatMap(({ submenu }) =>
-      Array.isArray(submenu) ? submenu.flatMap(({ id }) => (id ? [id] : [])) : [],
-    );
+  const itemsOf = (platform: NodeJS.Platform) =>
+    menuTemplate(platform, () => {}).flatMap(({ submenu }) => (Array.isArray(submenu) ? submenu : []));
+  /** The system's own items, by the label of the command that each stands for. */
+  const roles: Record<string, string> = {
+    Cut: 'cut',
+    Copy: 'copy',
+    Paste: 'paste',
+    'Choose all cells': 'selectAll',
+  };
 
   it.each(['darwin', 'win32', 'linux'] as const)(
     'on %s holds every command of the table once',
     (platform) => {
-      expect(idsOf(platform).sort()).toEqual(commands.map(({ id }) => id).sort());
+      const items = itemsOf(platform);
+      const [native, ours] = [true, false].map((isNative) =>
+        commands.filter((each: Command) => (each.isNative ?? false) === isNative),
+      );
+      expect(items.flatMap(({ id }) => id ?? []).sort()).toEqual(ours!.map(({ id }) => id).sort());
+      for (const { label } of native!)
+        expect(items.filter(({ role }) => role === roles[label])).toHaveLength(1);
     },
   );
 

@@ -55,11 +55,13 @@ describe('the light under a cell', () => {
     expect(hexesOf(hole, 2, 2, '#e6ddc9')).toEqual(['#e6ddc9', '#ff0000', '#0000ff', '#e6ddc9']);
   });
 
-  it('mixes with the background as light does', () => {
-    // White at 128/255 over black is that share of white light.
+  it('of a veil is what a viewer shows (W3C Compositing and Blending Level 1, 5.1: co = cs αs + cb αb (1 - αs))', () => {
     const veil = pictureFromLetters(['h'], colours);
-    expect(cellsOf(veil, 1, 1, '#000000')[0]).toBeCloseTo(128 / 255, 6);
+    expect(hexesOf(veil, 1, 1, '#000000')).toEqual(['#808080']);
     expect(hexesOf(veil, 1, 1, '#ffffff')).toEqual(['#ffffff']);
+    const red = pictureFromLetters(['v'], { v: '#ff000040' });
+    // 0.251 x 255 + 0.749 x 100, 0.749 x 200, 0.749 x 50.
+    expect(hexesOf(red, 1, 1, '#64c832')).toEqual(['#8b9625']);
   });
 
   it('comes from the crop only', () => {
@@ -198,7 +200,7 @@ function byArea(
   background: string,
 ): number[] {
   const cells: number[] = [];
-  const below = hexToLinear(background);
+  const below = [...Buffer.from(background.slice(1), 'hex')];
   const overlap = (pixel: number, from: number, to: number) =>
     Math.max(0, Math.min(pixel + 1, to) - Math.max(pixel, from));
   for (let row = 0; row < rows; row++) {
@@ -210,11 +212,10 @@ function byArea(
         for (let x = 0; x < widthPx; x++) {
           const area = overlap(x, column * w, (column + 1) * w) * overlap(y, row * h, (row + 1) * h);
           const at = (y * widthPx + x) * 4;
-          const hex = `#${Buffer.from(rgba.subarray(at, at + 3)).toString('hex')}`;
           const alpha = rgba[at + 3]! / 255;
-          const light = hexToLinear(hex);
-          for (const k of ['r', 'g', 'b'] as const)
-            sum[k] += area * (light[k] * alpha + below[k] * (1 - alpha));
+          const seen = below.map((byte, k) => Math.round(rgba[at + k]! * alpha + byte * (1 - alpha)));
+          const light = hexToLinear(`#${Buffer.from(seen).toString('hex')}`);
+          for (const k of ['r', 'g', 'b'] as const) sum[k] += area * light[k];
         }
       }
       cells.push(sum.r / (w * h), sum.g / (w * h), sum.b / (w * h));

@@ -93,6 +93,38 @@ describe('yarns chosen from a picture', () => {
     expect(new Set(chooseColours(cellsFrom(cells), 2))).toEqual(new Set(['#ff0000', '#0000ff']));
   });
 
+  it('leave out a colour of few cells that can’t be told from one of many, and give its cells to that one', () => {
+    const cells = [...times(300, '#28455f'), ...times(6, '#294661'), ...times(40, '#e0955a')];
+    const { yarns, codes } = choose(cells, 6);
+    expect(yarns.map(({ color }) => color)).toEqual(['#28455f', '#e0955a']);
+    expect(codes.filter((code) => code === 1)).toHaveLength(306);
+  });
+
+  it('keep two colours that look alike where both have many cells, and a colour of few that looks like no other', () => {
+    const alike = [...times(60, '#28455f'), ...times(6, '#294661')];
+    expect(choose(alike, 4).yarns).toHaveLength(2);
+    expect(choose([...times(300, '#28455f'), '#f5c842'], 4).yarns).toHaveLength(2);
+  });
+
+  it('of a disc with blended edges are its colour, its ground’s, and shades between that can be told apart', () => {
+    const side = 40;
+    const cells = Array.from({ length: side * side }, (_, i) => {
+      const edge = Math.hypot((i % side) - 19.5, Math.floor(i / side) - 19.5) - 12;
+      const share = Math.min(1, Math.max(0, edge + 0.5));
+      const mixed = [0xe0, 0x95, 0x5a].map((disc, k) =>
+        Math.round(disc + ([0x28, 0x45, 0x5f][k]! - disc) * share),
+      );
+      return `#${Buffer.from(mixed).toString('hex')}`;
+    });
+    const { yarns } = choose(cells, 12);
+    for (const [i, yarn] of yarns.entries())
+      for (const other of yarns.slice(0, i)) {
+        const isField = i < 2 || yarns.indexOf(other) < 2;
+        if (isField) expect(deltaE2000(yarn.color, other.color)).toBeGreaterThan(2);
+      }
+    expect(yarns.slice(0, 2).map(({ color }) => color)).toEqual(['#28455f', '#e0955a']);
+  });
+
   it('serve every cell better, the more of them there are', () => {
     const shade = Array.from(
       { length: 1000 },
