@@ -59,6 +59,7 @@ export function ChartView() {
         'zoom-in': () => made.zoom(1.25),
         'zoom-out': () => made.zoom(0.8),
         'zoom-fit': () => made.fit(),
+        'go-chart': () => room.current?.focus({ preventScroll: true }),
         'zoom-real': () => made.zoomToReal(),
       }),
       () => hand.drop(),

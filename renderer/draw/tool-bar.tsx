@@ -91,7 +91,11 @@ function ToolButton({ command, icon, label, pressed }: ButtonProps) {
       aria-pressed={pressed}
       aria-label={about.label}
       title={titleOf(command)}
-      onClick={() => runCommand(command)}
+      onClick={(event) => {
+        runCommand(command);
+        // Chosen with the pointer, the tool is used on the chart next, and so are its keys.
+        if (event.detail > 0) runCommand('go-chart');
+      }}
     >
       {icon}
       <span className="bar-label">{label ?? about.label}</span>

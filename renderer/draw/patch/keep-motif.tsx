@@ -11,7 +11,7 @@ import { TextField } from '../../shell/fields.tsx';
 import { tell, tellProblem } from '../../shell/notices.tsx';
 import { endStroke } from '../../store/changing.ts';
 import { changeDrawing, studio } from '../../store/studio.ts';
-import { chosenPatch } from './patch-deeds.tsx';
+import { chosenPatch } from './chosen-patch.ts';
 
 /** Asks the host for the motifs that are kept; called when the Draw screen opens. */
 export async function readMotifs(): Promise<void> {

@@ -25,22 +25,10 @@ import { drawStrips } from '../hand/draw-strips.ts';
 import { dropLifted, holdBlock, liftedNow, liftPatch, moveLifted, turnLifted } from '../hand/lifting.ts';
 import { addYarns } from '../hand/motif-block.ts';
 import { whyNotDraw } from '../hand/why-not-draw.ts';
+import { type Chosen, chosenPatch } from './chosen-patch.ts';
 import { clipboard, keepOnClipboard } from './clipboard.ts';
 import { keepMotif } from './keep-motif.tsx';
 import { repeatPatch } from './repeat-patch.tsx';
-
-interface Chosen {
-  readonly open: OpenDesign;
-  readonly mask: Mask;
-}
-
-/** The chosen cells; null, with a sentence, where there are none. */
-export function chosenPatch(): Chosen | null {
-  const { open, patch } = studio.getState();
-  if (open && patch?.mask.bounds) return { open, mask: patch.mask };
-  tellProblem('No patch is chosen. Choose cells with Patch first.');
-  return null;
-}
 
 /** Moves the patch by cells, taking it up where it lies. */
 export function nudgePatch(rowsBy: number, columnsBy: number): void {

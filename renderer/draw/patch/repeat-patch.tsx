@@ -11,7 +11,7 @@ import { tellProblem } from '../../shell/notices.tsx';
 import { beginStroke, dropStroke, endStroke, stroke } from '../../store/changing.ts';
 import { studio } from '../../store/studio.ts';
 import { whyNotDraw } from '../hand/why-not-draw.ts';
-import { chosenPatch } from './patch-deeds.tsx';
+import { chosenPatch } from './chosen-patch.ts';
 
 type Spacing = Pick<Tiling, 'columnGap' | 'rowGap' | 'drop'>;
 
