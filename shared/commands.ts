@@ -229,6 +229,7 @@ export const commands = [
 
   { id: 'go-shelf', label: 'Shelf', menu: 'go', keys: ['Mod+1'] },
   { id: 'go-draw', label: 'Draw', menu: 'go', keys: ['Mod+2'], needs: 'design' },
+  { id: 'go-chart', label: 'To the chart', menu: 'go', keys: ['F6'], needs: 'draw' },
   { id: 'go-publish', label: 'Publish', menu: 'go', keys: ['Mod+3'], needs: 'design' },
 
   { id: 'find-command', label: 'Find a command…', menu: 'help', keys: ['F1'] },
