@@ -8,7 +8,7 @@ import { useEffect, useRef, useState } from 'react';
 import { Stage } from 'react-konva';
 import { isChosen } from '../../shared/chart/patch/mask.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
-import { type Command, commands } from '../../shared/commands.ts';
+import { type Command, type CommandId, commands } from '../../shared/commands.ts';
 import { aboutHost } from '../host.ts';
 import { handleCommands, runCommand } from '../shell/command-bus.ts';
 import { endStroke } from '../store/changing.ts';
@@ -78,7 +78,10 @@ export function ChartView() {
     if (!open || !surface.current) return;
     const at = cursor.current ?? under ?? startOf(open);
     const moved = movedBy(event, at, open);
-    if (isPatchKey(event)) {
+    const content = contentCommand(event);
+    if (content) {
+      runCommand(content);
+    } else if (isPatchKey(event)) {
       setSpoken(doPatchKey(event));
     } else if (moved) {
       cursor.current = moved;
@@ -160,6 +163,20 @@ function handSays({ open, tool, patch, under }: StudioState): string {
   if (whyNotDraw(open)) return 'no-draw';
   return tool;
 }
+
+/** With Alt the arrows move the cells of the layer drawn on, by ten with Shift. */
+function contentCommand({ key, altKey, shiftKey }: React.KeyboardEvent): CommandId | null {
+  const way = contentWays[key];
+  if (!altKey || !way) return null;
+  return shiftKey ? `content-${way}-ten` : `content-${way}`;
+}
+
+const contentWays: Readonly<Record<string, 'left' | 'right' | 'up' | 'down'>> = {
+  ArrowLeft: 'left',
+  ArrowRight: 'right',
+  ArrowUp: 'up',
+  ArrowDown: 'down',
+};
 
 /** Keys that belong to the chosen patch, or to what is in the air. */
 function isPatchKey(event: React.KeyboardEvent): boolean {
