@@ -24,18 +24,31 @@ const stamp = z.strictObject({ size: z.number(), modifiedMs: z.number(), sha256:
 
 const place = z.strictObject({ handle, name });
 
-export const settingsSchema = z.object({
-  units: z.enum(['metric', 'us', 'both']).default('metric'),
-  theme: z.enum(['system', 'light', 'dark']).default('system'),
-  paper: z.enum(['a4', 'letter']).default('a4'),
-  designer: z.string().max(limits.nameChars).default(''),
+const setting = {
+  units: z.enum(['metric', 'us', 'both']),
+  theme: z.enum(['system', 'light', 'dark']),
+  paper: z.enum(['a4', 'letter']),
+  designer: z.string().max(limits.nameChars),
   /** Left-handed makers usually start at the top right. */
-  startCorner: z.enum(['top-left', 'top-right']).default('top-left'),
+  startCorner: z.enum(['top-left', 'top-right']),
   /** Single letters as keys for tools, on the chart only. */
-  letterKeys: z.boolean().default(true),
+  letterKeys: z.boolean(),
   /** Stands beside prices: '€', 'kr', 'USD'. Empty: prices are told as plain numbers. */
-  currency: z.string().max(8).default(''),
+  currency: z.string().max(8),
+};
+
+export const settingsSchema = z.object({
+  units: setting.units.default('metric'),
+  theme: setting.theme.default('system'),
+  paper: setting.paper.default('a4'),
+  designer: setting.designer.default(''),
+  startCorner: setting.startCorner.default('top-left'),
+  letterKeys: setting.letterKeys.default(true),
+  currency: setting.currency.default(''),
 });
+
+/** Made without the defaults: a part of the settings with defaults would set all that are not named back to theirs. */
+const settingsChange = z.object(setting).partial();
 
 /** A small picture of a design: the flat chart, thinned to at most 200 cells a side. */
 const thumbnail = z.strictObject({
@@ -88,7 +101,7 @@ export const bridge = {
     }),
   ),
   'settings.read': call(nothing, settingsSchema),
-  'settings.write': call(settingsSchema.partial(), settingsSchema),
+  'settings.write': call(settingsChange, settingsSchema),
 
   /** The designs of the shelf's folder, newest first. The demos are put there on the very first start. */
   'shelf.list': call(nothing, z.strictObject({ folder: place, entries: z.array(shelfEntry) })),

@@ -1,4 +1,5 @@
 /** One running studio: what its verbs work with. A host makes one at its start. */
+import { join } from 'node:path';
 import { good, type Result } from '../../shared/result.ts';
 import type { Log } from './answer.ts';
 import type { FileLayer } from './files/file-layer.ts';
@@ -45,6 +46,8 @@ export interface Studio extends Omit<StudioOptions, 'folders'> {
 export async function startStudio(options: StudioOptions): Promise<Studio> {
   const { files, state, home, log, now } = options;
   const shelfFolder = () => state.shelfFolder() ?? home.shelf;
+  for (const folder of [home.config, join(home.config, 'motifs')])
+    await sweep(files, folder, now().getTime());
   const real = async (folder: string) => files.realPath(folder).catch(() => folder);
   try {
     await files.makeFolder(shelfFolder());

@@ -101,8 +101,10 @@ describe.each(bothHosts)('$name', ({ start }) => {
     expect(await host.raw('settings.write', { paper: 'a5' })).toMatchObject({
       problem: { code: 'bad-arguments' },
     });
+    expect(await value(host, 'settings.write', { currency: 'kr' })).toMatchObject({ currency: 'kr' });
     const again = await start({ home: host.home });
-    expect(await value(again, 'settings.read', {})).toMatchObject({ units: 'metric', paper: 'letter' });
+    const kept = await value(again, 'settings.read', {});
+    expect(kept).toMatchObject({ units: 'metric', paper: 'letter', currency: 'kr' });
   });
 
   it('says a sentence, keeps its insides to itself and its log, and works on, where it goes wrong', async () => {
