@@ -186,12 +186,15 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
             <option value="v">V</option>
             <option value="inverted-v">inverted V</option>
             <option value="curve">curve</option>
+            {fringe.byHandMm && <option value="by-hand">by hand</option>}
           </select>
         </label>
-        {length('Longest fringe', fringe.longMm, 3000, (longMm) =>
-          want({ fringe: { ...fringe, longMm, shortMm: Math.min(fringe.shortMm, longMm) } }),
-        )}
+        {fringe.shape !== 'by-hand' &&
+          length('Longest fringe', fringe.longMm, 3000, (longMm) =>
+            want({ fringe: { ...fringe, longMm, shortMm: Math.min(fringe.shortMm, longMm) } }),
+          )}
         {fringe.shape !== 'straight' &&
+          fringe.shape !== 'by-hand' &&
           length('Shortest fringe', Math.min(fringe.shortMm, fringe.longMm), fringe.longMm, (shortMm) =>
             want({ fringe: { ...fringe, shortMm } }),
           )}

@@ -214,6 +214,7 @@ export function rowsTouched(edit: Edit): readonly number[] | 'all' | null {
 export function sizeOf(edit: Edit): number {
   switch (edit.kind) {
     case 'set':
+      if (edit.field === 'reference') return 200 + pictureBytes(edit);
       return 200 + (typeof edit.value === 'object' ? JSON.stringify(edit.value).length * 2 : 0);
     case 'paint':
       return 200 + edit.runs.byteLength;
@@ -228,6 +229,23 @@ export function sizeOf(edit: Edit): number {
     case 'resize':
       return Object.values(edit.sheets).reduce((sum, rows) => sum + bytesOf(rows), 200);
   }
+}
+
+/**
+ * Memory of a step and its inverse, in bytes, roughly. A picture that the step leaves as it is, moved or faded only, is
+ * held by the design anyway.
+ */
+export function sizeOfStep(edit: Edit, back: Edit): number {
+  const size = sizeOf(edit) + sizeOf(back);
+  if (edit.kind !== 'set' || edit.field !== 'reference' || back.kind !== 'set' || back.field !== 'reference')
+    return size;
+  const isSame = edit.value?.picture === back.value?.picture;
+  return isSame ? size - pictureBytes(edit) - pictureBytes(back) : size;
+}
+
+/** A character of base64 takes a byte. */
+function pictureBytes({ value }: Extract<SetField, { field: 'reference' }>): number {
+  return value?.picture.reduce((sum, line) => sum + line.length, 0) ?? 0;
 }
 
 function bytesOf(rows: readonly Uint8Array[]): number {

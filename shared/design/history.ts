@@ -6,7 +6,7 @@
  * grows with the number of steps.
  */
 import type { Design } from './design.ts';
-import { apply, type Edit, inverse, sizeOf } from './edits.ts';
+import { apply, type Edit, inverse, sizeOfStep } from './edits.ts';
 import { limits } from './limits.ts';
 
 export interface Step {
@@ -38,7 +38,7 @@ export function record(
   maxBytes: number = limits.historyBytes,
 ): History {
   const back = inverse(before, edit);
-  const step: Step = { label, edit, inverse: back, bytes: sizeOf(edit) + sizeOf(back) };
+  const step: Step = { label, edit, inverse: back, bytes: sizeOfStep(edit, back) };
   let bytes = history.bytes + step.bytes;
   for (const each of history.undone) bytes -= each.bytes;
   let letGo = 0;

@@ -1,7 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import { apply, type Edit, sizeOf } from '../../../shared/design/edits.ts';
+import { apply, type Edit, inverse, sizeOf, sizeOfStep } from '../../../shared/design/edits.ts';
 import { type History, noHistory, record, redo, undo } from '../../../shared/design/history.ts';
 import { limits } from '../../../shared/design/limits.ts';
+import type { Reference } from '../../../shared/design/schema.ts';
 import { designFromLetters } from '../../notation.ts';
 
 const start = designFromLetters(['aaaa']);
@@ -95,5 +96,30 @@ describe('the memory of undo', () => {
       return performance.now() - before;
     });
     expect(Math.min(...times)).toBeLessThan(2);
+  });
+});
+
+describe('a picture under the chart', () => {
+  const design = designFromLetters(['ab']);
+  const picture = ['A'.repeat(50_000)];
+  const laid: Reference = {
+    name: 'Shore',
+    mediaType: 'image/png',
+    picture,
+    opacity: 0.5,
+    leftMm: 0,
+    topMm: 0,
+    widthMm: 100,
+    heightMm: 100,
+    visible: true,
+  };
+  const put = (value: Reference | null): Edit => ({ kind: 'set', field: 'reference', value });
+
+  it('counts for the step that lays it down, not for those that only move or fade it', () => {
+    const before = apply(design, put(laid));
+    const moved = put({ ...laid, leftMm: 7 });
+    expect(sizeOfStep(put(laid), inverse(design, put(laid)))).toBeGreaterThan(50_000);
+    expect(sizeOfStep(moved, inverse(before, moved))).toBeLessThan(1000);
+    expect(sizeOfStep(put(null), inverse(before, put(null)))).toBeGreaterThan(50_000);
   });
 });
