@@ -16,7 +16,7 @@ import { tell, tellProblem } from '../../shell/notices.tsx';
 import { change, endStroke } from '../../store/changing.ts';
 import type { CellPlace } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
-import { chosenPatch } from '../patch/patch-deeds.tsx';
+import { chosenPatch } from '../patch/chosen-patch.ts';
 import { DeleteSheet, type Deletion } from './delete-sheet.tsx';
 import { counted } from './finished-size.ts';
 import { type Insertion, InsertSheet } from './insert-sheet.tsx';
