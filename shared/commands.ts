@@ -6,6 +6,7 @@
 export type Menu =
   | 'file'
   | 'edit'
+  | 'yarn'
   | 'view'
   | 'draw'
   | 'patch'
@@ -14,6 +15,21 @@ export type Menu =
   | 'symmetry'
   | 'go'
   | 'help';
+
+/** What the menus are called, in their order. */
+export const menuLabels: Readonly<Record<Menu, string>> = {
+  file: 'File',
+  edit: 'Edit',
+  yarn: 'Yarn',
+  view: 'View',
+  draw: 'Draw',
+  patch: 'Patch',
+  layer: 'Layer',
+  chart: 'Chart',
+  symmetry: 'Symmetry',
+  go: 'Go',
+  help: 'Help',
+};
 
 export interface Command {
   readonly id: string;
@@ -78,12 +94,6 @@ export const commands = [
     needs: 'draw',
     isNative: true,
   },
-  { id: 'add-yarn', label: 'Add a yarn…', menu: 'edit', needs: 'draw', ruleAbove: true },
-  { id: 'change-yarn', label: 'Change this yarn…', menu: 'edit', needs: 'draw' },
-  { id: 'replace-yarn', label: 'Replace this yarn everywhere…', menu: 'edit', needs: 'draw' },
-  { id: 'merge-yarn', label: 'Merge this yarn into another…', menu: 'edit', needs: 'draw' },
-  { id: 'remove-yarn', label: 'Remove this yarn', menu: 'edit', needs: 'draw' },
-  { id: 'ground-yarn', label: 'Make this yarn the ground', menu: 'edit', needs: 'draw' },
   {
     id: 'hanging',
     label: 'This hanging: size, cords, dowel…',
@@ -92,6 +102,31 @@ export const commands = [
     ruleAbove: true,
   },
   { id: 'fringe', label: 'Shape the fringe…', menu: 'edit', needs: 'draw' },
+
+  { id: 'add-yarn', label: 'Add a yarn…', menu: 'yarn', needs: 'draw' },
+  { id: 'change-yarn', label: 'Change this yarn…', menu: 'yarn', needs: 'draw' },
+  { id: 'ground-yarn', label: 'Make this yarn the ground', menu: 'yarn', needs: 'draw' },
+  { id: 'yarn-up', label: 'Move this yarn up', menu: 'yarn', needs: 'draw', ruleAbove: true },
+  { id: 'yarn-down', label: 'Move this yarn down', menu: 'yarn', needs: 'draw' },
+  {
+    id: 'replace-yarn',
+    label: 'Replace this yarn everywhere…',
+    menu: 'yarn',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'merge-yarn', label: 'Merge this yarn into another…', menu: 'yarn', needs: 'draw' },
+  { id: 'remove-yarn', label: 'Remove this yarn', menu: 'yarn', needs: 'draw' },
+  {
+    id: 'yarns-that-go',
+    label: 'Yarns that go with this one…',
+    menu: 'yarn',
+    needs: 'draw',
+    ruleAbove: true,
+  },
+  { id: 'recolour', label: 'Recolour…', menu: 'yarn', needs: 'draw' },
+  { id: 'stash', label: 'Stash of yarns…', menu: 'yarn', needs: 'draw' },
+  { id: 'touching', label: 'What touches what', menu: 'yarn', needs: 'draw' },
 
   { id: 'zoom-in', label: 'Zoom in', menu: 'view', keys: ['Mod+=', 'Mod++'], needs: 'draw' },
   { id: 'zoom-out', label: 'Zoom out', menu: 'view', keys: ['Mod+-'], needs: 'draw' },
@@ -117,7 +152,12 @@ export const commands = [
   { id: 'view-rules', label: 'Rules every ten', menu: 'view', needs: 'draw', ruleAbove: true },
   { id: 'view-rulers', label: 'Tapes along the hanging', menu: 'view', needs: 'draw' },
   { id: 'view-fade', label: 'Fade other layers', menu: 'view', letter: 'd', needs: 'draw' },
+  { id: 'mark-lone-knots', label: 'Show lone knots', menu: 'view', needs: 'draw', ruleAbove: true },
+  { id: 'mark-short-runs', label: 'Show runs of one knot', menu: 'view', needs: 'draw' },
+  { id: 'mark-loose-ends', label: 'Show loose ends', menu: 'view', needs: 'draw' },
   { id: 'reference', label: 'Reference picture…', menu: 'view', needs: 'draw', ruleAbove: true },
+  { id: 'read-row', label: 'Read this row', menu: 'view', letter: 'i', needs: 'draw', ruleAbove: true },
+  { id: 'rows-text', label: 'Rows as text…', menu: 'view', needs: 'draw' },
 
   { id: 'tool-knot', label: 'Knot', menu: 'draw', letter: 'k', needs: 'draw' },
   { id: 'tool-line', label: 'Line', menu: 'draw', letter: 'l', needs: 'draw' },
@@ -196,6 +236,7 @@ export const commands = [
   { id: 'delete-lines', label: 'Delete cords and rows…', menu: 'chart', needs: 'draw', ruleAbove: true },
   { id: 'delete-cord', label: 'Delete this cord', menu: 'chart', needs: 'draw' },
   { id: 'delete-row', label: 'Delete this row', menu: 'chart', needs: 'draw' },
+  { id: 'tidy', label: 'Tidy lone knots…', menu: 'chart', needs: 'draw', ruleAbove: true },
 
   { id: 'symmetry-off', label: 'No symmetry', menu: 'symmetry', letter: 'n', needs: 'draw' },
   {
@@ -229,8 +270,10 @@ export const commands = [
 
   { id: 'go-shelf', label: 'Shelf', menu: 'go', keys: ['Mod+1'] },
   { id: 'go-draw', label: 'Draw', menu: 'go', keys: ['Mod+2'], needs: 'design' },
-  { id: 'go-chart', label: 'To the chart', menu: 'go', keys: ['F6'], needs: 'draw' },
+  { id: 'go-chart', label: 'To the chart', menu: 'go', needs: 'draw' },
   { id: 'go-publish', label: 'Publish', menu: 'go', keys: ['Mod+3'], needs: 'design' },
+  { id: 'next-part', label: 'Next part of the screen', menu: 'go', keys: ['F6'], ruleAbove: true },
+  { id: 'previous-part', label: 'Previous part of the screen', menu: 'go', keys: ['Shift+F6'] },
 
   { id: 'find-command', label: 'Find a command…', menu: 'help', keys: ['F1'] },
 ] as const satisfies readonly Command[];

@@ -4,7 +4,7 @@
  * pointer is in use, Space moves the view with it instead.
  */
 import type Konva from 'konva';
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { Stage } from 'react-konva';
 import { isChosen } from '../../shared/chart/patch/mask.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
@@ -18,11 +18,13 @@ import { useStudio } from '../store/use-studio.ts';
 import { listenToGestures } from '../surface/gestures.ts';
 import { Surface } from '../surface/surface.ts';
 import { movedBy, spokenCell, startOf, stepOf } from './chart-cursor.ts';
+import { followCells } from './go-to-cell.ts';
 import { hand, hasTwoEnds, isPressed } from './hand/hand.ts';
 import { dropLifted, liftedNow } from './hand/lifting.ts';
 import { whyNotDraw } from './hand/why-not-draw.ts';
 import { ChartHandles } from './handles.tsx';
 import { nudgePatch } from './patch/patch-deeds.tsx';
+import { RowUnder } from './rows-text/row-under.tsx';
 import { ViewBar } from './view/view-bar.tsx';
 
 export function ChartView() {
@@ -33,6 +35,7 @@ export function ChartView() {
   /** The cell cursor; null while the pointer is in use. */
   const cursor = useRef<Cell | null>(null);
   const [spoken, setSpoken] = useState('');
+  const rowUnder = useId();
   /** The surface as what lies over it needs it: null until it is mounted. */
   const [shown, setShown] = useState<Surface | null>(null);
   const columns = useStudio((state) => state.open?.design.columns);
@@ -61,6 +64,13 @@ export function ChartView() {
         'zoom-fit': () => made.fit(),
         'go-chart': () => room.current?.focus({ preventScroll: true }),
         'zoom-real': () => made.zoomToReal(),
+      }),
+      followCells((cell) => {
+        room.current!.focus({ preventScroll: true });
+        cursor.current = cell;
+        made.reveal(cell);
+        hand.hover(cell);
+        setSpoken(spokenCell(studio.getState().open!, cell));
       }),
       () => hand.drop(),
       endStroke,
@@ -131,6 +141,7 @@ export function ChartView() {
         // The chart is drawn on and moved in by keys, so it takes the focus.
         tabIndex={0}
         aria-label={`Chart of ${columns} cords and ${rows} rows. Arrow keys move, Space uses the tool.`}
+        aria-describedby={rowUnder}
         onFocus={onFocus}
         onKeyDown={onKey}
         onPointerMove={(event) => {
@@ -148,6 +159,7 @@ export function ChartView() {
       <div ref={outline} className="cell-outline" hidden />
       {shown && <ChartHandles surface={shown} />}
       <ViewBar />
+      <RowUnder id={rowUnder} />
       <p className="unseen" aria-live="polite">
         {spoken}
       </p>

@@ -5,6 +5,7 @@ import type { CommandId } from '../../shared/commands.ts';
 import { nextInRow } from '../../shared/tying/next-in-row.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { commandById, keyLabel } from '../shell/keys.ts';
+import { useToolbar } from '../shell/use-toolbar.ts';
 import type { Tool } from '../store/state.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { nameOfCode } from './code-names.ts';
@@ -39,11 +40,13 @@ export function ToolBar() {
     ({ open }) => open !== null && (open.history.done.length > 0 || open.stroke !== null),
   );
   const canRedo = useStudio((state) => (state.open?.history.undone.length ?? 0) > 0);
+  const history = useToolbar<HTMLDivElement>();
+  const toolRow = useToolbar<HTMLDivElement>();
   return (
     <div className="tool-bar">
       <div className="upper">
         <ToolOptions />
-        <div className="bar" role="toolbar" aria-label="History and zoom">
+        <div className="bar" role="toolbar" aria-label="History and zoom" {...history}>
           <SmallButton command="undo" icon={icons.undo} disabled={!canUndo} />
           <SmallButton command="redo" icon={icons.redo} disabled={!canRedo} />
           <SmallButton command="zoom-out" icon={icons.zoomOut} />
@@ -52,7 +55,7 @@ export function ToolBar() {
         </div>
       </div>
       <div className="lower">
-        <div className="bar" role="toolbar" aria-label="Tools">
+        <div className="bar" role="toolbar" aria-label="Tools" {...toolRow}>
           {tools.map((group, i) => (
             <span className="bar-group" key={group[0]![0]}>
               {i > 0 && <span className="bar-rule" />}
@@ -103,15 +106,16 @@ function ToolButton({ command, icon, label, pressed }: ButtonProps) {
   );
 }
 
+/** One that can't be used keeps the focus: whoever undoes the last step by keys is not thrown out of the row. */
 function SmallButton({ command, icon, disabled = false }: ButtonProps) {
   return (
     <button
       type="button"
       className="small-button"
       aria-label={commandById(command).label}
-      disabled={disabled}
+      aria-disabled={disabled}
       title={titleOf(command)}
-      onClick={() => runCommand(command)}
+      onClick={() => !disabled && runCommand(command)}
     >
       {icon}
     </button>

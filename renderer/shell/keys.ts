@@ -51,8 +51,8 @@ function matches(event: KeyboardEvent, keys: string): boolean {
   const mod = mac ? event.metaKey : event.ctrlKey;
   const other = mac ? event.ctrlKey : event.metaKey;
   if (mod !== parts.includes('Mod') || other || event.altKey) return false;
-  // A sign such as + or = may need Shift on one keyboard and not on another; only letters and digits tell them apart.
-  if (/^[A-Z0-9]$/.test(key) && event.shiftKey !== parts.includes('Shift')) return false;
+  // A sign such as + or = may need Shift on one keyboard and not on another; only letters, digits and F1 to F12 tell them apart.
+  if (/^([A-Z0-9]|F\d+)$/.test(key) && event.shiftKey !== parts.includes('Shift')) return false;
   return event.key.toUpperCase() === key.toUpperCase();
 }
 

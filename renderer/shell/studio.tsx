@@ -21,6 +21,7 @@ import { findCommand } from './command-list.tsx';
 import { Dialogs } from './dialogs.tsx';
 import { commandById, isInText, keyLabel, listenToKeys } from './keys.ts';
 import { Notices, tell } from './notices.tsx';
+import { goToPart } from './parts.ts';
 import { followTheme } from './theme.ts';
 
 const screens: readonly { screen: Screen; command: CommandId; label: string }[] = [
@@ -46,6 +47,8 @@ export function Studio() {
         settings: changeSettings,
         'go-shelf': () => studio.setState({ screen: 'shelf' }),
         'find-command': findCommand,
+        'next-part': () => goToPart(1),
+        'previous-part': () => goToPart(-1),
       }),
     [],
   );
@@ -87,9 +90,15 @@ const designCommands = {
   close: leaveDesign,
   undo: () => sayStep('Undone', undoStep()?.label),
   redo: () => sayStep('Redone', redoStep()?.label),
-  'go-draw': () => studio.setState({ screen: 'draw' }),
+  'go-draw': goToDraw,
   'go-publish': () => studio.setState({ screen: 'publish' }),
 } satisfies Partial<Record<CommandId, () => void>>;
+
+/** On the Draw screen already, whoever asks for it wants to draw: the chart gets the focus. */
+function goToDraw(): void {
+  if (studio.getState().screen === 'draw') runCommand('go-chart');
+  else studio.setState({ screen: 'draw' });
+}
 
 function sayStep(what: string, label: string | undefined): void {
   if (label) tell(`${what}: ${label}.`);

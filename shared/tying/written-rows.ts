@@ -34,15 +34,22 @@ export interface WrittenRow {
 
 /** All rows, row 1 first. `yarnsById` holds at least the yarns of the chart. */
 export function writtenRows(chart: Chart, yarnsById: ReadonlyMap<YarnId, Pick<Yarn, 'name'>>): WrittenRow[] {
-  return Array.from({ length: chart.rows }, (_, row) => {
-    const parts = partsOf(chart, row, yarnsById);
-    return {
-      row: row + 1,
-      goesRight: goesRight(chart.startCorner, row),
-      parts,
-      lifts: parts.slice(1).flatMap(({ yarn, from }) => (yarn === null ? [] : [from])),
-    };
-  });
+  return Array.from({ length: chart.rows }, (_, row) => writtenRow(chart, row, yarnsById));
+}
+
+/** One row, counted from 0. */
+export function writtenRow(
+  chart: Chart,
+  row: number,
+  yarnsById: ReadonlyMap<YarnId, Pick<Yarn, 'name'>>,
+): WrittenRow {
+  const parts = partsOf(chart, row, yarnsById);
+  return {
+    row: row + 1,
+    goesRight: goesRight(chart.startCorner, row),
+    parts,
+    lifts: parts.slice(1).flatMap(({ yarn, from }) => (yarn === null ? [] : [from])),
+  };
 }
 
 /** The row as one line, without a full stop. */

@@ -1,0 +1,11 @@
+/** Why a command can't be carried out where the person is: in a few words, beside its name. */
+import type { Command, CommandId } from '../../shared/commands.ts';
+import { studio } from '../store/studio.ts';
+import { canRun } from './command-bus.ts';
+
+/** Empty where it can be. */
+export function whyNotRun({ id, needs }: Command & { readonly id: CommandId }): string {
+  if (canRun(id)) return '';
+  if (needs && !studio.getState().open) return 'open a design first';
+  return needs === 'draw' ? 'on the Draw screen' : 'not here';
+}
