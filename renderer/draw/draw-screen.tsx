@@ -8,6 +8,9 @@ import type { Tool } from '../store/state.ts';
 import { changeDrawing, studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { ChartView } from './chart-view.tsx';
+import { costCommands } from './cost/cost-commands.ts';
+import { CostPanel } from './cost/cost-panel.tsx';
+import { TidyBar } from './cost/tidy-bar.tsx';
 import { FactsPanel } from './facts-panel.tsx';
 import { drawBorder } from './hand/border-preview.ts';
 import { changeHanging } from './hanging-dialog.tsx';
@@ -21,16 +24,9 @@ import { symmetryCommands } from './symmetry/symmetry-deeds.ts';
 import { SymmetryPanel } from './symmetry/symmetry-panel.tsx';
 import { ToolBar } from './tool-bar.tsx';
 import { viewCommands } from './view/view-commands.ts';
-import {
-  addAYarn,
-  changeChosenYarn,
-  makeChosenYarnGround,
-  mergeChosenYarn,
-  removeChosenYarn,
-  replaceChosenYarn,
-  stepYarn,
-} from './yarn-deeds.tsx';
-import { YarnPanel } from './yarn-panel.tsx';
+import { TouchingPanel } from './yarns/touching/touching-panel.tsx';
+import { yarnCommands } from './yarns/yarn-commands.ts';
+import { YarnPanel } from './yarns/yarn-panel.tsx';
 import './draw.css';
 
 export function DrawScreen() {
@@ -45,17 +41,24 @@ export function DrawScreen() {
     <div className="draw">
       <YarnPanel />
       <ChartView key={opening} />
-      <aside className="side" aria-label="Layers, symmetry and this hanging">
+      <aside className="side" aria-label="Layers, symmetry, cost and this hanging">
         <SidePart title="Layers">
           <LayerPanel />
         </SidePart>
         <SidePart title="Symmetry">
           <SymmetryPanel />
         </SidePart>
+        <SidePart title="What it costs">
+          <CostPanel />
+        </SidePart>
         <SidePart title="This hanging">
           <FactsPanel />
         </SidePart>
+        <SidePart title="What touches what" part="touching">
+          <TouchingPanel />
+        </SidePart>
       </aside>
+      <TidyBar />
       <ToolBar />
     </div>
   );
@@ -92,13 +95,7 @@ const drawCommands = {
   'rename-motif': renameMotif,
   'remove-motif': removeMotif,
   ...viewCommands,
-  'next-yarn': () => stepYarn(1),
-  'previous-yarn': () => stepYarn(-1),
-  'add-yarn': addAYarn,
-  'change-yarn': changeChosenYarn,
-  'replace-yarn': replaceChosenYarn,
-  'merge-yarn': mergeChosenYarn,
-  'remove-yarn': removeChosenYarn,
-  'ground-yarn': makeChosenYarnGround,
+  ...yarnCommands,
+  ...costCommands,
   hanging: changeHanging,
 } satisfies Partial<Record<CommandId, () => void>>;

@@ -1,9 +1,8 @@
-/** This hanging: what it takes, live. Figures that rest on an estimate say so; unsettled ones say 'at most'. */
+/** This hanging: what it takes, live; hours and loose ends stand with what it costs. Figures that rest on an estimate say so; unsettled ones say 'at most'. */
 
 import type { Materials } from '../../shared/materials/materials.ts';
 import { formatLength } from '../../shared/units/length.ts';
 import { formatMass } from '../../shared/units/mass.ts';
-import { formatTime } from '../../shared/units/time.ts';
 import type { Units } from '../../shared/units/units.ts';
 import { formatYarnLength } from '../../shared/units/yarn-length.ts';
 import { runCommand } from '../shell/command-bus.ts';
@@ -54,9 +53,7 @@ function figures(materials: Materials, units: Units): [string, string][] {
     ['Dowel', `at least ${formatLength(dowel.minLengthMm, units, { enough: true })}`],
     ['Knots', totals.knots.toLocaleString()],
     ['Yarn to cut', `${yarn}${formatYarnLength(totals.yarnCutMm, units, { enough: true })}`],
-    ['Loose ends', totals.looseEnds.toLocaleString()],
     ['Hanging at once', `${totals.liveMax} at most`],
-    ['Hours', `≈ ${formatTime(totals.seconds)}`],
     ['Mass', `≈ ${formatMass(totals.massG, units)}`],
   ];
 }

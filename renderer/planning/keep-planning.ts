@@ -1,10 +1,12 @@
 /**
- * Keeps the store's figures true to the design: asks the planner soon after a change, one question at a time. Figures
- * of a design that has changed since are shown as not settled, so that a long stroke does not leave them standing.
+ * Keeps the store's figures and the findings true to the design: asks the planner soon after a change, one question at a
+ * time. Figures of a design that has changed since are shown as not settled, so that a long stroke does not leave them
+ * standing.
  */
 import type { OpenDesign } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
-import type { PlanAnswer, PlanQuestion } from './planner.worker.ts';
+import { findings, noFindings } from './findings.ts';
+import type { PictureAnswer, PlanAnswer, PlanQuestion } from './planner.worker.ts';
 
 /** Time between two questions: long enough to join the parts of a stroke, short enough to feel live. */
 const restMs = 150;
@@ -34,18 +36,23 @@ export function keepPlanning(): () => void {
     } satisfies PlanQuestion);
   };
 
-  worker.addEventListener('message', ({ data }: MessageEvent<PlanAnswer>) => {
+  const takePlan = ({ number, full, materials, cost, looseEnds }: PlanAnswer) => {
     // The full answer to an older question may have been on its way.
-    if (data.number !== asked) return;
+    if (number !== asked) return;
     isBusy = false;
-    const { materials } = data;
-    const settled = data.full && !isStale && timer === 0;
+    const settled = full && !isStale && timer === 0;
     if (isStale) ask();
+    findings.setState(({ cells }) => ({ cost, cells: { ...cells, 'loose-ends': looseEnds } }));
     studio.setState({
       facts: materials.ok
         ? { materials: materials.value, settled, problem: '' }
         : { materials: null, settled, problem: materials.problem.sentence },
     });
+  };
+
+  worker.addEventListener('message', ({ data }: MessageEvent<PictureAnswer | PlanAnswer>) => {
+    if (data.kind === 'picture') takePicture(data);
+    else takePlan(data);
   });
 
   const unsubscribe = studio.subscribe((state, before) => {
@@ -59,10 +66,21 @@ export function keepPlanning(): () => void {
   });
   ask();
   return () => {
+    findings.setState(noFindings);
     unsubscribe();
     clearTimeout(timer);
     worker.terminate();
   };
+}
+
+/** Loose ends of the plan before are kept until the next is made, unless the chart has another size. */
+function takePicture({ columns, rows, loneKnots, shortRuns, pairs }: PictureAnswer): void {
+  findings.setState((before) => {
+    const isAlike = before.columns === columns && before.rows === rows;
+    const looseEnds = isAlike ? before.cells['loose-ends'] : null;
+    const cells = { 'lone-knots': loneKnots, 'short-runs': shortRuns, 'loose-ends': looseEnds };
+    return { columns, rows, cells, pairs };
+  });
 }
 
 function differs(now: OpenDesign | null, before: OpenDesign | null): boolean {

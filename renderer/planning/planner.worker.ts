@@ -1,8 +1,13 @@
 /**
- * Plans in a worker, with the same code as everywhere, so that drawing is never held up. Each question gets a quick
- * answer at once and a full one when that is done, unless a newer question has come meanwhile.
+ * Looks at the picture and plans it in a worker, with the same code as everywhere, so that drawing is never held up. Each
+ * question gets three answers: what the picture shows by itself and a quick plan at once, and the full plan when that is
+ * done, unless a newer question has come meanwhile.
  */
 import type { Chart } from '../../shared/chart/chart.ts';
+import { loneKnots } from '../../shared/chart/cost/lone-knots.ts';
+import { looseEndCells } from '../../shared/chart/cost/loose-end-cells.ts';
+import { type PictureCost, pictureCost } from '../../shared/chart/cost/picture-cost.ts';
+import { shortRuns } from '../../shared/chart/cost/short-runs.ts';
 import type { Design } from '../../shared/design/design.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
@@ -10,6 +15,7 @@ import { good, type Result } from '../../shared/result.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import { planSteps } from '../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
+import { type AlikePair, alikePairs } from '../../shared/yarn/alike-pairs.ts';
 
 /** The design comes without its layers: the chart says all that a plan needs. */
 export interface PlanQuestion {
@@ -18,12 +24,28 @@ export interface PlanQuestion {
   readonly chart: Chart;
 }
 
+export interface PictureAnswer {
+  readonly kind: 'picture';
+  /** The chart's size: by now it may have another. */
+  readonly columns: number;
+  readonly rows: number;
+  /** A byte a cell, 1 where it is one. */
+  readonly loneKnots: Uint8Array;
+  readonly shortRuns: Uint8Array;
+  readonly pairs: readonly AlikePair[];
+}
+
 export interface PlanAnswer {
+  readonly kind: 'plan';
   /** The question's. */
   readonly number: number;
   /** Else a better answer follows. */
   readonly full: boolean;
   readonly materials: Result<Materials>;
+  /** Null where there is no plan. */
+  readonly cost: PictureCost | null;
+  /** A byte a cell, 1 where any end is loose; null where there is no plan. */
+  readonly looseEnds: Uint8Array | null;
 }
 
 let newest = 0;
@@ -31,20 +53,40 @@ let newest = 0;
 self.addEventListener('message', async ({ data }: MessageEvent<PlanQuestion>) => {
   newest = data.number;
   const { design, chart } = data;
+  self.postMessage(pictureAnswer(data));
   const quick = planStrands(design, chart, { effort: 'quick' });
-  answer(data, quick, !quick.ok);
+  self.postMessage(planAnswer(data, quick, !quick.ok));
   if (!quick.ok) return;
   const steps = planSteps(design, chart);
   for (let step = steps.next(); ; step = steps.next()) {
-    if (step.done) return answer(data, step.value, true);
+    if (step.done) return self.postMessage(planAnswer(data, step.value, true));
     await newsArrives();
     if (newest !== data.number) return;
   }
 });
 
-function answer({ number, design, chart }: PlanQuestion, plan: Result<Plan>, full: boolean): void {
-  const materials = plan.ok ? good(materialsOf(design, chart, plan.value)) : plan;
-  self.postMessage({ number, full, materials } satisfies PlanAnswer);
+function pictureAnswer({ design, chart }: PlanQuestion): PictureAnswer {
+  return {
+    kind: 'picture',
+    columns: chart.columns,
+    rows: chart.rows,
+    loneKnots: loneKnots(chart),
+    shortRuns: shortRuns(chart),
+    pairs: alikePairs(chart, design.yarns),
+  };
+}
+
+function planAnswer({ number, design, chart }: PlanQuestion, plan: Result<Plan>, full: boolean): PlanAnswer {
+  if (!plan.ok) return { kind: 'plan', number, full, materials: plan, cost: null, looseEnds: null };
+  const materials = materialsOf(design, chart, plan.value);
+  return {
+    kind: 'plan',
+    number,
+    full,
+    materials: good(materials),
+    cost: pictureCost(chart, materials),
+    looseEnds: looseEndCells(plan.value).map((ends) => (ends > 0 ? 1 : 0)),
+  };
 }
 
 /** Lets a question in that waits. */

@@ -12,7 +12,18 @@ interface NumberFieldProps {
   first?: boolean;
 }
 
-export function NumberField({
+export function NumberField({ value, onChange, ...rest }: NumberFieldProps) {
+  return (
+    <FigureField
+      {...rest}
+      value={value}
+      onChange={(number) => number !== undefined && onChange(number)}
+      mayBeEmpty={false}
+    />
+  );
+}
+
+function FigureField({
   label,
   value,
   onChange,
@@ -21,12 +32,15 @@ export function NumberField({
   whole = false,
   hint,
   first = false,
-}: NumberFieldProps) {
+  mayBeEmpty,
+}: OptionalNumberFieldProps & { mayBeEmpty: boolean }) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
   /** What is being written; null where the field shows its value. */
   const [text, setText] = useState<string | null>(null);
-  const fault = text === null ? '' : faultOf(text, min, max, whole);
+  const faultIn = (written: string) =>
+    mayBeEmpty && written.trim() === '' ? '' : faultOf(written, min, max, whole);
+  const fault = text === null ? '' : faultIn(text);
   // A form can't be sent while a figure in it can't be used.
   useEffect(() => input.current?.setCustomValidity(fault), [fault]);
   return (
@@ -37,12 +51,14 @@ export function NumberField({
         id={id}
         inputMode="decimal"
         data-first={first || undefined}
-        value={text ?? shown(value)}
+        value={text ?? (value === undefined ? '' : shown(value))}
         aria-invalid={fault !== ''}
         aria-describedby={`${id}-hint`}
         onChange={(event) => {
           setText(event.target.value);
-          if (faultOf(event.target.value, min, max, whole) === '') onChange(numberOf(event.target.value));
+          if (faultIn(event.target.value) !== '') return;
+          const number = numberOf(event.target.value);
+          onChange(Number.isNaN(number) ? undefined : number);
         }}
         onBlur={() => fault === '' && setText(null)}
       />
@@ -51,6 +67,17 @@ export function NumberField({
       </span>
     </div>
   );
+}
+
+interface OptionalNumberFieldProps extends Omit<NumberFieldProps, 'value' | 'onChange'> {
+  /** Undefined where it isn't told: the field is empty. */
+  value: number | undefined;
+  onChange: (value: number | undefined) => void;
+}
+
+/** A figure that may be left out. */
+export function OptionalNumberField({ value, onChange, ...rest }: OptionalNumberFieldProps) {
+  return <FigureField {...rest} value={value} onChange={onChange} mayBeEmpty />;
 }
 
 export function TextField(props: {

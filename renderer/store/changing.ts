@@ -5,7 +5,7 @@
  */
 import { flatten, reflatten } from '../../shared/chart/chart.ts';
 import { type Design, layerOf } from '../../shared/design/design.ts';
-import { apply, type Edit, type Paint, paintBetween, rowsTouched } from '../../shared/design/edits.ts';
+import { apply, type Edit, paintBetween, rowsTouched } from '../../shared/design/edits.ts';
 import { record, redo, type Step, undo } from '../../shared/design/history.ts';
 import type { OpenDesign, Stroke } from './state.ts';
 import { studio, updateOpen } from './studio.ts';
@@ -26,8 +26,8 @@ export function beginStroke(label: string): void {
 }
 
 /**
- * A part of a stroke, on the layer drawn on. `afresh` starts again from the design before the stroke, as a line or
- * rectangle does while its end is dragged about; null then draws nothing.
+ * A part of a stroke: cells painted, nearly always on the layer drawn on. `afresh` starts again from the design before
+ * the stroke, as a line or rectangle does while its end is dragged about; null then draws nothing.
  */
 export function stroke(edit: Edit | null, afresh = false): void {
   updateOpen((open) => {
@@ -86,9 +86,12 @@ function travel(way: typeof undo): Step | null {
   return next.step;
 }
 
-/** What the stroke has changed so far; null where it changed nothing. */
-function drawnBy({ design, layer }: OpenDesign, { from }: Stroke): Paint | null {
-  return from === design ? null : paintBetween(layerOf(from, layer), layerOf(design, layer));
+/** What the stroke has changed so far, on whichever layers; null where it changed nothing. */
+function drawnBy({ design }: OpenDesign, { from }: Stroke): Edit | null {
+  const paints = design.layers
+    .map((layer, at) => (layer === from.layers[at] ? null : paintBetween(from.layers[at]!, layer)))
+    .filter((paint) => paint !== null);
+  return paints.length > 1 ? { kind: 'together', edits: paints } : (paints[0] ?? null);
 }
 
 /** `open` with the next design, its chart reflattened where `edit` touched. */

@@ -9,7 +9,7 @@ import { runCommand } from '../../shell/command-bus.ts';
 import { commandById } from '../../shell/keys.ts';
 import { chooseLayer } from '../../store/changing.ts';
 import { useStudio } from '../../store/use-studio.ts';
-import { useLayerDrag } from './drag-layers.ts';
+import { useListDrag } from '../list-drag.ts';
 import { moveLayerTo } from './layer-deeds.ts';
 import { layerIcons } from './layer-icons.tsx';
 import { LayerRow } from './layer-row.tsx';
@@ -25,7 +25,7 @@ export function LayerPanel() {
   const fade = useStudio((state) => state.views.fade);
   const renaming = useRenaming();
   const list = useRef<HTMLUListElement>(null);
-  const { dragged, press, isDragEnd } = useLayerDrag(list, (id, gap) => {
+  const { markOf, press, isDragEnd } = useListDrag(list, '.layer-thumbnail', (id: string, gap) => {
     const count = layers?.length ?? 0;
     const from = layers?.findIndex((layer) => layer.id === id) ?? -1;
     if (from < 0) return;
@@ -64,7 +64,7 @@ export function LayerPanel() {
               count={layers.length}
               isChosen={layer.id === chosen}
               isRenamed={layer.id === renaming}
-              mark={dragged ? markOf(dragged, layer.id, layers.length - 1 - at, layers.length) : ''}
+              mark={markOf(layer.id, layers.length - 1 - at, layers.length)}
               colors={colors}
               size={size}
               press={press}
@@ -123,17 +123,6 @@ const altKeys: Readonly<Record<string, () => void>> = {
   ArrowUp: () => runCommand('layer-up'),
   ArrowDown: () => runCommand('layer-down'),
 };
-
-/** Classes of a row while a layer is dragged; `shownAt` counts from 0 at the top. */
-function markOf(
-  { layer, gap }: { layer: string; gap: number },
-  id: string,
-  shownAt: number,
-  count: number,
-): string {
-  const mark = gap === shownAt ? ' drop-above' : gap === count && shownAt === count - 1 ? ' drop-below' : '';
-  return layer === id ? `${mark} dragged` : mark;
-}
 
 /** Width over height of the knotted picture. */
 function aspectOf(design: Parameters<typeof gaugeOf>[0] & { columns: number; rows: number }): number {

@@ -1,11 +1,11 @@
-/** A little ball of yarn with its symbol on it. */
+/** A little ball of yarn with its symbol on it, if it has one. */
 
-import { darker } from '../../shared/pattern/tones.ts';
-import { drawSymbol } from '../surface/knot-look.ts';
+import { darker } from '../../../shared/pattern/tones.ts';
+import { drawSymbol } from '../../surface/knot-look.ts';
 
 const sizePx = 34;
 
-export function drawBall(canvas: HTMLCanvasElement, color: string, symbol: string): void {
+export function drawBall(canvas: HTMLCanvasElement, color: string, symbol: string | null): void {
   const ratio = Math.max(1, window.devicePixelRatio || 1);
   canvas.width = sizePx * ratio;
   canvas.height = sizePx * ratio;
@@ -36,6 +36,7 @@ export function drawBall(canvas: HTMLCanvasElement, color: string, symbol: strin
   pen.beginPath();
   pen.arc(middle, middle, middle - 1, 0, Math.PI * 2);
   pen.stroke();
+  if (symbol === null) return;
   // The symbol lies on a plain round, so that the turns don't disturb it.
   pen.fillStyle = color;
   pen.beginPath();

@@ -1,13 +1,14 @@
 /**
- * Layers taken to another place of the list by mouse, pen or finger. The place is shown while the pointer moves, the
- * list scrolls where it is dragged beyond its edge, and Escape leaves all as it was. A finger takes a layer by its
- * thumbnail; elsewhere it scrolls the list.
+ * Entries taken to another place of their list by mouse, pen or finger. The place is shown while the pointer moves, the
+ * list scrolls where it is dragged beyond its edge, and Escape leaves all as it was. A finger takes an entry by its
+ * grip; elsewhere it scrolls the list.
  */
 import { type PointerEvent as ReactPointerEvent, type RefObject, useEffect, useRef, useState } from 'react';
+import './list-drag.css';
 
-export interface Dragged {
-  readonly layer: string;
-  /** Rows of the list above the place where the layer would be put, as the list is shown: 0 is the top. */
+interface Dragged<Id extends string> {
+  readonly id: Id;
+  /** Entries above the place where this one would be put, as the list is shown: 0 is the top. */
   readonly gap: number;
 }
 
@@ -16,28 +17,32 @@ const clickPx = 5;
 const edgePx = 18;
 const scrollPx = 5;
 
-interface LayerDrag {
-  /** Null where nothing is dragged. */
-  readonly dragged: Dragged | null;
-  readonly press: (event: ReactPointerEvent, layer: string) => void;
+interface ListDrag<Id extends string> {
+  /** Classes of the entry that is shown at a place, from 0 at the top, of a list of `count`. */
+  readonly markOf: (id: Id, shownAt: number, count: number) => string;
+  readonly press: (event: ReactPointerEvent, id: Id) => void;
   /** True for the click that a drag ends with, which is none. */
   readonly isDragEnd: () => boolean;
 }
 
-/** `drop` is told the layer, and the gap of the list that it was let go in. The list's rows are its `li`. */
-export function useLayerDrag(
+/**
+ * `drop` is told the entry, and how many entries stood above the place where it was let go. The list's entries are its
+ * `li`; `grip` selects the part of one that a finger can take.
+ */
+export function useListDrag<Id extends string>(
   list: RefObject<HTMLElement | null>,
-  drop: (layer: string, gap: number) => void,
-): LayerDrag {
-  const [dragged, setDragged] = useState<Dragged | null>(null);
+  grip: string,
+  drop: (id: Id, gap: number) => void,
+): ListDrag<Id> {
+  const [dragged, setDragged] = useState<Dragged<Id> | null>(null);
   const ended = useRef(false);
   const stop = useRef<() => void>(() => {});
   useEffect(() => () => stop.current(), []);
 
-  const press = (event: ReactPointerEvent, layer: string) => {
+  const press = (event: ReactPointerEvent, id: Id) => {
     const byFinger = event.pointerType === 'touch';
-    const onThumbnail = event.target instanceof Element && event.target.closest('.layer-thumbnail') !== null;
-    if (event.button !== 0 || !event.isPrimary || (byFinger && !onThumbnail)) return;
+    const onGrip = event.target instanceof Element && event.target.closest(grip) !== null;
+    if (event.button !== 0 || !event.isPrimary || (byFinger && !onGrip)) return;
     stop.current();
     const listening = new AbortController();
     const start = event.clientY;
@@ -50,7 +55,7 @@ export function useLayerDrag(
       if (!element) return;
       scrollAtEdge(element, pointerY);
       gap = gapAt(element, pointerY);
-      setDragged({ layer, gap });
+      setDragged({ id, gap });
       frame = requestAnimationFrame(follow);
     };
     const end = () => {
@@ -82,7 +87,7 @@ export function useLayerDrag(
         if (!isOurs(released)) return;
         const place = gap;
         end();
-        if (place !== null) drop(layer, place);
+        if (place !== null) drop(id, place);
       },
       { signal },
     );
@@ -99,7 +104,16 @@ export function useLayerDrag(
     );
   };
 
-  return { dragged, press, isDragEnd: () => ended.current };
+  return {
+    markOf: (id, shownAt, count) => (dragged ? markOf(dragged, id, shownAt, count) : ''),
+    press,
+    isDragEnd: () => ended.current,
+  };
+}
+
+function markOf({ id, gap }: Dragged<string>, entry: string, shownAt: number, count: number): string {
+  const mark = gap === shownAt ? ' drop-above' : gap === count && shownAt === count - 1 ? ' drop-below' : '';
+  return id === entry ? `${mark} dragged` : mark;
 }
 
 function scrollAtEdge(list: HTMLElement, pointerY: number): void {

@@ -1,0 +1,69 @@
+/**
+ * Tidying, to be looked at before it is kept. The tidied cells are an open stroke: the chart shows them at once, and
+ * dropping it leaves no trace. Whatever else is done ends the stroke, as it ends every stroke, and so keeps it as one
+ * step that Undo takes back; nothing is ever left between.
+ */
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { PictureCost } from '../../../shared/chart/cost/picture-cost.ts';
+import { tidyCells } from '../../../shared/chart/cost/tidy-cells.ts';
+import { findings } from '../../planning/findings.ts';
+import { tell, tellProblem } from '../../shell/notices.tsx';
+import { beginStroke, dropStroke, endStroke, stroke } from '../../store/changing.ts';
+import type { Stroke } from '../../store/state.ts';
+import { studio } from '../../store/studio.ts';
+import { useStudio } from '../../store/use-studio.ts';
+
+export interface Tidying {
+  /** The stroke that holds it: where another one or none is open, it is over. */
+  readonly stroke: Stroke;
+  /** Cells of the chart that changed. */
+  readonly changed: number;
+  /** Lone knots that stay, since their layer is locked. */
+  readonly left: number;
+  /** What the picture cost before; null where that was not settled. */
+  readonly before: PictureCost | null;
+}
+
+const tidying = createStore<{ readonly last: Tidying | null }>(() => ({ last: null }));
+
+/** What is being looked at; null where nothing is. */
+export function tidyingNow(): Tidying | null {
+  const { last } = tidying.getState();
+  return last && last.stroke === studio.getState().open?.stroke ? last : null;
+}
+
+export function useTidying(): Tidying | null {
+  const last = useStore(tidying, (state) => state.last);
+  const open = useStudio((state) => state.open?.stroke);
+  return last && last.stroke === open ? last : null;
+}
+
+export function startTidying(): void {
+  endStroke();
+  const { open, facts } = studio.getState();
+  if (!open) return;
+  const { edit, changed, left } = tidyCells(open.design, open.chart);
+  if (!edit) {
+    if (left === 0) tell('Nothing to tidy: this picture has no lone knots.');
+    else tellProblem('All lone knots are on locked layers. Unlock a layer to tidy it.');
+    return;
+  }
+  const before = facts?.settled ? findings.getState().cost : null;
+  beginStroke('Tidy');
+  stroke(edit);
+  const held = studio.getState().open?.stroke;
+  if (held) tidying.setState({ last: { stroke: held, changed, left, before } });
+}
+
+export function keepTidied(): void {
+  if (!tidyingNow()) return;
+  endStroke();
+  tell('Tidied. Undo takes it back.');
+}
+
+export function dropTidied(): void {
+  if (!tidyingNow()) return;
+  dropStroke();
+  tell('All as it was.');
+}
