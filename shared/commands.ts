@@ -16,6 +16,21 @@ export type Menu =
   | 'go'
   | 'help';
 
+/** What the menus are called, in their order. */
+export const menuLabels: Readonly<Record<Menu, string>> = {
+  file: 'File',
+  edit: 'Edit',
+  yarn: 'Yarn',
+  view: 'View',
+  draw: 'Draw',
+  patch: 'Patch',
+  layer: 'Layer',
+  chart: 'Chart',
+  symmetry: 'Symmetry',
+  go: 'Go',
+  help: 'Help',
+};
+
 export interface Command {
   readonly id: string;
   readonly label: string;
@@ -141,6 +156,8 @@ export const commands = [
   { id: 'mark-short-runs', label: 'Show runs of one knot', menu: 'view', needs: 'draw' },
   { id: 'mark-loose-ends', label: 'Show loose ends', menu: 'view', needs: 'draw' },
   { id: 'reference', label: 'Reference picture…', menu: 'view', needs: 'draw', ruleAbove: true },
+  { id: 'read-row', label: 'Read this row', menu: 'view', letter: 'i', needs: 'draw', ruleAbove: true },
+  { id: 'rows-text', label: 'Rows as text…', menu: 'view', needs: 'draw' },
 
   { id: 'tool-knot', label: 'Knot', menu: 'draw', letter: 'k', needs: 'draw' },
   { id: 'tool-line', label: 'Line', menu: 'draw', letter: 'l', needs: 'draw' },
@@ -253,8 +270,10 @@ export const commands = [
 
   { id: 'go-shelf', label: 'Shelf', menu: 'go', keys: ['Mod+1'] },
   { id: 'go-draw', label: 'Draw', menu: 'go', keys: ['Mod+2'], needs: 'design' },
-  { id: 'go-chart', label: 'To the chart', menu: 'go', keys: ['F6'], needs: 'draw' },
+  { id: 'go-chart', label: 'To the chart', menu: 'go', needs: 'draw' },
   { id: 'go-publish', label: 'Publish', menu: 'go', keys: ['Mod+3'], needs: 'design' },
+  { id: 'next-part', label: 'Next part of the screen', menu: 'go', keys: ['F6'], ruleAbove: true },
+  { id: 'previous-part', label: 'Previous part of the screen', menu: 'go', keys: ['Shift+F6'] },
 
   { id: 'find-command', label: 'Find a command…', menu: 'help', keys: ['F1'] },
 ] as const satisfies readonly Command[];

@@ -1,32 +1,20 @@
 /** The system's menu, from the studio's one table of commands, with what each platform adds by its own convention. */
 import type { MenuItemConstructorOptions } from 'electron';
-import { type Command, commands, type Menu } from '../../shared/commands.ts';
-
-const menus: readonly { readonly menu: Menu; readonly label: string }[] = [
-  { menu: 'file', label: 'File' },
-  { menu: 'edit', label: 'Edit' },
-  { menu: 'yarn', label: 'Yarn' },
-  { menu: 'view', label: 'View' },
-  { menu: 'draw', label: 'Draw' },
-  { menu: 'patch', label: 'Patch' },
-  { menu: 'layer', label: 'Layer' },
-  { menu: 'chart', label: 'Chart' },
-  { menu: 'symmetry', label: 'Symmetry' },
-  { menu: 'go', label: 'Go' },
-  { menu: 'help', label: 'Help' },
-];
+import { type Command, commands, type Menu, menuLabels } from '../../shared/commands.ts';
 
 export function menuTemplate(
   platform: NodeJS.Platform,
   choose: (commandId: string) => void,
 ): MenuItemConstructorOptions[] {
   const isMac = platform === 'darwin';
-  const own = menus.map(({ menu, label }): MenuItemConstructorOptions => {
-    const items = commands
-      .filter((each: Command) => each.menu === menu && !each.isNative)
-      .flatMap((each) => itemsOf(each, isMac, choose));
-    return { label, submenu: [...items, ...added(menu, isMac)] };
-  });
+  const own = (Object.entries(menuLabels) as [Menu, string][]).map(
+    ([menu, label]): MenuItemConstructorOptions => {
+      const items = commands
+        .filter((each: Command) => each.menu === menu && !each.isNative)
+        .flatMap((each) => itemsOf(each, isMac, choose));
+      return { label, submenu: [...items, ...added(menu, isMac)] };
+    },
+  );
   return isMac ? [{ role: 'appMenu' }, ...own.slice(0, -1), { role: 'windowMenu' }, ...own.slice(-1)] : own;
 }
 

@@ -18,6 +18,7 @@ import { layerCommands } from './layers/layer-deeds.ts';
 import { LayerPanel } from './layers/layer-panel.tsx';
 import { readMotifs, removeMotif, renameMotif } from './patch/keep-motif.tsx';
 import { patchCommands } from './patch/patch-deeds.tsx';
+import { readRowsAsText } from './rows-text/rows-dialog.tsx';
 import { SidePart } from './side-part.tsx';
 import { sizeCommands } from './size/size-deeds.tsx';
 import { symmetryCommands } from './symmetry/symmetry-deeds.ts';
@@ -95,6 +96,7 @@ const drawCommands = {
   'rename-motif': renameMotif,
   'remove-motif': removeMotif,
   ...viewCommands,
+  'rows-text': readRowsAsText,
   ...yarnCommands,
   ...costCommands,
   hanging: changeHanging,
