@@ -1,5 +1,5 @@
 /**
- * The sheet with the chart itself. Small cells come from one bitmap of a pixel a cell, drawn as a single image; from a
+ * The sheet with the hanging: what hangs around the chart and behind it, and the chart itself. Small cells come from one bitmap of a pixel a cell, drawn as a single image; from a
  * certain size on cells have a look and come from tiles. Where tiles are still missing, those of the size before stand
  * in for them, and below those the bitmap.
  *
@@ -23,6 +23,14 @@ interface Found {
   readonly cells: CellBlock;
 }
 
+/** Whole device pixels. */
+interface Box {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+}
+
 /** Time of one frame that may go into new tiles. */
 const tileBudgetMs = 9;
 /** A block of more cells than this is drawn with the whole chart. */
@@ -43,17 +51,20 @@ export class ChartSheet {
   /** Of the size before. */
   #oldTiles: TileSet | null = null;
 
-  constructor(chart: Chart, look: Look, isFar: boolean) {
+  readonly #drawBehind: (pen: Pen) => void;
+
+  /** `drawBehind` draws what hangs around the chart and behind it. `isFar`: as it is seen across the room. */
+  constructor(chart: Chart, look: Look, isFar: boolean, drawBehind: (pen: Pen) => void) {
+    this.#drawBehind = drawBehind;
     this.#chart = chart;
     this.#look = look;
     this.#far = isFar ? new FarPicture(look) : null;
     this.#bitmap = wholeBitmap(chart, look);
-    const tiles = new Konva.Shape({
-      listening: false,
-      perfectDrawEnabled: false,
-      sceneFunc: (context) => this.#drawTiles(context._context),
-    });
-    this.layer.add(this.#image, tiles);
+    this.layer.add(
+      shape(drawBehind),
+      this.#image,
+      shape((pen) => this.#drawTiles(pen)),
+    );
   }
 
   /** Everything anew: other yarns, another size, another way to show them. `isFar`: as it is seen across the room. */
@@ -117,28 +128,39 @@ export class ChartSheet {
    * Cell by cell, not from bitmap or tile: a canvas that was drawn from must be copied by the browser before it can be
    * patched the next time, and that would cost more than all the rest of an edit.
    */
-  #paintBlock({ left, top, right, bottom }: CellBlock): void {
+  #paintBlock({ left, top, right: last, bottom }: CellBlock): void {
     const pen = this.layer.getContext()._context;
     const { columns, cells, startCorner } = this.#chart;
     const { colors, cells: looks } = this.#look;
     const hasLooks = this.#hasLooks();
+    const bare: Box[] = [];
     for (let row = top; row <= bottom; row++) {
-      for (let column = left; column <= right; column++) {
+      const right = goesRight(startCorner, row);
+      for (let column = left; column <= last; column++) {
         const code = cells[row * columns + column]!;
-        const { x, y, width, height } = this.#pixelsOf({
-          left: column,
-          top: row,
-          right: column,
-          bottom: row,
-        });
-        if (code === BARE) pen.clearRect(x, y, width, height);
-        else if (hasLooks) pen.drawImage(looks.of(code, goesRight(startCorner, row), width, height), x, y);
+        const box = this.#pixelsOf({ left: column, top: row, right: column, bottom: row });
+        if (code === BARE) bare.push(box);
+        else if (hasLooks) pen.drawImage(looks.of(code, right, box.width, box.height), box.x, box.y);
         else {
-          pen.fillStyle = colors[goesRight(startCorner, row) ? 'right' : 'left'][code]!;
-          pen.fillRect(x, y, width, height);
+          pen.fillStyle = colors[right ? 'right' : 'left'][code]!;
+          pen.fillRect(box.x, box.y, box.width, box.height);
         }
       }
     }
+    if (bare.length > 0) this.#drawBare(pen, bare);
+  }
+
+  /** Cells in which the cord shows: what hangs behind them is drawn again, and nowhere else. */
+  #drawBare(pen: Pen, boxes: readonly Box[]): void {
+    pen.save();
+    pen.beginPath();
+    for (const { x, y, width, height } of boxes) {
+      pen.clearRect(x, y, width, height);
+      pen.rect(x, y, width, height);
+    }
+    pen.clip();
+    this.#drawBehind(pen);
+    pen.restore();
   }
 
   #cellPx(): number {
@@ -225,7 +247,7 @@ export class ChartSheet {
     return cellsInSight(view, this.#look.geometry, widthPx, heightPx);
   }
 
-  #pixelsOf({ left, top, right, bottom }: CellBlock) {
+  #pixelsOf({ left, top, right, bottom }: CellBlock): Box {
     const { view } = this.#placed;
     const { geometry } = this.#look;
     const x = columnEdge(view, geometry, left);
@@ -237,6 +259,14 @@ export class ChartSheet {
       height: rowEdge(view, geometry, bottom + 1) - y,
     };
   }
+}
+
+function shape(draw: (pen: Pen) => void): Konva.Shape {
+  return new Konva.Shape({
+    listening: false,
+    perfectDrawEnabled: false,
+    sceneFunc: (context) => draw(context._context),
+  });
 }
 
 function wholeBitmap(chart: Chart, { words }: Look): ChartBitmap {

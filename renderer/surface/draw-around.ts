@@ -16,16 +16,18 @@ const stripePx = 4;
 /** Below this pitch heads would only blur the dowel and its numbers. */
 const headsFromPx = 5;
 
+/** `bare` tells the columns (from 0) in which cords show between knots: 1, else 0. Elsewhere knots hide them. */
 export function drawAround(
   pen: Pen,
   view: View,
   geometry: HangingGeometry,
   inks: Inks,
+  bare: Uint8Array,
   widthPx: number,
 ): void {
   drawHanger(pen, view, geometry, inks);
-  if (geometry.pitchMm * view.scale < cordsFromPx) drawRopeSheet(pen, view, geometry, inks);
-  else drawCords(pen, view, geometry, inks, widthPx);
+  if (geometry.pitchMm * view.scale < cordsFromPx) drawRopeSheet(pen, view, geometry, inks, bare);
+  else drawCords(pen, view, geometry, inks, bare, widthPx);
   drawDowel(pen, view, geometry, inks);
   if (geometry.pitchMm * view.scale >= headsFromPx) drawHeads(pen, view, geometry, inks, widthPx);
 }
@@ -50,47 +52,57 @@ function drawHanger(pen: Pen, { scale, x, y }: View, { hanger, cordMm }: Hanging
   pen.stroke();
 }
 
-function drawRopeSheet(pen: Pen, view: View, geometry: HangingGeometry, inks: Inks): void {
+/** Above the chart and below it; behind it only where a cord shows. */
+function drawRopeSheet(pen: Pen, view: View, geometry: HangingGeometry, inks: Inks, bare: Uint8Array): void {
   const { x, y, scale } = view;
+  const { left, right, top: chartTop, bottom: chartBottom } = chartEdges(view, geometry);
   const top = y + (geometry.dowel.y + geometry.dowel.diameter / 2) * scale;
-  pen.fillStyle = inks.rope;
   pen.beginPath();
-  pen.moveTo(columnEdge(view, geometry, 0), top);
+  pen.rect(left, top, right - left, (bare.includes(1) ? chartBottom : chartTop + 1) - top);
+  pen.moveTo(left, chartBottom - 1);
   geometry.cordEndsMm.forEach((end, column) => {
     pen.lineTo(x + cordX(geometry, column) * scale, y + end * scale);
   });
-  pen.lineTo(columnEdge(view, geometry, geometry.columns), top);
+  pen.lineTo(right, chartBottom - 1);
   pen.closePath();
+  pen.fillStyle = inks.rope;
   pen.fill();
   // Lines a few pixels apart, so that it still reads as cords.
   pen.save();
   pen.clip();
   const step = Math.max(1, Math.ceil(stripePx / (geometry.pitchMm * scale)));
-  pen.beginPath();
-  for (let column = 0; column <= geometry.columns; column += step) {
-    pen.rect(
-      columnEdge(view, geometry, column),
-      top,
-      1,
-      (geometry.bounds.bottom - geometry.bounds.top) * scale,
-    );
-  }
+  const height = (geometry.bounds.bottom - geometry.bounds.top) * scale;
   pen.fillStyle = inks.ropeEdge;
-  pen.fill();
+  for (let column = 0; column <= geometry.columns; column += step)
+    pen.fillRect(columnEdge(view, geometry, column), top, 1, height);
   pen.restore();
 }
 
-function drawCords(pen: Pen, view: View, geometry: HangingGeometry, inks: Inks, widthPx: number): void {
+function drawCords(
+  pen: Pen,
+  view: View,
+  geometry: HangingGeometry,
+  inks: Inks,
+  bare: Uint8Array,
+  widthPx: number,
+): void {
   const { x, y, scale } = view;
   const width = Math.min(geometry.cordMm, geometry.pitchMm * 0.86) * scale;
   const top = y + (geometry.dowel.y + geometry.dowel.diameter) * scale;
+  const { top: chartTop, bottom: chartBottom } = chartEdges(view, geometry);
   const [first, last] = columnsInSight(view, geometry, widthPx);
   pen.lineCap = 'round';
   pen.beginPath();
   for (let c = first; c <= last; c++) {
     const middle = x + cordX(geometry, c) * scale;
+    const end = Math.max(top, y + (geometry.cordEndsMm[c]! - geometry.cordMm / 2) * scale);
     pen.moveTo(middle, top);
-    pen.lineTo(middle, Math.max(top, y + (geometry.cordEndsMm[c]! - geometry.cordMm / 2) * scale));
+    if (bare[c] !== 1) {
+      // Round ends reach beyond a line's own, so these lie a whole cord behind the knots.
+      pen.lineTo(middle, Math.min(end, chartTop));
+      pen.moveTo(middle, Math.min(end, Math.max(chartTop, chartBottom - width)));
+    }
+    pen.lineTo(middle, end);
   }
   pen.strokeStyle = inks.ropeEdge;
   pen.lineWidth = width;

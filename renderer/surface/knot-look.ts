@@ -122,8 +122,8 @@ function ribbedKnot(color: string, goesRight: boolean, width: number, height: nu
   const darkColumn = goesRight ? width - 1 : 0;
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
-      const down = shadow(y === height - 1, height, 0.13);
-      const across = shadow(x === darkColumn, width, 0.06);
+      const down = shadow(y === height - 1, height, 0.1);
+      const across = shadow(x === darkColumn, width, 0.05);
       for (let channel = 0; channel < 3; channel++)
         bytes[(y * width + x) * 4 + channel] = byteOfLight(Math.min(1, light[channel]! * down * across));
     }

@@ -1,7 +1,7 @@
 /**
- * The chart surface: the hanging on screen, drawn by Konva on five sheets so that each thing is drawn only when it
- * changes: what hangs around the chart, the chart itself (`chart-sheet.ts`), what lies over its cells
- * (`over-sheet.ts`), the rules and numbers, and what the tools show (`overlay-sheet.ts`).
+ * The chart surface: the hanging on screen, drawn by Konva on four sheets so that each thing is drawn only when it
+ * changes: the hanging itself (`chart-sheet.ts`), what lies over its cells (`over-sheet.ts`), rules, numbers and the
+ * symmetry's axes, and the ghost of what would be drawn (`ghost-sheet.ts`).
  *
  * The surface follows the store by itself; React only mounts its stage. An edit paints just its own block of the chart
  * in the next frame; a change of the view draws all sheets.
@@ -10,11 +10,14 @@ import Konva from 'konva';
 import type { Design } from '../../shared/design/design.ts';
 import type { OpenDesign, StudioState } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
+import { bareColumns, markBare } from './bare-columns.ts';
 import { type CellBlock, changedBlocks } from './chart-bitmap.ts';
 import { ChartSheet } from './chart-sheet.ts';
 import { drawAround } from './draw-around.ts';
+import { drawOverlays, overlaysAlike } from './draw-overlays.ts';
 import { drawRules } from './draw-rules.ts';
 import { drawTapes, tapePx } from './draw-tapes.ts';
+import { GhostSheet } from './ghost-sheet.ts';
 import { Lens } from './lens.ts';
 import {
   cellsLookAlike,
@@ -27,7 +30,6 @@ import {
   lookOf,
 } from './look.ts';
 import { OverSheet } from './over-sheet.ts';
-import { OverlaySheet, overlaysAlike } from './overlay-sheet.ts';
 
 Konva.autoDrawEnabled = false;
 // The stage is as large as the screen's own pixels; its element is scaled back to CSS pixels.
@@ -36,21 +38,23 @@ Konva.pixelRatio = 1;
 export class Surface extends Lens {
   readonly #element: HTMLElement;
   readonly #stage: Konva.Stage;
-  readonly #around = new Konva.Layer({ listening: false });
   readonly #sheet: ChartSheet;
   readonly #over = new OverSheet(() => this.redraw());
   readonly #rules = new Konva.Layer({ listening: false });
-  readonly #overlay = new OverlaySheet();
+  readonly #ghost = new GhostSheet();
   readonly #forget: (() => void)[] = [];
 
   #state: StudioState;
   #open: OpenDesign;
   #look: Look;
+  /** The columns whose cords show between knots. */
+  #bare: Uint8Array;
   #inks: Inks;
   #frame = 0;
   #wholeDirty = true;
   #overDirty = false;
-  #overlayDirty = false;
+  #rulesDirty = false;
+  #ghostDirty = false;
   #dirty: CellBlock[] = [];
 
   /**
@@ -66,12 +70,15 @@ export class Surface extends Lens {
     this.#state = state;
     this.#open = state.open;
     this.#look = look;
-    this.#sheet = new ChartSheet(state.open.chart, this.#look, state.views.distance);
+    this.#bare = bareColumns(state.open.chart);
+    const { distance } = state.views;
+    this.#sheet = new ChartSheet(state.open.chart, look, distance, (pen) => this.#drawAround(pen));
     this.#inks = inksOf(element, state.views.sight);
     this.#stage = stage;
     this.#stage.container().style.transformOrigin = '0 0';
-    this.#stage.add(this.#around, this.#sheet.layer, this.#over.layer, this.#rules, this.#overlay.layer);
-    this.#addShapes();
+    this.#stage.add(this.#sheet.layer, this.#over.layer, this.#rules, this.#ghost.layer);
+    const sceneFunc = (context: Konva.Context) => this.#drawRules(context._context);
+    this.#rules.add(new Konva.Shape({ listening: false, perfectDrawEnabled: false, sceneFunc }));
     this.#layOver();
     this.#follow();
     this.resize();
@@ -97,23 +104,24 @@ export class Surface extends Lens {
     this.takeSize(widthPx, heightPx, ratio);
   }
 
-  /** Draws what is due now instead of in the next frame. */
-  drawNow(): void {
+  /** Draws what is due now instead of in the next frame. False where something is still missing then. */
+  drawNow(): boolean {
     cancelAnimationFrame(this.#frame);
     this.#frame = 0;
     const { placed } = this;
     const blocks = this.#dirty;
-    const [whole, over, overlay] = [this.#wholeDirty, this.#overDirty, this.#overlayDirty];
+    const whole = this.#wholeDirty;
     this.#dirty = [];
     this.#wholeDirty = false;
-    this.#overDirty = false;
-    this.#overlayDirty = false;
-    if (whole) this.#around.draw();
     const isWhole = whole ? this.#sheet.draw(placed) : this.#sheet.paint(blocks);
-    if (whole || over) this.#over.draw(placed);
-    if (whole) this.#rules.draw();
-    if (whole || overlay) this.#overlay.draw(this.#state, this.#look, this.#inks, placed);
+    if (whole || this.#overDirty) this.#over.draw(placed);
+    if (whole || this.#rulesDirty) this.#rules.draw();
+    if (whole || this.#ghostDirty) this.#ghost.draw(this.#ghostNow(), this.#look, this.#inks, placed);
+    this.#overDirty = false;
+    this.#rulesDirty = false;
+    this.#ghostDirty = false;
     if (!isWhole) this.redraw();
+    return isWhole;
   }
 
   protected override redraw(): void {
@@ -125,17 +133,8 @@ export class Surface extends Lens {
     if (this.#frame === 0) this.#frame = requestAnimationFrame(() => this.drawNow());
   }
 
-  #addShapes(): void {
-    const shape = (draw: (pen: CanvasRenderingContext2D) => void) =>
-      new Konva.Shape({
-        listening: false,
-        perfectDrawEnabled: false,
-        sceneFunc: (context) => draw(context._context),
-      });
-    this.#around.add(
-      shape((pen) => drawAround(pen, this.view, this.#look.geometry, this.#inks, this.placed.widthPx)),
-    );
-    this.#rules.add(shape((pen) => this.#drawRules(pen)));
+  #drawAround(pen: CanvasRenderingContext2D): void {
+    drawAround(pen, this.view, this.#look.geometry, this.#inks, this.#bare, this.placed.widthPx);
   }
 
   #drawRules(pen: CanvasRenderingContext2D): void {
@@ -152,6 +151,13 @@ export class Surface extends Lens {
       tapePx: views.rulers ? { ...tapePx, top } : { side: 0, top: 0 },
     });
     if (views.rulers) drawTapes(pen, placed, this.#look.geometry, this.#inks, settings.units);
+    drawOverlays(pen, this.#state, placed, this.#look.geometry);
+  }
+
+  /** None where the hanging is shown as it will be. */
+  #ghostNow(): StudioState['ghost'] {
+    const { views, ghost } = this.#state;
+    return views.finished || views.distance ? null : ghost;
   }
 
   #follow(): void {
@@ -206,7 +212,11 @@ export class Surface extends Lens {
     }
     if (views !== before.views || state.settings !== before.settings) this.redraw();
     if (!overlaysAlike(before, state)) {
-      this.#overlayDirty = true;
+      this.#rulesDirty = true;
+      this.#ask();
+    }
+    if (state.ghost !== before.ghost) {
+      this.#ghostDirty = true;
       this.#ask();
     }
   }
@@ -214,7 +224,10 @@ export class Surface extends Lens {
   #takeCells(before: OpenDesign): void {
     const { chart, design, touched } = this.#open;
     const blocks = changedBlocks(before.chart, chart, touched);
-    for (const block of blocks) this.#sheet.patch(chart, block);
+    for (const block of blocks) {
+      this.#sheet.patch(chart, block);
+      if (markBare(this.#bare, chart, block)) this.redraw();
+    }
     // The veil changes also where a cell only comes from another layer.
     if (this.#over.patch(design, touched)) this.#overDirty = true;
     this.#dirty.push(...blocks);
@@ -223,6 +236,7 @@ export class Surface extends Lens {
 
   #takeLook(design: Design): void {
     this.#look = lookOf(design, this.#state.views);
+    this.#bare = bareColumns(this.#open.chart);
     this.#sheet.takeLook(this.#open.chart, this.#look, this.#state.views.distance);
     this.takeGeometry(this.#look.geometry, false);
   }

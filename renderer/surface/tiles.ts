@@ -12,8 +12,8 @@ import { type CellSize, columnEdge, rowEdge, type View } from './view.ts';
 const mostCells = 50;
 /** Small cells make tiles of at least this many pixels a side, so that few of them fill a screen. */
 const fairPx = 400;
-/** Large cells make smaller tiles: a screen full of them must fit into the memory below. */
-const mostPx = 1000;
+/** Large cells make smaller tiles, so that little of a tile lies beside the screen, where it is made in vain. */
+const mostPx = 512;
 const mostBytes = 128 * 1024 * 1024;
 /** To patch more cells than this one by one takes longer than to make the tile anew. */
 const mostPatched = 400;
@@ -31,6 +31,7 @@ export class TileSet {
   readonly #size: CellSize;
   readonly #tiles = new Map<number, Tile>();
   #bytes = 0;
+  #pixels: ImageData | null = null;
 
   constructor(scale: number, looks: CellLooks, size: CellSize) {
     this.scale = scale;
@@ -106,24 +107,38 @@ export class TileSet {
 
   /** All at once as pixels: far quicker than cell by cell, but only where all of a tile is drawn. */
   #drawWhole({ canvas, pen }: Tile, { columns, cells, startCorner }: Chart, block: CellBlock): void {
-    const pixels = pen.createImageData(canvas.width, canvas.height);
+    const pixels = this.#pixelsOf(canvas.width, canvas.height);
     const words = new Uint32Array(pixels.data.buffer);
-    const left = this.#column(block.left);
     const top = this.#row(block.top);
+    const left = this.#column(block.left);
+    const edges = Array.from(
+      { length: block.right - block.left + 2 },
+      (_, i) => this.#column(block.left + i) - left,
+    );
+    /** Cells of one code differ in direction, and by a pixel in width and in height: eight looks for each code. */
+    const looks: (Uint32Array | undefined)[] = [];
     for (let r = block.top; r <= block.bottom; r++) {
       const right = goesRight(startCorner, r);
       const y = this.#row(r) - top;
       const height = this.#row(r + 1) - top - y;
       for (let c = block.left; c <= block.right; c++) {
         const code = cells[r * columns + c]!;
-        if (code === BARE) continue;
-        const x = this.#column(c) - left;
-        const width = this.#column(c + 1) - left - x;
-        const look = this.#looks.words(code, right, width, height);
-        copyWords(look, width, height, words, y * canvas.width + x, canvas.width);
+        const x = edges[c - block.left]!;
+        const width = edges[c - block.left + 1]! - x;
+        const key = code * 8 + (right ? 4 : 0) + (width & 1) * 2 + (height & 1);
+        looks[key] ??=
+          code === BARE ? new Uint32Array(width * height) : this.#looks.words(code, right, width, height);
+        copyWords(looks[key], width, height, words, y * canvas.width + x, canvas.width);
       }
     }
     pen.putImageData(pixels, 0, 0);
+  }
+
+  /** Of the tile before, where that was as large: all of it is written anew. */
+  #pixelsOf(width: number, height: number): ImageData {
+    if (this.#pixels?.width !== width || this.#pixels.height !== height)
+      this.#pixels = new ImageData(width, height);
+    return this.#pixels;
   }
 
   #drawCells({ pen }: Tile, chart: Chart, whole: CellBlock, block: CellBlock): void {
@@ -181,9 +196,10 @@ function copyWords(
   toWidth: number,
 ): void {
   // Of few pixels a loop is quicker than a view and a copy.
-  for (let y = 0; y < height; y++) {
-    const [source, target] = [y * width, at + y * toWidth];
-    if (width < 24) for (let x = 0; x < width; x++) to[target + x] = from[source + x]!;
-    else to.set(from.subarray(source, source + width), target);
+  let source = 0;
+  for (let line = at; line < at + height * toWidth; line += toWidth) {
+    if (width < 32) for (let x = 0; x < width; x++) to[line + x] = from[source + x]!;
+    else to.set(from.subarray(source, source + width), line);
+    source += width;
   }
 }

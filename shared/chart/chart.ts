@@ -37,22 +37,46 @@ export function goesRight(startCorner: StartCorner, row: number): boolean {
   return (startCorner === 'top-left') === (row % 2 === 0);
 }
 
-/** From the top down, and only where nothing has shown yet; a row that is full needs no look further down. */
+/**
+ * From the top down, and only where nothing has shown yet; a row that is full needs no look further down. Four cells are
+ * looked at as one word, without branches that depend on the cells: that is what makes twelve full layers quick.
+ */
 function flattenRows(cells: Uint8Array, { columns, layers }: Design, rows: readonly number[]): void {
   const visible = layers.filter((layer: Layer) => layer.visible).reverse();
+  const words = new Int32Array(Math.ceil(columns / 4));
+  const line = new Uint8Array(words.buffer, 0, columns);
   for (const r of rows) {
-    const from = r * columns;
-    const line = cells.subarray(from, from + columns).fill(EMPTY);
-    let open = columns;
-    for (const layer of visible) {
-      const sheet = layer.rows[r]!;
-      for (let c = 0; c < columns; c++) {
-        if (line[c] !== EMPTY || sheet[c] === EMPTY) continue;
-        line[c] = sheet[c]!;
-        open--;
-      }
-      if (open === 0) break;
-    }
-    if (open > 0) for (let c = 0; c < columns; c++) if (line[c] === EMPTY) line[c] = BARE;
+    words.fill(0);
+    let isOpen = true;
+    for (let i = 0; isOpen && i < visible.length; i++)
+      isOpen = showThrough(words, columns, visible[i]!.rows[r]!);
+    if (isOpen) for (let c = 0; c < columns; c++) if (line[c] === EMPTY) line[c] = BARE;
+    cells.set(line, r * columns);
   }
+}
+
+/** Puts a sheet's cells where a row of words is still empty; true where any of it is empty afterwards. */
+function showThrough(words: Int32Array, columns: number, sheet: Uint8Array): boolean {
+  const aligned = sheet.byteOffset % 4 === 0 ? sheet : sheet.slice();
+  const whole = columns >> 2;
+  const below = new Int32Array(aligned.buffer, aligned.byteOffset, whole);
+  let isOpen = 0;
+  for (let i = 0; i < whole; i++) {
+    const shown = words[i]! | (below[i]! & emptyBytes(words[i]!));
+    words[i] = shown;
+    isOpen |= emptyBytes(shown);
+  }
+  for (let c = whole * 4; c < columns; c++) {
+    const shift = (c & 3) * 8;
+    if (((words[whole]! >>> shift) & 255) === EMPTY) words[whole] = words[whole]! | (sheet[c]! << shift);
+    if (((words[whole]! >>> shift) & 255) === EMPTY) isOpen = 1;
+  }
+  return isOpen !== 0;
+}
+
+/** All bits of those bytes of a word that are 0, and none of the others. */
+function emptyBytes(word: number): number {
+  const low = 0x7f7f7f7f;
+  const highBits = ~(((word & low) + low) | word | low);
+  return Math.imul(highBits >>> 7, 255);
 }

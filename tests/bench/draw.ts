@@ -1,28 +1,28 @@
 /**
- * Drawing on 400 x 600 cells in the browser, against bare canvas calls: main-thread time of one edit, one pan frame
- * and one zoom frame with the picture really painted, and how long a pointer move takes to be shown.
+ * Drawing on 400 x 600 cells in 12 layers, mirrored both ways, in the browser, against bare canvas calls: main-thread
+ * time of each deed with the picture really painted, how long a pointer move takes to be shown, and what a thousand
+ * strokes and their undoing leave in memory.
  */
 import { readFileSync } from 'node:fs';
 import { createServer } from 'node:http';
 import type { AddressInfo } from 'node:net';
 import { extname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
+import type { Page } from 'playwright-core';
 import { build } from 'vite';
 import { showPage } from '../e2e/browser.ts';
-import type { Measured, Scene, Shown } from './draw-page/page.ts';
+import type { DrawPage } from './draw-page/page.ts';
+import type { Scene } from './draw-page/stage.ts';
 
 declare global {
-  interface Window {
-    measure(scene: Scene): Promise<Measured[]>;
-    watch(what: 'larkrow' | 'bare', scene: Scene): Promise<void>;
-    shownSoFar(): Shown[];
-  }
+  interface Window extends DrawPage {}
 }
 
 const scenes: readonly Scene[] = [
-  { name: 'whole hanging', cellPx: 0, symbols: false },
-  { name: '8 px, symbols', cellPx: 8, symbols: true },
-  { name: '20 px, knots', cellPx: 20, symbols: false },
+  { name: 'whole hanging', cellPx: 0, cells: 'knots' },
+  { name: '3 px, knots', cellPx: 3, cells: 'knots' },
+  { name: '8 px, symbols', cellPx: 8, cells: 'symbols' },
+  { name: '20 px, knots', cellPx: 20, cells: 'knots' },
 ];
 
 const folder = fileURLToPath(new URL('../../dist/bench/draw', import.meta.url));
@@ -49,19 +49,63 @@ const shown = await showPage(`http://127.0.0.1:${(server.address() as AddressInf
   height: 1500,
 });
 try {
-  const { page } = shown;
-  console.log('Main-thread ms, painted; 600 samples each, in blocks of 25 that alternate.');
-  console.log('scene            deed        larkrow median   p95    bare median   p95    ratio of medians');
+  await tellTimes(shown.page);
+  await tellMemory(shown.page);
+  await tellMoves(shown.page);
+  if (shown.errors.length > 0) throw new Error(shown.errors.join('\n'));
+} finally {
+  await shown.close();
+  server.close();
+}
+
+async function tellTimes(page: Page): Promise<void> {
+  console.log(
+    'Main-thread ms, painted; in blocks that alternate. 400 x 600 cells, 12 layers, mirrored both ways.',
+  );
+  console.log('Bare calls paint again all that is seen, or (*) nothing but the cells of the edit.');
+  console.log(
+    'scene          deed             larkrow median      p95   bare median      p95   ratio of medians',
+  );
   for (const scene of scenes) {
-    for (const { deed, larkrow, bare } of await page.evaluate((each) => window.measure(each), scene)) {
-      const cells = [larkrow, bare].map((times) => [at(times, 0.5), at(times, 0.95)]);
-      const [ours, theirs] = cells as [number[], number[]];
-      const ratio = (ours[0]! / theirs[0]!).toFixed(2);
+    for (const { deed, bareDraws, larkrow, bare } of await page.evaluate(
+      (each) => window.measure(each),
+      scene,
+    )) {
+      const ratio = at(larkrow, 0.5) / at(bare, 0.5);
+      const name = `${deed}${bareDraws === 'cells' ? ' *' : ''}`;
       console.log(
-        `${scene.name.padEnd(16)} ${deed.padEnd(11)} ${ms(ours[0]!)}        ${ms(ours[1]!)}   ${ms(theirs[0]!)}     ${ms(theirs[1]!)}  ${ratio}`,
+        `${scene.name.padEnd(14)} ${name.padEnd(16)} ${ms(at(larkrow, 0.5))}      ${ms(at(larkrow, 0.95))}   ${ms(at(bare, 0.5))}     ${ms(at(bare, 0.95))}   ${ratio.toFixed(2)}`,
       );
     }
   }
+}
+
+async function tellMemory(page: Page): Promise<void> {
+  const devtools = await page.context().newCDPSession(page);
+  const usage = async () => {
+    // Twice: what the first round lets go may have held more.
+    await devtools.send('HeapProfiler.collectGarbage');
+    await devtools.send('HeapProfiler.collectGarbage');
+    return (await devtools.send('Runtime.getHeapUsage')) as { usedSize: number; backingStorageSize?: number };
+  };
+  await page.evaluate((scene) => window.openForMemory(scene), scenes[2]!);
+  console.log('\nMemory in MiB after the garbage was collected: heap, and bytes of arrays beside it.');
+  const tell = async (when: string) => {
+    const history = (await page.evaluate(() => window.historyBytes())) / 1024 / 1024;
+    const { usedSize, backingStorageSize = Number.NaN } = await usage();
+    const [heap, arrays] = [usedSize, backingStorageSize].map((bytes) => (bytes / 1024 / 1024).toFixed(1));
+    console.log(`${when.padEnd(34)} heap ${heap}, arrays ${arrays}, history says ${history.toFixed(1)}`);
+  };
+  await tell('before');
+  for (const round of [1, 2, 3]) {
+    await page.evaluate(() => window.strokes(1000));
+    await tell(`after 1,000 strokes (round ${round})`);
+    await page.evaluate(() => window.undos(1000));
+    await tell(`after 1,000 undos (round ${round})`);
+  }
+}
+
+async function tellMoves(page: Page): Promise<void> {
   console.log('\nFrom a pointer move to the end of the frame that shows it (200 moves each):');
   for (const scene of scenes) {
     for (const what of ['bare', 'larkrow'] as const) {
@@ -81,10 +125,6 @@ try {
       );
     }
   }
-  if (shown.errors.length > 0) throw new Error(shown.errors.join('\n'));
-} finally {
-  await shown.close();
-  server.close();
 }
 
 /** The value below which a share of the list lies. */
