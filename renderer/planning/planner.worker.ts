@@ -12,9 +12,10 @@ import type { Design } from '../../shared/design/design.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { good, type Result } from '../../shared/result.ts';
+import { KeptStrands } from '../../shared/tying/kept-strands.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
+import { planBy } from '../../shared/tying/plan-by.ts';
 import { planSteps } from '../../shared/tying/plan-steps.ts';
-import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { type AlikePair, alikePairs } from '../../shared/yarn/alike-pairs.ts';
 
 /** The design comes without its layers: the chart says all that a plan needs. */
@@ -49,12 +50,14 @@ export interface PlanAnswer {
 }
 
 let newest = 0;
+/** Remembers the chart before, from which the next one mostly differs little. */
+const kept = new KeptStrands();
 
 self.addEventListener('message', async ({ data }: MessageEvent<PlanQuestion>) => {
   newest = data.number;
   const { design, chart } = data;
   self.postMessage(pictureAnswer(data));
-  const quick = planStrands(design, chart, { effort: 'quick' });
+  const quick = planBy((question) => kept.choose(question), design, chart);
   self.postMessage(planAnswer(data, quick, !quick.ok));
   if (!quick.ok) return;
   const steps = planSteps(design, chart);

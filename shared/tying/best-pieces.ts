@@ -5,11 +5,17 @@
  *
  * A strand whose carry is cut becomes two.
  */
-import { carryCost, carryLength } from './carry.ts';
-import { closedCost, noPieces, type OpenPieces, type RunToTie, tieOpenPieces } from './open-pieces.ts';
+import { carryLength } from './carry.ts';
+import {
+  beginPieces,
+  closedCost,
+  noPieces,
+  type OpenPieces,
+  tieOpenPieces,
+  type YarnToTie,
+} from './open-pieces.ts';
 import { knotsOf } from './runs.ts';
-import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
-import { tieRun } from './tie-run.ts';
+import type { PlanQuestion } from './strand-choice.ts';
 
 export interface PiecedStrands {
   /** For each run, the run that its strand has tied before it; -1 where a strand begins. */
@@ -20,61 +26,66 @@ export interface PiecedStrands {
   readonly costs: Float64Array;
 }
 
-/** `previous` says which run follows which; it is not changed. Only yarns with a 1 in `yarns`, if that is given. */
-export function bestPieces(question: PlanQuestion, previous: Int32Array, yarns?: Uint8Array): PiecedStrands {
-  const { runs, tenths, tied } = question;
-  const pieced: PiecedStrands = {
-    previous: previous.slice(),
-    roomBefore: new Float64Array(runs.count).fill(tenths.room),
-    costs: new Float64Array(tenths.knot.length),
-  };
+/** `previous` says which run follows which; it is not changed. */
+export function bestPieces(question: PlanQuestion, previous: Int32Array): PiecedStrands {
+  const { runs, tied } = question;
+  const pieced = unpieced(question, previous);
   const firstFree = tied?.choice.previous.length ?? 0;
   const next = new Int32Array(runs.count).fill(-1);
   for (let run = firstFree; run < runs.count; run++) {
     if (previous[run] !== -1) next[previous[run]!] = run;
   }
-  const ways: OpenPieces[] = [];
+  const desk: OpenPieces[] = [];
   for (let run = firstFree; run < runs.count; run++) {
-    const before = previous[run]!;
     // Strands are followed from their first run that is still to be tied.
-    if (before >= firstFree || (yarns && yarns[runs.yarn[run]!] === 0)) continue;
-    const strand: number[] = [];
-    let open = hanging(question, before);
-    for (let at = run; at !== -1; at = next[at]!) {
-      const into = ways[strand.length] ?? noPieces();
-      ways[strand.length] = into;
-      const carry = open ? carryLength(question, previous[at]!, at) : 0;
-      const link = open ? carryCost(question, previous[at]!, at) : 0;
-      tieOpenPieces(into, open, carry, link, runToTie(question, at));
-      open = into;
-      strand.push(at);
-    }
-    pieced.costs[runs.yarn[run]!]! += closedCost(open!);
-    follow(question, strand, ways, pieced);
+    if (previous[run]! < firstFree) pieceStrand(question, run, next, pieced, desk);
   }
   return pieced;
 }
 
-/** The strands as a planner gives them: joins come where a piece runs out. */
-export function choiceOf(
-  { runs, tenths, tied }: PlanQuestion,
-  { previous, roomBefore }: Pick<PiecedStrands, 'previous' | 'roomBefore'>,
-): StrandChoice {
-  const joins = [...(tied?.choice.joins ?? [])];
-  for (let run = tied?.choice.previous.length ?? 0; run < runs.count; run++) {
-    tieRun(runs, run, tenths, roomBefore[run]!, joins);
-  }
-  return { previous, joins };
+/** Strands whose pieces are still to be found. */
+export function unpieced({ runs, tenths }: PlanQuestion, previous: Int32Array): PiecedStrands {
+  return {
+    previous: previous.slice(),
+    roomBefore: new Float64Array(runs.count).fill(tenths.room),
+    costs: new Float64Array(tenths.knot.length),
+  };
 }
 
-/** What tying a run takes, in the measures of a question. */
-export function runToTie({ runs, tenths }: PlanQuestion, run: number): RunToTie {
-  return {
-    knots: knotsOf(runs, run),
-    knot: tenths.knot[runs.yarn[run]!]!,
-    room: tenths.room,
-    attach: tenths.attach,
-  };
+/**
+ * Finds the pieces of the strand that goes on, or begins, with `first`, and cuts and fills in `pieced` what belongs
+ * to its runs. `desk` is room to work in, used again from strand to strand.
+ */
+export function pieceStrand(
+  question: PlanQuestion,
+  first: number,
+  next: Int32Array,
+  pieced: PiecedStrands,
+  desk: OpenPieces[],
+): void {
+  const { runs, tenths } = question;
+  const { previous, costs } = pieced;
+  const yarn = yarnToTie(question, runs.yarn[first]!);
+  const strand: number[] = [];
+  let open = hanging(question, previous[first]!);
+  for (let run = first; run !== -1; run = next[run]!) {
+    const into = desk[strand.length] ?? noPieces();
+    desk[strand.length] = into;
+    if (open) {
+      const carry = carryLength(question, previous[run]!, run);
+      const link = carry + tenths.rowPrice * (runs.row[run]! - runs.row[previous[run]!]!);
+      tieOpenPieces(into, open, carry, link, knotsOf(runs, run), yarn);
+    } else beginPieces(into, knotsOf(runs, run), yarn);
+    open = into;
+    strand.push(run);
+  }
+  costs[runs.yarn[first]!]! += closedCost(open!);
+  follow(question, strand, desk, pieced);
+}
+
+/** What tying a yarn takes, in the measures of a question. */
+export function yarnToTie({ tenths }: PlanQuestion, yarn: number): YarnToTie {
+  return { knot: tenths.knot[yarn]!, room: tenths.room, attach: tenths.attach };
 }
 
 /** The one way in which a strand of the rows tied already hangs after `run`; null where the strand begins. */

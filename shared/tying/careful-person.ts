@@ -7,6 +7,7 @@
  * of the run's row is bare from the cord where it hangs to the run's first cord.
  */
 import { BARE } from '../design/codes.ts';
+import { carryLength } from './carry.ts';
 import { ParkedStrands } from './parked-strands.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { tieRun } from './tie-run.ts';
@@ -24,7 +25,7 @@ export function carefulPerson(question: PlanQuestion): StrandChoice {
       previous[run] = found;
       parked.take(found);
     }
-    const room = found === -1 ? tenths.room : roomAfter[found]! - carryTo(question, found, run);
+    const room = found === -1 ? tenths.room : roomAfter[found]! - carryLength(question, found, run);
     roomAfter[run] = tieRun(runs, run, tenths, room, joins);
     if (roomAfter[run]! >= tenths.knot[runs.yarn[run]!]!) parked.park(run);
   }
@@ -83,9 +84,4 @@ function nearest(
       hanging = earlier;
     }
   }
-}
-
-function carryTo({ runs, tenths }: PlanQuestion, from: number, to: number): number {
-  const cords = Math.abs(runs.first[to]! - runs.last[from]!);
-  return tenths.carry(cords, runs.row[to]! - runs.row[from]!);
 }

@@ -29,45 +29,56 @@ export function closedCost({ size, cost }: OpenPieces): number {
   return cost[size - 1]!;
 }
 
-/** What tying a run takes. In tenths, but for the knots. */
-export interface RunToTie {
-  readonly knots: number;
+/** What all runs of a yarn have in common, in tenths. */
+export interface YarnToTie {
   readonly knot: number;
+  /** What a piece holds. */
   readonly room: number;
   readonly attach: number;
 }
 
-/**
- * Fills `into` with the ways after a run. `before` holds those at the end of the run before it, over a link of that
- * carry and cost; null where the strand begins with this run.
- */
+/** The first run of a strand. */
+export function beginPieces(into: OpenPieces, knots: number, yarn: YarnToTie): void {
+  into.size = 0;
+  addWay(into, 0, yarn.attach, -1, knots, yarn);
+}
+
+/** Fills `into` with the ways after a run of so many knots, reached from those of `before` over a link. In tenths. */
 export function tieOpenPieces(
   into: OpenPieces,
-  before: OpenPieces | null,
+  before: OpenPieces,
   carry: number,
   link: number,
-  run: RunToTie,
+  knots: number,
+  yarn: YarnToTie,
 ): void {
   into.size = 0;
-  const { knots, knot, room, attach } = run;
-  const perPiece = Math.floor(room / knot);
-  addWay(0, (before ? closedCost(before) : 0) + attach, -1);
-  if (before) {
-    for (let way = 0; way < before.size; way++)
-      addWay(before.used[way]! + carry, before.cost[way]! + link, way);
+  addWay(into, 0, closedCost(before) + yarn.attach, -1, knots, yarn);
+  for (let way = 0; way < before.size; way++) {
+    addWay(into, before.used[way]! + carry, before.cost[way]! + link, way, knots, yarn);
   }
-  dropHopeless(into, attach);
+  dropHopeless(into, yarn.attach);
+}
 
-  function addWay(used: number, cost: number, origin: number): void {
-    const fit = Math.floor((room - used) / knot);
-    if (fit < 1) return;
-    if (knots <= fit) {
-      insert(into, used + knots * knot, cost, origin);
-      return;
-    }
-    const joins = Math.ceil((knots - fit) / perPiece);
-    insert(into, (knots - fit - (joins - 1) * perPiece) * knot, cost + joins * attach, origin);
+/** Ties a run with a piece that has used so much: on, until it runs out, and then with as few more as it takes. */
+function addWay(
+  into: OpenPieces,
+  used: number,
+  cost: number,
+  origin: number,
+  knots: number,
+  { knot, room, attach }: YarnToTie,
+): void {
+  const tied = used + knots * knot;
+  if (tied <= room) {
+    insert(into, tied, cost, origin);
+    return;
   }
+  const fit = Math.floor((room - used) / knot);
+  if (fit < 1) return;
+  const perPiece = Math.floor(room / knot);
+  const joins = Math.ceil((knots - fit) / perPiece);
+  insert(into, (knots - fit - (joins - 1) * perPiece) * knot, cost + joins * attach, origin);
 }
 
 /** Puts a way in its place, unless another has used no more and cost no more; drops those that it is better than. */

@@ -1,12 +1,16 @@
 /**
- * The full plan: the quick one (`plan-quickly.ts`), improved as a whole by a bounded search (`cool-strands.ts`), since
- * which runs follow one another and where pieces end are decided best together. A yarn whose strands the search made
- * no cheaper keeps those of the quick plan, so no yarn costs more than by the quick plan.
+ * The full plan: of each yarn the quick plan's strands (`plan-quickly.ts`) or the careful person's with the best
+ * pieces, whichever cost less, improved as a whole by a bounded search (`cool-strands.ts`), since which runs follow one
+ * another and where pieces end are decided best together. A yarn that the search made no cheaper keeps what it had, so
+ * none costs more than by the quick plan, or than the careful person's strands.
  */
-import { bestPieces, choiceOf } from './best-pieces.ts';
+import { bestPieces } from './best-pieces.ts';
+import { carefulPerson } from './careful-person.ts';
+import { cheaperByYarn } from './cheaper-by-yarn.ts';
+import { choiceOf } from './choice-of.ts';
 import { coolStrands } from './cool-strands.ts';
 import { Links } from './links.ts';
-import { cheaperByYarn, quickStrands } from './plan-quickly.ts';
+import { quickStrands } from './plan-quickly.ts';
 import { seededChance } from './seeded-chance.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { StrandTables } from './strand-tables.ts';
@@ -15,11 +19,13 @@ import { StrandTables } from './strand-tables.ts';
 export function* planFully(question: PlanQuestion): Generator<number, StrandChoice> {
   const links = new Links(question);
   const quick = quickStrands(question, links);
+  const careful = bestPieces(question, carefulPerson(question).previous);
+  const start = cheaperByYarn(question, quick, careful);
   yield 0;
-  const tables = new StrandTables(question, quick.previous);
+  const tables = new StrandTables(question, start.previous);
   const tries = Math.min(mostTries, triesPerRun * question.runs.count);
   yield* coolStrands(question, links, tables, tries, seededChance(1));
-  return choiceOf(question, cheaperByYarn(question, quick, bestPieces(question, tables.previous)));
+  return choiceOf(question, cheaperByYarn(question, start, bestPieces(question, tables.previous)));
 }
 
 /** Twice as many save another tenth of a per cent. */

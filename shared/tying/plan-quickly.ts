@@ -1,9 +1,6 @@
-/**
- * The quick plan: for each yarn the cheapest path cover (`path-cover.ts`) with the best pieces (`best-pieces.ts`), or
- * the careful person's strands with the best pieces where those cost less: the cover doesn't know that pieces end.
- */
-import { bestPieces, choiceOf, type PiecedStrands } from './best-pieces.ts';
-import { carefulPerson } from './careful-person.ts';
+/** The quick plan: the cheapest path cover (`path-cover.ts`) with the best pieces (`best-pieces.ts`). */
+import { bestPieces, type PiecedStrands } from './best-pieces.ts';
+import { choiceOf } from './choice-of.ts';
 import { Links } from './links.ts';
 import { pathCover } from './path-cover.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
@@ -14,26 +11,5 @@ export function planQuickly(question: PlanQuestion): StrandChoice {
 }
 
 export function quickStrands(question: PlanQuestion, links: Links): PiecedStrands {
-  const { previous } = pathCover(question, weighLinks(question, links));
-  const covered = bestPieces(question, previous);
-  const careful = bestPieces(question, carefulPerson(question).previous);
-  return cheaperByYarn(question, covered, careful);
-}
-
-/** For each yarn the cheaper strands; those that come first where they cost the same. */
-export function cheaperByYarn(
-  { runs }: PlanQuestion,
-  first: PiecedStrands,
-  second: PiecedStrands,
-): PiecedStrands {
-  const previous = first.previous.slice();
-  const roomBefore = first.roomBefore.slice();
-  const costs = first.costs.map((cost, yarn) => Math.min(cost, second.costs[yarn]!));
-  for (let run = 0; run < runs.count; run++) {
-    const yarn = runs.yarn[run]!;
-    if (second.costs[yarn]! >= first.costs[yarn]!) continue;
-    previous[run] = second.previous[run]!;
-    roomBefore[run] = second.roomBefore[run]!;
-  }
-  return { previous, roomBefore, costs };
+  return bestPieces(question, pathCover(question, weighLinks(question, links)).previous);
 }

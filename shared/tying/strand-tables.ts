@@ -7,9 +7,17 @@
  * a change renews the lists of the strands that it touches, and no others.
  */
 
-import { hanging, runToTie } from './best-pieces.ts';
-import { carryCost, carryLength } from './carry.ts';
-import { closedCost, noPieces, type OpenPieces, tieOpenPieces } from './open-pieces.ts';
+import { hanging, yarnToTie } from './best-pieces.ts';
+import { carryLength } from './carry.ts';
+import {
+  beginPieces,
+  closedCost,
+  noPieces,
+  type OpenPieces,
+  tieOpenPieces,
+  type YarnToTie,
+} from './open-pieces.ts';
+import { knotsOf } from './runs.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 
 export class StrandTables {
@@ -21,13 +29,16 @@ export class StrandTables {
   readonly #upTo: OpenPieces[];
   readonly #from: OpenPieces[];
   readonly #firstFree: number;
+  /** By the yarn's code. */
+  readonly #yarns: readonly YarnToTie[];
   #spare = noPieces();
   readonly #within = [noPieces(), noPieces()];
 
   /** `previous` says which run follows which, and is not changed. */
   constructor(question: PlanQuestion, previous: Int32Array) {
-    const { runs, tied } = question;
+    const { runs, tenths, tied } = question;
     this.#question = question;
+    this.#yarns = Array.from(tenths.knot, (_, yarn) => yarnToTie(question, yarn));
     this.previous = previous.slice();
     this.next = new Int32Array(runs.count).fill(-1);
     this.strand = new Int32Array(runs.count);
@@ -63,10 +74,11 @@ export class StrandTables {
 
   /** The same, if it is carried: infinite where no piece reaches. */
   costCarried(from: number, to: number): number {
-    const { tenths } = this.#question;
+    const { runs, tenths } = this.#question;
     const upTo = this.#upTo[from]!;
     const onward = this.#from[to]!;
-    const room = tenths.room - carryLength(this.#question, from, to);
+    const carry = carryLength(this.#question, from, to);
+    const room = tenths.room - carry;
     let least = Number.POSITIVE_INFINITY;
     // The more the one has used, the less the other may: from both ends of the lists at once.
     let way = onward.size - 1;
@@ -76,7 +88,7 @@ export class StrandTables {
       least = Math.min(least, upTo.cost[k]! + onward.cost[way]!);
     }
     // The piece that is carried was counted on both sides.
-    return least + carryCost(this.#question, from, to) - tenths.attach;
+    return least + carry + tenths.rowPrice * (runs.row[to]! - runs.row[from]!) - tenths.attach;
   }
 
   /** What a strand costs that is just the runs from `first` to `last` of one strand. */
@@ -134,9 +146,15 @@ export class StrandTables {
   }
 
   #tie(into: OpenPieces, open: OpenPieces | null, from: number, to: number, run: number): void {
-    const carry = open ? carryLength(this.#question, from, to) : 0;
-    const link = open ? carryCost(this.#question, from, to) : 0;
-    tieOpenPieces(into, open, carry, link, runToTie(this.#question, run));
+    const { runs, tenths } = this.#question;
+    const yarn = this.#yarns[runs.yarn[run]!]!;
+    if (!open) {
+      beginPieces(into, knotsOf(runs, run), yarn);
+      return;
+    }
+    const carry = carryLength(this.#question, from, to);
+    const link = carry + tenths.rowPrice * (runs.row[to]! - runs.row[from]!);
+    tieOpenPieces(into, open, carry, link, knotsOf(runs, run), yarn);
   }
 }
 
