@@ -53,17 +53,26 @@ export class ChartSheet {
 
   readonly #drawBehind: (pen: Pen) => void;
 
-  /** `drawBehind` draws what hangs around the chart and behind it. `isFar`: as it is seen across the room. */
-  constructor(chart: Chart, look: Look, isFar: boolean, drawBehind: (pen: Pen) => void) {
-    this.#drawBehind = drawBehind;
+  /**
+   * `behind` draws what hangs around the chart and behind it, `above` what lies on the same sheet over its cells.
+   * `isFar`: as it is seen across the room.
+   */
+  constructor(
+    chart: Chart,
+    look: Look,
+    isFar: boolean,
+    { behind, above }: { readonly behind: (pen: Pen) => void; readonly above: (pen: Pen) => void },
+  ) {
+    this.#drawBehind = behind;
     this.#chart = chart;
     this.#look = look;
     this.#far = isFar ? new FarPicture(look) : null;
     this.#bitmap = wholeBitmap(chart, look);
     this.layer.add(
-      shape(drawBehind),
+      shape(behind),
       this.#image,
       shape((pen) => this.#drawTiles(pen)),
+      shape(above),
     );
   }
 
@@ -115,11 +124,18 @@ export class ChartSheet {
     return isWhole;
   }
 
+  /**
+   * True where every edit draws the whole sheet: averaged pixels hold a little of the cells around them, so there a block
+   * is not painted by itself.
+   */
+  drawsWhole({ view }: Placed): boolean {
+    return this.#look.geometry.pitchMm * view.scale < 1;
+  }
+
   /** Paints blocks of cells where the sheet was drawn last. False where tiles are missing, as `draw` does. */
   paint(blocks: readonly CellBlock[]): boolean {
-    // Averaged pixels hold a little of the cells around them, so there a block is not painted by itself.
-    if (this.#cellPx() < 1 || blocks.some(isLarge)) return this.draw(this.#placed);
-    if (this.#isFar()) return this.draw(this.#placed);
+    if (this.drawsWhole(this.#placed) || this.#isFar() || blocks.some(isLarge))
+      return this.draw(this.#placed);
     for (const block of blocks) this.#paintBlock(block);
     return true;
   }

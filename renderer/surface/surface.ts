@@ -37,6 +37,7 @@ Konva.pixelRatio = 1;
 
 export class Surface extends Lens {
   readonly #element: HTMLElement;
+  readonly #seen: (state: StudioState) => StudioState;
   readonly #stage: Konva.Stage;
   readonly #sheet: ChartSheet;
   readonly #over = new OverSheet(() => this.redraw());
@@ -59,20 +60,29 @@ export class Surface extends Lens {
 
   /**
    * Draws on an empty stage that lies in `element` and fills it. `onView` is called whenever the hanging has moved on
-   * the screen. A design must be open.
+   * the screen. `seen` tells what of the studio's state is shown, where that is not all. A design must be open.
    */
-  constructor(element: HTMLElement, stage: Konva.Stage, onView: () => void) {
-    const state = studio.getState();
+  constructor(
+    element: HTMLElement,
+    stage: Konva.Stage,
+    onView: () => void,
+    seen: (state: StudioState) => StudioState = (state) => state,
+  ) {
+    const state = seen(studio.getState());
     if (!state.open) throw new Error('a surface needs an open design');
     const look = lookOf(shownDesign(state, state.open), state.views);
     super(look.geometry, onView);
     this.#element = element;
+    this.#seen = seen;
     this.#state = state;
     this.#open = state.open;
     this.#look = look;
     this.#bare = bareColumns(state.open.chart);
     const { distance } = state.views;
-    this.#sheet = new ChartSheet(state.open.chart, look, distance, (pen) => this.#drawAround(pen));
+    this.#sheet = new ChartSheet(state.open.chart, look, distance, {
+      behind: (pen) => this.#drawAround(pen),
+      above: (pen) => this.#hasRulesBelow() && this.#drawRules(pen),
+    });
     this.#inks = inksOf(element, state.views.sight);
     this.#stage = stage;
     this.#stage.container().style.transformOrigin = '0 0';
@@ -113,9 +123,11 @@ export class Surface extends Lens {
     const whole = this.#wholeDirty;
     this.#dirty = [];
     this.#wholeDirty = false;
-    const isWhole = whole ? this.#sheet.draw(placed) : this.#sheet.paint(blocks);
+    const isOnSheet = this.#rulesDirty && this.#hasRulesBelow();
+    const isWhole = whole || isOnSheet ? this.#sheet.draw(placed) : this.#sheet.paint(blocks);
     if (whole || this.#overDirty) this.#over.draw(placed);
-    if (whole || this.#rulesDirty) this.#rules.draw();
+    this.#rules.visible(!this.#hasRulesBelow());
+    if ((whole || this.#rulesDirty) && this.#rules.visible()) this.#rules.draw();
     if (whole || this.#ghostDirty) this.#ghost.draw(this.#ghostNow(), this.#look, this.#inks, placed);
     this.#overDirty = false;
     this.#rulesDirty = false;
@@ -135,6 +147,14 @@ export class Surface extends Lens {
 
   #drawAround(pen: CanvasRenderingContext2D): void {
     drawAround(pen, this.view, this.#look.geometry, this.#inks, this.#bare, this.placed.widthPx);
+  }
+
+  /**
+   * True where rules are drawn on the chart's own sheet: with cells so small every edit draws all of it anyway, and a
+   * sheet less is a canvas less to fill in each frame.
+   */
+  #hasRulesBelow(): boolean {
+    return this.#sheet.drawsWhole(this.placed) && !this.#over.layer.visible();
   }
 
   #drawRules(pen: CanvasRenderingContext2D): void {
@@ -161,7 +181,7 @@ export class Surface extends Lens {
   }
 
   #follow(): void {
-    this.#forget.push(studio.subscribe((state) => state.open && this.#take(state, state.open)));
+    this.#forget.push(studio.subscribe((state) => state.open && this.#take(this.#seen(state), state.open)));
     const sizes = new ResizeObserver(() => this.resize());
     sizes.observe(this.#element);
     this.#followRatio();
