@@ -1,0 +1,54 @@
+/**
+ * A plan whose pieces are cut to measure: a piece that ties 23 knots need not be an arm span long. What is tied and
+ * carried stays as it was; only the cut lengths, and what is left over of them, change. So materials, bundles and
+ * labels made from this plan agree.
+ */
+
+import type { Piece, Plan, YarnTally } from '../../tying/plan.ts';
+import { fromTenths, toTenths } from '../../tying/tenths.ts';
+
+export interface Fitting {
+  /** Cut lengths are rounded up to a multiple of this, so that many pieces are cut alike. At least 0.1. */
+  readonly roundUpMm: number;
+  /**
+   * Yarn kept in hand against loose tension and slips, as a share of what is knotted and carried: 0.1 is 10 %. A piece
+   * that would be longer than the working length with it is cut at the working length, as it was planned.
+   */
+  readonly reserve: number;
+}
+
+/** Values from memory: a mark on a tape every 5 cm, and as much reserve as the yarn's own margin. */
+export const usualFitting: Fitting = { roundUpMm: 50, reserve: 0.1 };
+
+export function fittedPlan(plan: Plan, fitting: Fitting): Plan {
+  const strands = plan.strands.map(({ yarn, pieces }) => ({
+    yarn,
+    pieces: pieces.map((piece) => fittedPiece(piece, plan, fitting)),
+  }));
+  const cut = new Map<string, number>();
+  for (const { yarn, pieces } of strands) {
+    const sum = pieces.reduce((tenths, { cutMm }) => tenths + toTenths(cutMm), 0);
+    cut.set(yarn, (cut.get(yarn) ?? 0) + sum);
+  }
+  const perYarn = Object.fromEntries(
+    Object.entries(plan.perYarn).map(([yarn, tally]) => [yarn, fittedTally(tally, cut.get(yarn)!)]),
+  );
+  const whole = [...cut.values()].reduce((sum, tenths) => sum + tenths, 0);
+  return { ...plan, strands, perYarn, totals: { ...plan.totals, cutMm: fromTenths(whole) } };
+}
+
+function fittedPiece(piece: Piece, { settings }: Plan, { roundUpMm, reserve }: Fitting): Piece {
+  const used = toTenths(piece.usedMm);
+  const worked = toTenths(piece.knottedMm) + toTenths(piece.carriedMm);
+  const step = Math.max(1, toTenths(roundUpMm));
+  const need = used + Math.ceil(worked * reserve - noise);
+  const cut = Math.min(Math.ceil(need / step) * step, toTenths(settings.workingLengthMm));
+  return { ...piece, cutMm: fromTenths(cut), leftOverMm: fromTenths(cut - used) };
+}
+
+function fittedTally(tally: YarnTally, cut: number): YarnTally {
+  return { ...tally, cutMm: fromTenths(cut), leftOverMm: fromTenths(cut - toTenths(tally.usedMm)) };
+}
+
+/** Keeps a product such as 0.1 x 30 from adding a tenth, and so perhaps a whole step. */
+const noise = 1e-6;
