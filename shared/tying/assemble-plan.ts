@@ -19,7 +19,7 @@ import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { fromTenths, type Tenths } from './tenths.ts';
 
 export function assemblePlan(question: PlanQuestion, choice: StrandChoice, chartHash: string): Plan {
-  const { chart, runs, settings, tenths } = question;
+  const { chart, runs, settings, tenths, tied } = question;
   const way = wayThrough(runs, choice);
   const counts = new Map<number, Count>();
   const strands: Plan['strands'] = [];
@@ -44,7 +44,7 @@ export function assemblePlan(question: PlanQuestion, choice: StrandChoice, chart
     plannerVersion: PLANNER_VERSION,
     chartHash,
     pins: [],
-    frozenRows: 0,
+    frozenRows: tied?.rows ?? 0,
     settings,
     strands,
     totals: totalsOf([...counts.values()], tenths, liveStrands(chart.rows, runs, choice)),

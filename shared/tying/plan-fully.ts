@@ -19,8 +19,10 @@ import { StrandTables } from './strand-tables.ts';
 export function* planFully(question: PlanQuestion): Generator<number, StrandChoice> {
   const links = new Links(question);
   const quick = quickStrands(question, links);
-  const careful = bestPieces(question, carefulPerson(question).previous);
-  const start = cheaperByYarn(question, quick, careful);
+  // The careful person begins with bare cords.
+  const start = question.tied
+    ? quick
+    : cheaperByYarn(question, quick, bestPieces(question, carefulPerson(question).previous));
   yield 0;
   const tables = new StrandTables(question, start.previous);
   const tries = Math.min(mostTries, triesPerRun * question.runs.count);

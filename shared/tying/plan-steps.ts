@@ -12,23 +12,31 @@ import type { Plan } from './plan.ts';
 import { planFully } from './plan-fully.ts';
 import { planQuestion } from './plan-question.ts';
 import { planQuickly } from './plan-quickly.ts';
+import { type TiedBy, tiedRows } from './tied-rows.ts';
 
 export interface PlanWishes {
   /** The gauge to plan with, where it is not the design's own. */
   readonly gauge?: Gauge;
   /** A quick plan takes milliseconds, and a few per cent more pieces than a full one, which may take seconds. */
   readonly effort?: 'quick' | 'full';
+  /** Rows that are tied already, and the plan they were tied by: they stay, and strands go on from where they hang. */
+  readonly tied?: TiedBy;
 }
 
 /** Gives the share that is done, at each step; its last answer is that of `planStrands`. */
 export function* planSteps(
   design: Design,
   chart: Chart,
-  { gauge, effort = 'full' }: PlanWishes = {},
+  { gauge, effort = 'full', tied }: PlanWishes = {},
 ): Generator<number, Result<Plan>> {
   const asked = planQuestion(design, chart, gauge);
   if (!asked.ok) return asked;
-  const question = asked.value;
+  let question = asked.value;
+  if (tied && tied.rows > 0) {
+    const read = tiedRows(tied, question);
+    if (!read.ok) return read;
+    question = { ...question, tied: read.value };
+  }
   const choice = effort === 'quick' ? planQuickly(question) : yield* planFully(question);
   return good(assemblePlan(question, choice, chartHash(chartJson(design, chart))));
 }

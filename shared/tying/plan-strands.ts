@@ -9,7 +9,8 @@ import { type PlanWishes, planSteps } from './plan-steps.ts';
 /**
  * `chart` is the design's own, as `flatten` makes it. The plan is full, unless a quick one is wished. The signal is
  * looked at between steps.
- * Problems: `piece-too-short` where the working length can't hold one knot and two tails; `cancelled`.
+ * Problems: `piece-too-short` where the working length can't hold one knot and two tails; `tied-otherwise` and
+ * `tied-rows-changed`, see `tied-rows.ts`; `cancelled`.
  */
 export function planStrands(
   design: Design,

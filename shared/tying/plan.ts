@@ -91,7 +91,8 @@ export interface Plan {
   /** SHA-256, in hex, of the chart as `chart --json` prints it in canonical form. */
   chartHash: string;
   pins: [];
-  frozenRows: 0;
+  /** Rows from the top that were tied already, by an earlier plan. */
+  frozenRows: number;
   settings: PlanSettings;
   /** In the order in which they are attached. */
   strands: Strand[];
