@@ -1,0 +1,32 @@
+/** The labels of the bundles as a document of their own, for makers who cut before they begin. */
+import type { Design } from '../design/design.ts';
+import type { Bundles } from '../materials/bundles/bundles.ts';
+import type { Units } from '../units/units.ts';
+import { cellInks } from './cell-inks.ts';
+import { labelsPages } from './labels-page.ts';
+import type { PatternDocument } from './page.ts';
+import { finishPage } from './page-foot.ts';
+import { type Paper, papers } from './papers.ts';
+import { newPrinter } from './printable.ts';
+
+export interface LabelsInput {
+  readonly design: Design;
+  readonly bundles: Bundles;
+  readonly paper: Paper;
+  readonly units: Units;
+}
+
+/** Without a page where no knot is tied. */
+export function layOutLabels({ design, bundles, paper, units }: LabelsInput): PatternDocument {
+  const printer = newPrinter();
+  const context = { design, units, printer, sheet: papers[paper], cellInks: cellInks(design.yarns) };
+  const drafts = labelsPages(context, bundles);
+  const title = printer.printable(design.title);
+  return {
+    title,
+    author: printer.printable(design.designer),
+    language: 'en',
+    pages: drafts.map((draft, i) => finishPage(draft, title, i + 1, drafts.length)),
+    notices: [...printer.notices],
+  };
+}

@@ -1,0 +1,86 @@
+import { describe, expect, it } from 'vitest';
+import { flatten } from '../../../shared/chart/chart.ts';
+import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
+import { fittedPlan } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
+import type { Paper } from '../../../shared/pattern/papers.ts';
+import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
+import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import type { Units } from '../../../shared/units/units.ts';
+import { designFromLetters } from '../../notation.ts';
+
+const design = designFromLetters(['a--aaaaa-a', 'bbbbbbbbbb']);
+
+function labelled(
+  bundles: Bundles,
+  { paper = 'a4', units = 'metric' }: { paper?: Paper; units?: Units } = {},
+) {
+  const { pages } = layOutLabels({ design, bundles, paper, units });
+  const texts = pages.map(({ items }) =>
+    items.flatMap((item) => (item.kind === 'text' && item.role !== 'aside' ? [item.text] : [])),
+  );
+  return { pages, texts };
+}
+
+function fittedBundles(): Bundles {
+  const chart = flatten(design);
+  const plan = planCarefully(design, chart);
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  return bundlesOf(tyingOrder(chart, fittedPlan(plan.value, { roundUpMm: 50, reserve: 0.1 })));
+}
+
+/** One bundle with pieces of these numbers, each attached in the row of its number. */
+function bundleOf(numbers: number[]): Bundles {
+  const pieces = numbers.map((number) => ({ number, row: number, cord: 1, knots: 1, usedMm: 166.8 }));
+  const totalMm = 500 * numbers.length;
+  return {
+    bundles: [{ yarn: 'y1', cutMm: 500, totalMm, pieces }],
+    pieces: numbers.length,
+    totalMm,
+    savedMm: 0,
+  };
+}
+
+describe('labels', () => {
+  it('name yarn, length, rows and pieces of each bundle', () => {
+    const [texts] = labelled(fittedBundles()).texts;
+    expect(texts!.slice(-12)).toEqual([
+      ...['Linen', '35 cm', 'row 1', '1 piece: 2'],
+      ...['Linen', '20 cm', 'row 1', '2 pieces: 1, 3'],
+      ...['Dusk', '55 cm', 'row 2', '1 piece: 1'],
+    ]);
+  });
+
+  it('carry the symbol of their yarn as it stands in the chart', () => {
+    const [page] = labelled(fittedBundles()).pages;
+    const symbols = page!.items.flatMap((item) =>
+      item.kind === 'cells' ? Object.values(item.inks).map(({ symbol }) => symbol) : [],
+    );
+    expect(symbols).toEqual(['a', 'a', 'b']);
+  });
+
+  it('give lengths in the units of the maker, never too short', () => {
+    expect(labelled(fittedBundles(), { units: 'us' }).texts[0]).toContain('14 in');
+  });
+
+  it('write neighbouring numbers together', () => {
+    const [texts] = labelled(bundleOf([1, 2, 3, 5, 8, 9])).texts;
+    expect(texts!.slice(-2)).toEqual(['rows 1–9', '6 pieces: 1–3, 5, 8–9']);
+  });
+
+  it('go on over as many labels as the numbers need, each with its own rows', () => {
+    const odd = Array.from({ length: 80 }, (_, i) => 2 * i + 1);
+    const texts = labelled(bundleOf(odd)).texts.flat();
+    const counts = texts.flatMap((text) => /^(\d+) pieces?:/.exec(text)?.[1] ?? []).map(Number);
+    expect(counts.length).toBeGreaterThan(1);
+    expect(counts.reduce((a, b) => a + b, 0)).toBe(80);
+    const rows = texts.flatMap((text) => /^rows? (\d+)(?:–(\d+))?$/.exec(text)?.slice(1) ?? []);
+    expect(rows[0]).toBe('1');
+    expect(rows.at(-1)).toBe('159');
+    expect(Number(rows[2]) - Number(rows[1])).toBe(2);
+  });
+
+  it('are none where nothing is cut', () => {
+    expect(labelled({ bundles: [], pieces: 0, totalMm: 0, savedMm: 0 }).pages).toEqual([]);
+  });
+});
