@@ -6,23 +6,28 @@
  * A bounded search, not an exact one: so many swaps are tried, counted and not timed, with chance passed in, so the
  * same question gives the same strands. All arithmetic is of sums and products, which every machine does alike.
  */
+import type { Crowd } from './crowd.ts';
 import type { Links } from './links.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 import type { StrandTables } from './strand-tables.ts';
 import { TailSwaps } from './tail-swaps.ts';
 
-/** Changes `tables`, and now and then gives the share of the tries that is done. `chance`: from 0 to below 1. */
+/**
+ * Changes `tables`, and now and then gives the share of the tries that is done. `chance`: from 0 to below 1. With a
+ * `crowd` a strand that hangs beyond the maker's wish costs as much as a piece, for each row.
+ */
 export function* coolStrands(
   { runs, tied, tenths }: PlanQuestion,
   links: Links,
   tables: StrandTables,
   tries: number,
   chance: () => number,
+  crowd: Crowd | null,
 ): Generator<number, void> {
   const firstFree = tied?.choice.previous.length ?? 0;
   const free = runs.count - firstFree;
   if (free === 0) return;
-  const swaps = new TailSwaps(links, tables);
+  const swaps = new TailSwaps(links, tables, crowd, tenths.attach);
   const hottest = hottestShare * tenths.attach;
   for (let tried = 0; tried < tries; tried++) {
     if (tried % triesBetweenLooks === triesBetweenLooks - 1) yield tried / tries;

@@ -9,14 +9,19 @@ import { carefulPerson } from './careful-person.ts';
 import { cheaperByYarn } from './cheaper-by-yarn.ts';
 import { choiceOf } from './choice-of.ts';
 import { coolStrands } from './cool-strands.ts';
+import { Crowd } from './crowd.ts';
+import { keepWish } from './keep-wish.ts';
 import { Links } from './links.ts';
 import { quickStrands } from './plan-quickly.ts';
 import { seededChance } from './seeded-chance.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { StrandTables } from './strand-tables.ts';
 
-/** Gives the share that is done now and then; whoever wants no more of it asks no further. */
-export function* planFully(question: PlanQuestion): Generator<number, StrandChoice> {
+/**
+ * Gives the share that is done now and then; whoever wants no more of it asks no further. With a wish no more strands
+ * hang at once than so many, between any two rows that are still to be tied.
+ */
+export function* planFully(question: PlanQuestion, liveWish?: number): Generator<number, StrandChoice> {
   const links = new Links(question);
   const quick = quickStrands(question, links);
   // The careful person begins with bare cords.
@@ -25,9 +30,12 @@ export function* planFully(question: PlanQuestion): Generator<number, StrandChoi
     : cheaperByYarn(question, quick, bestPieces(question, carefulPerson(question).previous));
   yield 0;
   const tables = new StrandTables(question, start.previous);
+  const crowd = liveWish === undefined ? null : new Crowd(question, start.previous, liveWish);
   const tries = Math.min(mostTries, triesPerRun * question.runs.count);
-  yield* coolStrands(question, links, tables, tries, seededChance(1));
-  return choiceOf(question, cheaperByYarn(question, start, bestPieces(question, tables.previous)));
+  yield* coolStrands(question, links, tables, tries, seededChance(1), crowd);
+  const cooled = bestPieces(question, tables.previous);
+  if (liveWish !== undefined) return choiceOf(question, keepWish(question, cooled, liveWish));
+  return choiceOf(question, cheaperByYarn(question, start, cooled));
 }
 
 /** Twice as many save another tenth of a per cent. */

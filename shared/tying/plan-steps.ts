@@ -19,6 +19,8 @@ export interface PlanWishes {
   readonly gauge?: Gauge;
   /** A quick plan takes milliseconds, and a few per cent more pieces than a full one, which may take seconds. */
   readonly effort?: 'quick' | 'full';
+  /** At most so many strands shall hang at once between two rows; the plan is then a full one. */
+  readonly liveWish?: number;
   /** Rows that are tied already, and the plan they were tied by: they stay, and strands go on from where they hang. */
   readonly tied?: TiedBy;
 }
@@ -27,7 +29,7 @@ export interface PlanWishes {
 export function* planSteps(
   design: Design,
   chart: Chart,
-  { gauge, effort = 'full', tied }: PlanWishes = {},
+  { gauge, effort = 'full', liveWish, tied }: PlanWishes = {},
 ): Generator<number, Result<Plan>> {
   const asked = planQuestion(design, chart, gauge);
   if (!asked.ok) return asked;
@@ -37,6 +39,9 @@ export function* planSteps(
     if (!read.ok) return read;
     question = { ...question, tied: read.value };
   }
-  const choice = effort === 'quick' ? planQuickly(question) : yield* planFully(question);
+  const choice =
+    effort === 'quick' && liveWish === undefined
+      ? planQuickly(question)
+      : yield* planFully(question, liveWish);
   return good(assemblePlan(question, choice, chartHash(chartJson(design, chart))));
 }

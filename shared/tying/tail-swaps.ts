@@ -6,20 +6,30 @@
  * By such swaps every way to tie a chart can be reached from every other, and each is priced exactly, pieces and all,
  * from the lists at its ends (`strand-tables.ts`).
  */
+import type { Crowd } from './crowd.ts';
 import type { Links } from './links.ts';
 import type { StrandTables } from './strand-tables.ts';
 
 export class TailSwaps {
   readonly #links: Links;
   readonly #tables: StrandTables;
+  readonly #crowd: Crowd | null;
+  readonly #crowdPrice: number;
 
-  constructor(links: Links, tables: StrandTables) {
+  /** With a crowd, each strand that hangs beyond the maker's wish costs so much for each boundary, in tenths. */
+  constructor(links: Links, tables: StrandTables, crowd: Crowd | null, crowdPrice: number) {
     this.#links = links;
     this.#tables = tables;
+    this.#crowd = crowd;
+    this.#crowdPrice = crowdPrice;
   }
 
   /** By how much the whole becomes dearer, in tenths, if `to` comes right after `from`; the two are a link. */
   price(from: number, to: number): number {
+    return this.#ownPrice(from, to) + (this.#crowd ? this.#crowdPriceOf(from, to, this.#crowd) : 0);
+  }
+
+  #ownPrice(from: number, to: number): number {
     const tables = this.#tables;
     const after = tables.next[from]!;
     const before = tables.previous[to]!;
@@ -33,18 +43,49 @@ export class TailSwaps {
     return across + rest - tables.costAcross(from, after) - tables.costAcross(before, to);
   }
 
+  #crowdPriceOf(from: number, to: number, crowd: Crowd): number {
+    const more = this.#crowdBy(from, to, crowd);
+    this.#undoCrowd(from, to, crowd);
+    return more * this.#crowdPrice;
+  }
+
   /** Does what was priced. */
   swap(from: number, to: number): void {
     const tables = this.#tables;
     const after = tables.next[from]!;
     const before = tables.previous[to]!;
-    const relink = tables.strand[from] !== tables.strand[to] && this.#mayLink(before, after);
+    const relink = this.#goesCrosswise(from, to);
+    if (this.#crowd) this.#crowdBy(from, to, this.#crowd);
     if (after !== -1) tables.cut(from, after);
     if (before !== -1) tables.cut(before, to);
     tables.link(from, to);
     if (relink) tables.link(before, after);
     tables.renew(from, to);
     if (before !== -1 || after !== -1) tables.renew(before, after);
+  }
+
+  /** Whether what comes after `from` will follow what came before `to`. */
+  #goesCrosswise(from: number, to: number): boolean {
+    const { strand, next, previous } = this.#tables;
+    return strand[from] !== strand[to] && this.#mayLink(previous[to]!, next[from]!);
+  }
+
+  /** Counts the swap in the crowd, before it is done; gives by how much more the wish is exceeded. */
+  #crowdBy(from: number, to: number, crowd: Crowd): number {
+    const after = this.#tables.next[from]!;
+    const before = this.#tables.previous[to]!;
+    const less = crowd.cut(from, after) + crowd.cut(before, to);
+    const across = this.#goesCrosswise(from, to) ? crowd.link(before, after) : 0;
+    return less + across + crowd.link(from, to);
+  }
+
+  #undoCrowd(from: number, to: number, crowd: Crowd): void {
+    const after = this.#tables.next[from]!;
+    const before = this.#tables.previous[to]!;
+    crowd.cut(from, to);
+    if (this.#goesCrosswise(from, to)) crowd.cut(before, after);
+    crowd.link(from, after);
+    crowd.link(before, to);
   }
 
   #mayLink(from: number, to: number): boolean {

@@ -13,6 +13,7 @@ import type { Plan } from '../../shared/tying/plan.ts';
 import { planCarefully } from '../../shared/tying/plan-carefully.ts';
 import { planNeverCarrying } from '../../shared/tying/plan-never-carrying.ts';
 import { planQuestion } from '../../shared/tying/plan-question.ts';
+import type { PlanWishes } from '../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { knotsOf } from '../../shared/tying/runs.ts';
 import type { PlanQuestion } from '../../shared/tying/strand-choice.ts';
@@ -56,6 +57,22 @@ describe('the full plan', () => {
       }),
       { numRuns: 100 },
     );
+  });
+});
+
+describe('the plan with a wish for few live strands', () => {
+  it('keeps the wish, and every law of tying', () => {
+    let held = 0;
+    fc.assert(
+      fc.property(chartWithCarries(), fc.nat(3), ({ design, chart }, liveWish) => {
+        const plan = planned(design, chart, { liveWish });
+        expect(planFaults(plan, chart)).toEqual([]);
+        expect(plan.totals.liveMax).toBeLessThanOrEqual(liveWish);
+        if (planned(design, chart).totals.liveMax > liveWish) held++;
+      }),
+      { numRuns: 500 },
+    );
+    expect(held).toBeGreaterThan(60);
   });
 });
 
@@ -165,8 +182,8 @@ function chartWithCarries(): fc.Arbitrary<ChartCase> {
     }));
 }
 
-function planned(design: Design, chart: Chart): Plan {
-  const plan = planStrands(design, chart);
+function planned(design: Design, chart: Chart, wishes?: PlanWishes): Plan {
+  const plan = planStrands(design, chart, wishes);
   if (!plan.ok) throw new Error(plan.problem.sentence);
   return plan.value;
 }
