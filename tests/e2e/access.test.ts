@@ -4,6 +4,7 @@ import { createRequire } from 'node:module';
 import type { AxeResults } from 'axe-core';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
+import { isPlanned } from './drawing.ts';
 import { openStudio } from './studio.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -25,7 +26,7 @@ describe.each(['light', 'dark'] as const)('in the %s theme axe finds nothing ser
     await page.getByRole('button', { name: 'Open Moth at the window' }).waitFor();
     expect(await seriousFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Open Moth at the window' }).click();
-    await page.getByText('Loose ends').waitFor();
+    await isPlanned(page);
     expect(await seriousFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Publish' }).click();
     await page.getByText(/pages for 30 cords/).waitFor();
@@ -50,7 +51,7 @@ describe.each(['light', 'dark'] as const)('in the %s theme axe finds nothing ser
     expect(await dialog(() => page.keyboard.press('F1'))).toEqual([]);
     expect(await dialog(() => page.keyboard.press('Control+,'))).toEqual([]);
     await page.getByRole('button', { name: 'Open Moth at the window' }).click();
-    await page.getByText('Loose ends').waitFor();
+    await isPlanned(page);
     for (const name of ['Add…', 'Change…', 'Replace…', 'Merge…', 'Size, cords, dowel…'])
       expect(await dialog(click(name)), name).toEqual([]);
   });

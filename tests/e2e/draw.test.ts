@@ -1,69 +1,14 @@
 /** Drawing on the hanging as a person does: by pointer, fingers and keys, and what is then on the screen. */
-import { readFileSync, writeFileSync } from 'node:fs';
+import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { CDPSession, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { flatten } from '../../shared/chart/chart.ts';
-import type { Design } from '../../shared/design/design.ts';
 import { newDesign } from '../../shared/design/new-design.ts';
-import { readDesign } from '../../shared/design/read-design.ts';
-import { writeDesign } from '../../shared/design/write-design.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
-import { designFromLetters, lettersOfChart } from '../notation.ts';
-import { openStudio, type Studio } from './studio.ts';
+import { designFromLetters } from '../notation.ts';
+import { drag, drawing, outline } from './drawing.ts';
 
 const plain = ['aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa'];
-
-interface Drawing extends Studio {
-  /** The flat chart as it is once saved, in letters. */
-  saved(): Promise<string[]>;
-  /** The middle of a cell on the screen; row and column from 0. */
-  at(row: number, column: number): Promise<{ x: number; y: number }>;
-}
-
-/** The Draw screen with a design of these letters, the first yarn that is not the ground chosen. */
-async function drawing(design: Design): Promise<Drawing> {
-  const studio = await openStudio();
-  const { page, shelf } = studio;
-  const path = join(shelf, 'Drawn.larkrow');
-  writeFileSync(path, writeDesign({ ...design, title: 'Drawn' }));
-  await page.evaluate(() => window.dispatchEvent(new Event('focus')));
-  await page.getByRole('button', { name: 'Open Drawn' }).click();
-  await page.getByText('Loose ends').waitFor();
-  await page.evaluate(() => document.fonts.ready);
-  return {
-    ...studio,
-    async saved() {
-      if ((await page.getByText('· not saved').count()) > 0) await page.keyboard.press('Control+s');
-      await page.getByText('· saved').waitFor();
-      const read = readDesign(readFileSync(path, 'utf8'));
-      if (!read.ok) throw new Error(read.problem.sentence);
-      return lettersOfChart(flatten(read.value));
-    },
-    async at(row, column) {
-      // The cell cursor's outline stands exactly on its cell.
-      await page.getByRole('application').focus();
-      await page.keyboard.press('Home');
-      for (let i = 0; i < design.rows; i += 10) await page.keyboard.press('PageUp');
-      const first = (await outline(page).boundingBox())!;
-      return {
-        x: first.x + (column + 0.5) * first.width,
-        y: first.y + (row + 0.5) * first.height,
-      };
-    },
-  };
-}
-
-function outline(page: Page) {
-  return page.locator('.cell-outline');
-}
-
-async function drag(page: Page, from: { x: number; y: number }, to: { x: number; y: number }): Promise<void> {
-  await page.mouse.move(from.x, from.y);
-  await page.mouse.down();
-  await page.mouse.move(to.x, to.y, { steps: 3 });
-  await page.mouse.up();
-}
 
 describe('with the pointer', () => {
   it('each tool does what it says, as one step', async () => {
@@ -176,7 +121,7 @@ describe('with keys alone', () => {
     await page.getByRole('button', { name: 'Done' }).click();
     await page.getByRole('application').focus();
     await page.keyboard.press('f');
-    await page.getByRole('button', { name: 'Knot', pressed: true }).waitFor();
+    await page.getByRole('button', { name: 'Knot', exact: true, pressed: true }).waitFor();
   });
 });
 
@@ -233,7 +178,7 @@ describe('the yarns', () => {
 
     await yarns.getByRole('button', { name: /^Tide/ }).click();
     await press('Replace…');
-    await page.getByRole('combobox').selectOption('Ροδόχρουν');
+    await page.getByRole('dialog').getByRole('combobox').selectOption('Ροδόχρουν');
     await page.getByRole('dialog').getByRole('button', { name: 'Replace everywhere' }).click();
     expect(await saved()).toEqual(['aabbgg', 'aabbgg']);
 
@@ -242,7 +187,7 @@ describe('the yarns', () => {
     await page.getByText('is the ground. Choose another yarn as ground').waitFor();
     await press('I see');
     await press('Merge…');
-    await page.getByRole('combobox').selectOption('Dusk');
+    await page.getByRole('dialog').getByRole('combobox').selectOption('Dusk');
     await page.getByRole('dialog').getByRole('button', { name: 'Merge' }).click();
     expect(await saved()).toEqual(['bbbbgg', 'bbbbgg']);
     await yarns.getByRole('button', { name: /^Dusk.*ground/ }).waitFor();
