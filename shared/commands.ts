@@ -13,6 +13,7 @@ export type Menu =
   | 'layer'
   | 'chart'
   | 'symmetry'
+  | 'plan'
   | 'go'
   | 'help';
 
@@ -27,6 +28,7 @@ export const menuLabels: Readonly<Record<Menu, string>> = {
   layer: 'Layer',
   chart: 'Chart',
   symmetry: 'Symmetry',
+  plan: 'Plan',
   go: 'Go',
   help: 'Help',
 };
@@ -41,8 +43,8 @@ export interface Command {
   readonly macKeys?: readonly string[];
   /** A letter that works on the chart. */
   readonly letter?: string;
-  /** 'design': only while a design is open. 'draw': only on the Draw screen. */
-  readonly needs?: 'design' | 'draw';
+  /** 'design': only while a design is open. 'draw', 'plan': only on the screen of that name. */
+  readonly needs?: 'design' | 'draw' | 'plan';
   /** The page hears of it by the platform's own event, so that it works in text too: no key is listened to. */
   readonly isNative?: boolean;
   /** A rule above this entry in the system's menu. */
@@ -268,10 +270,36 @@ export const commands = [
   },
   { id: 'centre-middle', label: 'Centre in the middle of the chart', menu: 'symmetry', needs: 'draw' },
 
+  { id: 'plan-strands', label: 'Strands', menu: 'plan', letter: 's', needs: 'plan' },
+  { id: 'plan-live', label: 'Hanging at once', menu: 'plan', letter: 'h', needs: 'plan' },
+  { id: 'plan-loose-ends', label: 'Loose ends', menu: 'plan', letter: 'e', needs: 'plan' },
+  { id: 'plan-long-carries', label: 'Long carries', menu: 'plan', letter: 'c', needs: 'plan' },
+  { id: 'plan-worst-rows', label: 'Worst rows', menu: 'plan', letter: 'w', needs: 'plan' },
+  {
+    id: 'next-strand',
+    label: 'Next strand of this yarn',
+    menu: 'plan',
+    letter: '.',
+    needs: 'plan',
+    ruleAbove: true,
+  },
+  { id: 'previous-strand', label: 'Previous strand of this yarn', menu: 'plan', letter: ',', needs: 'plan' },
+  { id: 'strand-start', label: 'To the strand’s start', menu: 'plan', letter: 'a', needs: 'plan' },
+  { id: 'strand-end', label: 'To the strand’s end', menu: 'plan', letter: 'z', needs: 'plan' },
+  { id: 'let-go-strand', label: 'Let go of the strand', menu: 'plan', needs: 'plan' },
+  { id: 'next-run', label: 'Tie the next run', menu: 'plan', letter: 'n', needs: 'plan', ruleAbove: true },
+  { id: 'run-before', label: 'Back by a run', menu: 'plan', letter: 'b', needs: 'plan' },
+  { id: 'next-row', label: 'Tie to the end of the row', menu: 'plan', needs: 'plan' },
+  { id: 'row-before', label: 'Back by a row', menu: 'plan', needs: 'plan' },
+  { id: 'all-tied', label: 'Show all as tied', menu: 'plan', needs: 'plan' },
+  { id: 'full-plan', label: 'Make the full plan', menu: 'plan', needs: 'plan', ruleAbove: true },
+  { id: 'stop-plan', label: 'Stop the full plan', menu: 'plan', needs: 'plan' },
+
   { id: 'go-shelf', label: 'Shelf', menu: 'go', keys: ['Mod+1'] },
   { id: 'go-draw', label: 'Draw', menu: 'go', keys: ['Mod+2'], needs: 'design' },
   { id: 'go-chart', label: 'To the chart', menu: 'go', needs: 'draw' },
-  { id: 'go-publish', label: 'Publish', menu: 'go', keys: ['Mod+3'], needs: 'design' },
+  { id: 'go-plan', label: 'Plan', menu: 'go', keys: ['Mod+3'], needs: 'design' },
+  { id: 'go-publish', label: 'Publish', menu: 'go', keys: ['Mod+4'], needs: 'design' },
   { id: 'next-part', label: 'Next part of the screen', menu: 'go', keys: ['F6'], ruleAbove: true },
   { id: 'previous-part', label: 'Previous part of the screen', menu: 'go', keys: ['Shift+F6'] },
 

@@ -10,6 +10,7 @@ const parts = [
   '.screen .chart-panel',
   '.screen .tidy-bar',
   '.screen [role="toolbar"]',
+  '.screen .order-bar',
   '.screen > :not(.draw)',
   '.notice.bad',
 ].join(',');

@@ -9,6 +9,7 @@ import { save, saveAs } from '../flows/saving.ts';
 import { host } from '../host.ts';
 import { startNewDesign } from '../new-design/new-design.tsx';
 import { pictureToChart } from '../picture/picture-to-chart.tsx';
+import { PlanScreen } from '../plan/plan-screen.tsx';
 import { PublishScreen } from '../publish/publish-screen.tsx';
 import { changeSettings } from '../settings/settings.tsx';
 import { ShelfScreen } from '../shelf/shelf-screen.tsx';
@@ -27,6 +28,7 @@ import { followTheme } from './theme.ts';
 const screens: readonly { screen: Screen; command: CommandId; label: string }[] = [
   { screen: 'shelf', command: 'go-shelf', label: 'Shelf' },
   { screen: 'draw', command: 'go-draw', label: 'Draw' },
+  { screen: 'plan', command: 'go-plan', label: 'Plan' },
   { screen: 'publish', command: 'go-publish', label: 'Publish' },
 ];
 
@@ -74,6 +76,7 @@ export function Studio() {
       <main className="screen">
         {screen === 'shelf' && <ShelfScreen />}
         {screen === 'draw' && <DrawScreen />}
+        {screen === 'plan' && <PlanScreen />}
         {screen === 'publish' && <PublishScreen />}
       </main>
       <Notices />
@@ -91,6 +94,7 @@ const designCommands = {
   undo: () => sayStep('Undone', undoStep()?.label),
   redo: () => sayStep('Redone', redoStep()?.label),
   'go-draw': goToDraw,
+  'go-plan': () => studio.setState({ screen: 'plan' }),
   'go-publish': () => studio.setState({ screen: 'publish' }),
 } satisfies Partial<Record<CommandId, () => void>>;
 

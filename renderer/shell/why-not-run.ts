@@ -7,5 +7,6 @@ import { canRun } from './command-bus.ts';
 export function whyNotRun({ id, needs }: Command & { readonly id: CommandId }): string {
   if (canRun(id)) return '';
   if (needs && !studio.getState().open) return 'open a design first';
-  return needs === 'draw' ? 'on the Draw screen' : 'not here';
+  if (needs === 'draw') return 'on the Draw screen';
+  return needs === 'plan' ? 'on the Plan screen' : 'not here';
 }

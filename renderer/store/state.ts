@@ -11,7 +11,7 @@ import type { Materials } from '../../shared/materials/materials.ts';
 import type { Drawing } from './drawing.ts';
 import type { Views } from './views.ts';
 
-export type Screen = 'shelf' | 'draw' | 'publish';
+export type Screen = 'shelf' | 'draw' | 'plan' | 'publish';
 export type Tool =
   | 'knot'
   | 'line'

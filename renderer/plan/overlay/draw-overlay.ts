@@ -1,0 +1,57 @@
+/** All that lies over the chart on the Plan screen, by the view that was chosen. */
+import { strokeTwoTones } from '../../surface/two-tones.ts';
+import type { PlanView } from '../plans/plans.ts';
+import { worstRows } from '../plans/row-facts.ts';
+import { tyingPlace } from '../plans/tying-place.ts';
+import { drawLive, drawLiveBars } from './draw-live.ts';
+import { drawLongCarries } from './draw-long-carries.ts';
+import { drawLooseEnds } from './draw-loose-ends.ts';
+import { drawStrand } from './draw-strand.ts';
+import type { Pen, PlacedOverlay } from './overlay.ts';
+import { addCells, veilAll, veilOtherRows, veilOthers, veilUntied } from './veils.ts';
+
+export function drawOverlay(pen: Pen, overlay: PlacedOverlay): void {
+  const { strand, tied } = overlay;
+  views[overlay.view](pen, overlay);
+  if (strand !== null && overlay.view !== 'strands') drawStrand(pen, overlay, strand);
+  if (tied !== null) drawTied(pen, overlay, tied);
+}
+
+const views: Readonly<Record<PlanView, (pen: Pen, overlay: PlacedOverlay) => void>> = {
+  strands(pen, overlay) {
+    if (overlay.strand === null) return;
+    veilOthers(pen, overlay, overlay.strand);
+    drawStrand(pen, overlay, overlay.strand);
+  },
+  live(pen, overlay) {
+    veilAll(pen, overlay);
+    drawLive(pen, overlay);
+  },
+  'loose-ends'(pen, overlay) {
+    veilAll(pen, overlay);
+    drawLooseEnds(pen, overlay);
+  },
+  'long-carries'(pen, overlay) {
+    veilAll(pen, overlay);
+    drawLongCarries(pen, overlay);
+  },
+  'worst-rows'(pen, overlay) {
+    const worst = worstRows(overlay.planned.rows, overlay.rowsBy);
+    veilOtherRows(
+      pen,
+      overlay,
+      worst.map(({ row }) => row - 1),
+    );
+    drawLiveBars(pen, overlay);
+  },
+};
+
+/** What is not tied yet is faint; the next knot has an outline. */
+function drawTied(pen: Pen, overlay: PlacedOverlay, knots: number): void {
+  veilUntied(pen, overlay, knots);
+  const { row, column } = tyingPlace(overlay.planned.tables, knots);
+  if (column === null) return;
+  pen.beginPath();
+  addCells(pen, overlay, { left: column, right: column, top: row, bottom: row });
+  strokeTwoTones(pen, { ratio: overlay.placed.ratio, width: 2 });
+}

@@ -1,0 +1,91 @@
+/** Paper over what does not count at the moment: still to be told apart below it, but quiet. */
+import { goesRight } from '../../../shared/chart/chart.ts';
+import type { CellBlock } from '../../surface/chart-bitmap.ts';
+import { columnEdge, rowEdge } from '../../surface/view.ts';
+import { stretchesOf } from '../plans/strand-facts.ts';
+import { tyingPlace } from '../plans/tying-place.ts';
+import type { Pen, PlacedOverlay } from './overlay.ts';
+
+const cover = { others: 0.66, untied: 0.74, all: 0.6 };
+
+/** Over all but the cells of the chosen strand. */
+export function veilOthers(pen: Pen, overlay: PlacedOverlay, strand: number): void {
+  const { planned, inSight } = overlay;
+  pen.beginPath();
+  addCells(pen, overlay, inSight);
+  for (const s of stretchesInSight(overlay, strand))
+    addCells(pen, overlay, cellsOf(planned.tables.stretches, s));
+  fillPaper(pen, overlay, cover.others);
+}
+
+/** Over the whole chart, so that what is drawn on it stands out. */
+export function veilAll(pen: Pen, overlay: PlacedOverlay): void {
+  pen.beginPath();
+  addCells(pen, overlay, overlay.inSight);
+  fillPaper(pen, overlay, cover.all);
+}
+
+/** Over all rows but some (from 0). */
+export function veilOtherRows(pen: Pen, overlay: PlacedOverlay, rows: readonly number[]): void {
+  const { left, right } = overlay.inSight;
+  pen.beginPath();
+  addCells(pen, overlay, overlay.inSight);
+  for (const row of rows) addCells(pen, overlay, { left, right, top: row, bottom: row });
+  fillPaper(pen, overlay, cover.others);
+}
+
+/** Over what is not tied yet. */
+export function veilUntied(pen: Pen, overlay: PlacedOverlay, knots: number): void {
+  const { tables } = overlay.planned;
+  const { row, column } = tyingPlace(tables, knots);
+  if (column === null) return;
+  const { columns, rows, startCorner } = tables;
+  const isRight = goesRight(startCorner, row);
+  pen.beginPath();
+  addCells(pen, overlay, {
+    left: isRight ? column : 0,
+    right: isRight ? columns - 1 : column,
+    top: row,
+    bottom: row,
+  });
+  if (row + 1 < rows) addCells(pen, overlay, { left: 0, right: columns - 1, top: row + 1, bottom: rows - 1 });
+  fillPaper(pen, overlay, cover.untied);
+}
+
+/** The strand's stretches in rows that are in sight, and its neighbours just outside. */
+export function* stretchesInSight(overlay: PlacedOverlay, strand: number): Generator<number> {
+  const { tables } = overlay.planned;
+  const { row, after } = tables.stretches;
+  const { top, bottom } = overlay.inSight;
+  for (const s of stretchesOf(tables, strand)) {
+    if (row[s]! > bottom) return;
+    const next = after[s]!;
+    if (row[s]! >= top || (next !== -1 && row[next]! >= top)) yield s;
+  }
+}
+
+/** The cells that a stretch ties. */
+export function cellsOf(
+  { row, from, to }: PlacedOverlay['planned']['tables']['stretches'],
+  s: number,
+): CellBlock {
+  return {
+    left: Math.min(from[s]!, to[s]!),
+    right: Math.max(from[s]!, to[s]!),
+    top: row[s]!,
+    bottom: row[s]!,
+  };
+}
+
+export function addCells(pen: Pen, { placed: { view }, size }: PlacedOverlay, block: CellBlock): void {
+  const { left, top, right, bottom } = block;
+  const [x, y] = [columnEdge(view, size, left), rowEdge(view, size, top)];
+  pen.rect(x, y, columnEdge(view, size, right + 1) - x, rowEdge(view, size, bottom + 1) - y);
+}
+
+function fillPaper(pen: Pen, { inks }: PlacedOverlay, alpha: number): void {
+  pen.globalAlpha = alpha;
+  pen.fillStyle = inks.paper;
+  pen.fill('evenodd');
+  pen.globalAlpha = 1;
+}

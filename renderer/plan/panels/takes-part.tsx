@@ -1,0 +1,83 @@
+/**
+ * What the hanging takes by this plan, beside what it took before the last change of a setting, and beside a careful
+ * person who doesn't look ahead. Plans are compared with their like: quick with quick, full with full.
+ */
+import { formatTime } from '../../../shared/units/time.ts';
+import type { Units } from '../../../shared/units/units.ts';
+import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
+import { useStudio } from '../../store/use-studio.ts';
+import type { Figures } from '../plans/figures.ts';
+import { type Plans, usePlans } from '../plans/plans.ts';
+
+interface Row {
+  readonly key: keyof Figures;
+  readonly name: string;
+  readonly shown: (value: number, units: Units) => string;
+  /** How a difference is shown; less is better in all of them. */
+  readonly differs: (value: number, units: Units) => string;
+}
+
+const count = (value: number) => value.toLocaleString('en');
+const rows: readonly Row[] = [
+  { key: 'pieces', name: 'Pieces', shown: count, differs: count },
+  { key: 'looseEnds', name: 'Loose ends', shown: count, differs: count },
+  {
+    key: 'yarnCutMm',
+    name: 'Yarn to cut',
+    shown: (mm, units) => formatYarnLength(mm, units, { enough: true }),
+    differs: formatYarnLength,
+  },
+  { key: 'carriedMm', name: 'Carried', shown: formatYarnLength, differs: formatYarnLength },
+  { key: 'liveMax', name: 'Hanging at once', shown: (live) => `${live} at most`, differs: count },
+  { key: 'seconds', name: 'Hours', shown: (seconds) => `≈ ${formatTime(seconds)}`, differs: formatTime },
+];
+
+export function TakesPart() {
+  const quick = usePlans((state) => state.quick);
+  const full = usePlans((state) => state.full);
+  const last = usePlans((state) => state.last);
+  const careful = usePlans((state) => state.careful);
+  const settled = usePlans((state) => state.settled);
+  const problem = usePlans((state) => state.problem);
+  const units = useStudio((state) => state.settings.units);
+  const now = (full ?? quick)?.figures;
+  if (!now) return <p className={problem ? 'fault' : 'quiet'}>{problem || 'Planning…'}</p>;
+  const pair = comparedWithLast({ quick, full, last });
+  return (
+    <table className="figures" aria-busy={!settled}>
+      <caption className="unseen">What it takes now, against the last setting and a careful person</caption>
+      <thead>
+        <tr>
+          <td />
+          <th scope="col">Now</th>
+          <th scope="col">Against the last setting</th>
+          <th scope="col">Against a careful person</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(({ key, name, shown, differs }) => (
+          <tr key={key}>
+            <th scope="row">{name}</th>
+            <td className="now">{shown(now[key], units)}</td>
+            <td>
+              {pair ? difference(pair.now[key] - pair.last[key], (value) => differs(value, units)) : '–'}
+            </td>
+            <td>{careful ? difference(now[key] - careful[key], (value) => differs(value, units)) : '…'}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+function comparedWithLast({ quick, full, last }: Pick<Plans, 'quick' | 'full' | 'last'>) {
+  if (full && last?.full) return { now: full.figures, last: last.full };
+  return quick && last?.quick ? { now: quick.figures, last: last.quick } : null;
+}
+
+/** '+4', '−1.2 m', 'the same'. */
+function difference(value: number, shown: (value: number) => string): string {
+  const size = shown(Math.abs(value));
+  if (size === shown(0)) return 'same';
+  return `${value > 0 ? '+' : '−'}${size}`;
+}

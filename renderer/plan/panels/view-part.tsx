@@ -1,0 +1,41 @@
+/** The figures of what is shown over the chart; the view of strands has its own part. */
+import type { ReactNode } from 'react';
+import { SidePart } from '../../draw/side-part.tsx';
+import type { Planned } from '../plans/planned.ts';
+import { type PlanView, shownPlan, usePlans } from '../plans/plans.ts';
+import { LongCarriesPart } from './long-carries-part.tsx';
+import { WorstRowsPart } from './worst-rows-part.tsx';
+
+const parts: Readonly<
+  Record<PlanView, { readonly title: string; readonly body: (planned: Planned) => ReactNode } | null>
+> = {
+  strands: null,
+  live: { title: 'Hanging at once', body: (planned) => <p>{liveWords(planned)}</p> },
+  'loose-ends': { title: 'Loose ends', body: (planned) => <p>{looseEndWords(planned)}</p> },
+  'long-carries': { title: 'Long carries', body: (planned) => <LongCarriesPart tables={planned.tables} /> },
+  'worst-rows': { title: 'Worst rows', body: (planned) => <WorstRowsPart rows={planned.rows} /> },
+};
+
+export function ViewPart() {
+  const view = usePlans((state) => state.view);
+  const planned = usePlans(shownPlan);
+  const part = parts[view];
+  if (!part || !planned) return null;
+  return <SidePart title={part.title}>{part.body(planned)}</SidePart>;
+}
+
+function liveWords({ figures, rows }: Planned): string {
+  const { liveMax } = figures;
+  if (liveMax === 0) return 'No strand hangs from one row to the next.';
+  const worst = rows.filter(({ live }) => live === liveMax);
+  const mean = rows.slice(0, -1).reduce((sum, { live }) => sum + live, 0) / Math.max(1, rows.length - 1);
+  const first = worst[0]!.row;
+  const also = worst.length > 1 ? `, and below ${worst.length - 1} more` : '';
+  return `At most ${liveMax} strands hang at the back at once, below row ${first}${also}; ${mean.toFixed(1)} on average.`;
+}
+
+function looseEndWords({ figures, tables }: Planned): string {
+  const { pieces, strands } = tables;
+  const joins = pieces.count - strands.count;
+  return `${figures.looseEnds.toLocaleString('en')} loose ends: two for each of ${pieces.count.toLocaleString('en')} pieces. ${joins.toLocaleString('en')} pieces are joined, where two ends hang side by side.`;
+}

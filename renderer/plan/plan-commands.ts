@@ -1,0 +1,26 @@
+import type { CommandId } from '../../shared/commands.ts';
+import { chooseBeside, goToStrand, letGoOfStrand, showView, stepTying, tieTo } from './plan-deeds.ts';
+import type { Planner } from './plans/keep-plans.ts';
+
+/** What the Plan screen carries out while it is shown. */
+export function planCommands(planner: Planner) {
+  return {
+    'plan-strands': () => showView('strands'),
+    'plan-live': () => showView('live'),
+    'plan-loose-ends': () => showView('loose-ends'),
+    'plan-long-carries': () => showView('long-carries'),
+    'plan-worst-rows': () => showView('worst-rows'),
+    'next-strand': () => chooseBeside(1),
+    'previous-strand': () => chooseBeside(-1),
+    'strand-start': () => goToStrand('start'),
+    'strand-end': () => goToStrand('end'),
+    'let-go-strand': letGoOfStrand,
+    'next-run': () => stepTying('next-run'),
+    'run-before': () => stepTying('run-before'),
+    'next-row': () => stepTying('next-row'),
+    'row-before': () => stepTying('row-before'),
+    'all-tied': () => tieTo(Number.POSITIVE_INFINITY),
+    'full-plan': () => planner.again(),
+    'stop-plan': () => planner.stop(),
+  } satisfies Partial<Record<CommandId, () => void>>;
+}

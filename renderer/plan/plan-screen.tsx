@@ -1,0 +1,56 @@
+/**
+ * Plan: what the hanging takes and how it is tied, before the first knot. The maker's settings at the left, the hanging
+ * with its strands in the middle, figures and what is chosen at the right, the tying order below. What else there is to
+ * plan gets a part of its own in one of the two columns.
+ */
+import { useEffect } from 'react';
+import { SidePart } from '../draw/side-part.tsx';
+import { handleCommands } from '../shell/command-bus.ts';
+import { useStudio } from '../store/use-studio.ts';
+import { OrderBar } from './panels/order-bar.tsx';
+import { StrandPart } from './panels/strand-part.tsx';
+import { TakesPart } from './panels/takes-part.tsx';
+import { TyingPart } from './panels/tying-part.tsx';
+import { ViewPart } from './panels/view-part.tsx';
+import { YarnsPart } from './panels/yarns-part.tsx';
+import { PlanChart } from './plan-chart.tsx';
+import { planCommands } from './plan-commands.ts';
+import { keepPlans } from './plans/keep-plans.ts';
+import './plan.css';
+
+export function PlanScreen() {
+  const opening = useStudio((state) => state.open?.opening);
+  useEffect(() => {
+    if (!opening) return;
+    const planner = keepPlans();
+    const forget = handleCommands(planCommands(planner));
+    return () => {
+      forget();
+      planner.forget();
+    };
+  }, [opening]);
+  if (!opening) return null;
+  return (
+    <div className="plan">
+      <aside className="side left" aria-label="How you tie">
+        <SidePart title="How you tie">
+          <TyingPart />
+        </SidePart>
+      </aside>
+      <PlanChart key={opening} />
+      <aside className="side" aria-label="Strands and figures">
+        <SidePart title="Strand">
+          <StrandPart />
+        </SidePart>
+        <ViewPart />
+        <SidePart title="What it takes">
+          <TakesPart />
+        </SidePart>
+        <SidePart title="Yarns">
+          <YarnsPart />
+        </SidePart>
+      </aside>
+      <OrderBar />
+    </div>
+  );
+}

@@ -1,0 +1,43 @@
+/** What the Plan screen says of strands, rows and cells. Rows and cords count from 1. */
+
+import type { Units } from '../../shared/units/units.ts';
+import { formatYarnLength } from '../../shared/units/yarn-length.ts';
+import type { StrandFacts } from './plans/strand-facts.ts';
+
+/** 'Moss, strand 3: pieces 1-2, rows 4 to 18, 212 knots, 7.9 m; carried 5 times, …; ends at row 18, cord 7'. */
+export function strandWords(facts: StrandFacts, yarn: string, units: Units, isEstimate: boolean): string {
+  const { start, end, knots, usedMm } = facts;
+  const rows = start.row === end.row ? `row ${start.row}` : `rows ${start.row} to ${end.row}`;
+  const length = `${isEstimate ? '≈ ' : ''}${formatYarnLength(usedMm, units)}`;
+  return [
+    `${yarn}, strand ${facts.number}: ${piecesWords(facts.pieces)}, ${rows}, ${counted(knots, 'knot')}, ${length}`,
+    carriedWords(facts),
+    `ends at row ${end.row}, cord ${end.cord}`,
+  ].join('; ');
+}
+
+/** 'piece 4', 'pieces 1-3', 'pieces 2, 5-6 and 9'. */
+export function piecesWords(pieces: readonly number[]): string {
+  const ranges: [first: number, last: number][] = [];
+  for (const piece of pieces) {
+    const range = ranges.at(-1);
+    if (range && range[1] === piece - 1) range[1] = piece;
+    else ranges.push([piece, piece]);
+  }
+  const words = ranges.map(([first, last]) => (first === last ? String(first) : `${first}-${last}`));
+  const list = words.length < 2 ? words.join('') : `${words.slice(0, -1).join(', ')} and ${words.at(-1)}`;
+  return `${pieces.length === 1 ? 'piece' : 'pieces'} ${list}`;
+}
+
+function carriedWords({ carries, longestCords, longestRows }: StrandFacts): string {
+  if (carries === 0) return 'never carried';
+  const across = longestCords > 0 ? [counted(longestCords, 'cord')] : [];
+  const down = longestRows > 0 ? [counted(longestRows, 'row')] : [];
+  const longest = [...across, ...down].join(' and ');
+  return carries === 1 ? `carried once, ${longest}` : `carried ${carries} times, at most ${longest}`;
+}
+
+/** '1 knot', '1,204 knots'. */
+export function counted(count: number, thing: string): string {
+  return `${count.toLocaleString('en')} ${thing}${count === 1 ? '' : 's'}`;
+}

@@ -1,0 +1,145 @@
+/**
+ * Keeps the plans true to the open design and to the settings that are being tried: asks the worker soon after a change;
+ * a newer question takes the place of an older one at once.
+ */
+import type { OpenDesign } from '../../store/state.ts';
+import { studio } from '../../store/studio.ts';
+import { forgetPlans, type Plans, plans } from './plans.ts';
+import type { PlansAnswer, PlansQuestion } from './plans.worker.ts';
+
+/** Time from a change to its question: long enough to join the strokes of a key, short enough to feel live. */
+const restMs = 200;
+
+type Asked = Omit<Extract<PlansQuestion, { kind: 'plan' }>, 'number' | 'kind'>;
+
+export interface Planner {
+  /** Makes the full plan again, where it was stopped. */
+  again(): void;
+  stop(): void;
+  forget(): void;
+}
+
+/** Plans the design that is open until it is forgotten. */
+export function keepPlans(): Planner {
+  const worker = new Worker(new URL('./plans.worker.ts', import.meta.url), { type: 'module' });
+  const tell = (question: PlansQuestion) => worker.postMessage(question);
+  let asked: Asked | null = null;
+  /** True where its settings are only tried. */
+  let isTried = false;
+  let number = 0;
+  let timer = 0;
+
+  const ask = () => {
+    timer = 0;
+    if (!asked) return;
+    number++;
+    tell({ kind: 'plan', number, ...asked });
+    plans.setState({ progress: 0 });
+  };
+
+  const take = (answer: PlansAnswer) => {
+    if (answer.kind === 'steps') plans.setState({ steps: answer });
+    else if (answer.number === number && timer === 0) {
+      plans.setState(taken(answer));
+      if (answer.kind === 'planned') askSteps();
+    }
+  };
+
+  const askSteps = () => {
+    const { tied } = plans.getState();
+    if (tied === null) plans.setState({ steps: null });
+    else tell({ kind: 'steps', knots: tied });
+  };
+
+  const follow = () => {
+    const { open } = studio.getState();
+    const { draft } = plans.getState();
+    if (!open) return;
+    const now = questionOf(open, draft);
+    const before = asked;
+    const wasTried = isTried;
+    asked = now;
+    isTried = draft !== null;
+    if (before && isAlike(before, now)) return;
+    if (before) plans.setState((state) => ({ settled: false, last: lastOf(state, before, now, wasTried) }));
+    clearTimeout(timer);
+    timer = window.setTimeout(ask, restMs);
+  };
+
+  worker.addEventListener('message', ({ data }: MessageEvent<PlansAnswer>) => take(data));
+  const forgets = [
+    studio.subscribe((state, before) => state.open !== before.open && follow()),
+    plans.subscribe((state, before) => {
+      if (state.draft !== before.draft) follow();
+      if (state.tied !== before.tied) askSteps();
+    }),
+  ];
+  follow();
+  return {
+    again: ask,
+    stop() {
+      tell({ kind: 'stop' });
+      plans.setState({ progress: null });
+    },
+    forget() {
+      for (const each of forgets) each();
+      clearTimeout(timer);
+      worker.terminate();
+      forgetPlans();
+    },
+  };
+}
+
+/** Fields that no figure of the plan depends on are left out, and so is the picture under the chart: it may be large. */
+function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): Asked {
+  return { chart, design: { ...design, tying: draft ?? design.tying, layers: [], reference: null } };
+}
+
+function taken(answer: Exclude<PlansAnswer, { kind: 'steps' }>): Partial<Plans> {
+  switch (answer.kind) {
+    case 'planned':
+      return answer.effort === 'quick'
+        ? { quick: answer.planned, full: null, careful: null, problem: '', settled: true }
+        : { full: answer.planned, progress: null };
+    case 'careful':
+      return { careful: answer.figures };
+    case 'progress':
+      return { progress: answer.done };
+    case 'problem':
+      return {
+        quick: null,
+        full: null,
+        careful: null,
+        problem: answer.sentence,
+        progress: null,
+        settled: true,
+      };
+  }
+}
+
+/**
+ * What to compare with from now on. While settings are tried, what the hanging took before the first try stands;
+ * another picture or yarn can't be compared with.
+ */
+function lastOf(
+  { last, settled, quick, full }: Plans,
+  before: Asked,
+  now: Asked,
+  wasTried: boolean,
+): Plans['last'] {
+  if (!isAlike({ ...before, design: { ...before.design, tying: now.design.tying } }, now)) return null;
+  if (wasTried || !settled || !quick) return last;
+  return { quick: quick.figures, full: full?.figures ?? null };
+}
+
+function isAlike(a: Asked, b: Asked): boolean {
+  const keys = Object.keys(b.design) as (keyof Asked['design'])[];
+  const isSameDesign = keys.every((key) => key === 'layers' || a.design[key] === b.design[key]);
+  return isSameDesign && sameCells(a.chart, b.chart);
+}
+
+function sameCells(a: OpenDesign['chart'], b: OpenDesign['chart']): boolean {
+  if (a === b) return true;
+  if (a.columns !== b.columns || a.rows !== b.rows || a.startCorner !== b.startCorner) return false;
+  return a.cells.every((code, cell) => code === b.cells[cell]);
+}

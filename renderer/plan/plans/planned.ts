@@ -1,0 +1,30 @@
+/** A plan as the Plan screen shows it: made in the worker, with the same code as everywhere. */
+import type { Chart } from '../../../shared/chart/chart.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import type { Materials } from '../../../shared/materials/materials.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
+import type { Plan } from '../../../shared/tying/plan.ts';
+import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import { type Figures, figuresOf } from './figures.ts';
+import { type PlanTables, planTables } from './plan-tables.ts';
+import { type RowFacts, rowFacts } from './row-facts.ts';
+
+export interface Planned {
+  readonly tables: PlanTables;
+  /** Row 1 first. */
+  readonly rows: readonly RowFacts[];
+  readonly materials: Materials;
+  readonly figures: Figures;
+}
+
+/** `chart` and `plan` are the design's own. The order stays in the worker: steps are asked for a few at a time. */
+export function planned(
+  design: Design,
+  chart: Chart,
+  plan: Plan,
+): { readonly planned: Planned; readonly order: TyingOrder } {
+  const order = tyingOrder(chart, plan);
+  const materials = materialsOf(design, chart, plan);
+  const figures = figuresOf(materials, plan);
+  return { planned: { tables: planTables(order), rows: rowFacts(order), materials, figures }, order };
+}

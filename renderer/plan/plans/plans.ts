@@ -1,0 +1,80 @@
+/**
+ * What the Plan screen knows of the open design's plan, as far as it was answered, and what the person looks at. It
+ * belongs to one open design and is forgotten when the screen is left.
+ */
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { Cell } from '../../../shared/chart/tools/cell.ts';
+import type { TyingSettings } from '../../../shared/design/schema.ts';
+import type { Step } from '../../../shared/tying/steps/step.ts';
+import type { Figures } from './figures.ts';
+import type { Planned } from './planned.ts';
+import type { RowMeasure } from './row-facts.ts';
+
+/** What is shown over the chart. */
+export type PlanView = 'strands' | 'live' | 'loose-ends' | 'long-carries' | 'worst-rows';
+
+export interface Plans {
+  /** Of the quick plan and the full one; null until it is made. */
+  readonly quick: Planned | null;
+  readonly full: Planned | null;
+  /** What a careful person would need who doesn't look ahead. */
+  readonly careful: Figures | null;
+  /** Why there is no plan, and what to do; empty where all is well. */
+  readonly problem: string;
+  /** Share of the full plan that is done; null while none is being made. */
+  readonly progress: number | null;
+  /** False while an answer to the last change is awaited. */
+  readonly settled: boolean;
+  /** What the hanging took before the last change of a setting, by the quick and the full plan. */
+  readonly last: { readonly quick: Figures | null; readonly full: Figures | null } | null;
+  /** Settings that are being written and already tried, before they become a step of the history. */
+  readonly draft: TyingSettings | null;
+
+  readonly view: PlanView;
+  /** A cell of the chosen strand: it stays chosen when the plan changes. Null where none is. */
+  readonly chosen: Cell | null;
+  /** The cell cursor, or the cell under the pointer. */
+  readonly under: Cell | null;
+  /** Knots that are tied; null: all of them. */
+  readonly tied: number | null;
+  /** What is done next there, once the worker has told. */
+  readonly steps: { readonly knots: number; readonly steps: readonly Step[] } | null;
+  /** Carries longer than this are shown. */
+  readonly overMm: number;
+  readonly rowsBy: RowMeasure;
+}
+
+const noPlans: Plans = {
+  quick: null,
+  full: null,
+  careful: null,
+  problem: '',
+  progress: null,
+  settled: false,
+  last: null,
+  draft: null,
+  view: 'strands',
+  chosen: null,
+  under: null,
+  tied: null,
+  steps: null,
+  // About an inch: the trade's limit for a float on a thing that is worn (practice).
+  overMm: 25,
+  rowsBy: 'live',
+};
+
+export const plans = createStore<Plans>(() => noPlans);
+
+export function usePlans<T>(select: (state: Plans) => T): T {
+  return useStore(plans, select);
+}
+
+export function forgetPlans(): void {
+  plans.setState(noPlans);
+}
+
+/** The best plan there is so far. */
+export function shownPlan({ full, quick }: Pick<Plans, 'full' | 'quick'>): Planned | null {
+  return full ?? quick;
+}

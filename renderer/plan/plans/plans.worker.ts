@@ -1,0 +1,101 @@
+/**
+ * Plans the open design for the Plan screen: a quick plan at once, what a careful person would need, then the full plan
+ * with its progress. A newer question, or the word to stop, is listened for between two steps.
+ */
+import type { Chart } from '../../../shared/chart/chart.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
+import type { Plan } from '../../../shared/tying/plan.ts';
+import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
+import { planSteps } from '../../../shared/tying/plan-steps.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import type { Step } from '../../../shared/tying/steps/step.ts';
+import type { TyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import { type Figures, figuresOf } from './figures.ts';
+import { nextSteps } from './next-steps.ts';
+import { buffersOf } from './plan-tables.ts';
+import { type Planned, planned } from './planned.ts';
+
+export type Effort = 'quick' | 'full';
+
+export type PlansQuestion =
+  /** The design comes without its layers: the chart says all that a plan needs. */
+  | { readonly kind: 'plan'; readonly number: number; readonly design: Design; readonly chart: Chart }
+  | { readonly kind: 'stop' }
+  /** What is done next, by the last plan that was answered. */
+  | { readonly kind: 'steps'; readonly knots: number };
+
+export type PlansAnswer =
+  | { readonly kind: 'planned'; readonly number: number; readonly effort: Effort; readonly planned: Planned }
+  | { readonly kind: 'careful'; readonly number: number; readonly figures: Figures }
+  /** Share of the full plan that is done. */
+  | { readonly kind: 'progress'; readonly number: number; readonly done: number }
+  | { readonly kind: 'problem'; readonly number: number; readonly sentence: string }
+  | { readonly kind: 'steps'; readonly knots: number; readonly steps: readonly Step[] };
+
+/** How long it plans between two looks at what has come in. */
+const lookMs = 30;
+
+/** The newest question; -1 where planning was stopped. */
+let newest = -1;
+let order: TyingOrder | null = null;
+
+self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
+  switch (data.kind) {
+    case 'plan':
+      newest = data.number;
+      plan(data.number, data.design, data.chart);
+      break;
+    case 'stop':
+      newest = -1;
+      break;
+    case 'steps':
+      answer({ kind: 'steps', knots: data.knots, steps: order ? nextSteps(order, data.knots) : [] });
+      break;
+  }
+});
+
+async function plan(number: number, design: Design, chart: Chart): Promise<void> {
+  const quick = planStrands(design, chart, { effort: 'quick' });
+  if (!quick.ok) return answer({ kind: 'problem', number, sentence: quick.problem.sentence });
+  tell(number, 'quick', design, chart, quick.value);
+  await newsArrives();
+  if (newest !== number) return;
+  const careful = planCarefully(design, chart);
+  if (careful.ok) {
+    const figures = figuresOf(materialsOf(design, chart, careful.value), careful.value);
+    answer({ kind: 'careful', number, figures });
+  }
+  await planFully(number, design, chart);
+}
+
+async function planFully(number: number, design: Design, chart: Chart): Promise<void> {
+  const steps = planSteps(design, chart);
+  let looked = performance.now();
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) {
+      if (step.value.ok) tell(number, 'full', design, chart, step.value.value);
+      return;
+    }
+    if (performance.now() - looked < lookMs) continue;
+    answer({ kind: 'progress', number, done: step.value });
+    await newsArrives();
+    if (newest !== number) return;
+    looked = performance.now();
+  }
+}
+
+function tell(number: number, effort: Effort, design: Design, chart: Chart, made: Plan): void {
+  const all = planned(design, chart, made);
+  order = all.order;
+  answer({ kind: 'planned', number, effort, planned: all.planned }, buffersOf(all.planned.tables));
+}
+
+function answer(words: PlansAnswer, buffers: ArrayBuffer[] = []): void {
+  self.postMessage(words, { transfer: buffers });
+}
+
+/** Lets in what waits. */
+function newsArrives(): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve));
+}
