@@ -54,25 +54,39 @@ function drawTens(pen: Pen, view: View, { geometry, widthPx, heightPx, ratio }: 
 
 /** Where numbers must stand on the chart to stay in sight, a strip of paper lies below them. */
 function drawMargins(pen: Pen, view: View, rules: Rules): void {
-  const { geometry, inks, widthPx, heightPx } = rules;
-  const { left, right, top } = chartEdges(view, geometry);
-  const { side, upper } = stripsOf(rules);
+  const { inks, widthPx, heightPx } = rules;
+  const { left, right, upper } = insideStrips(view, rules);
   pen.fillStyle = inks.paper;
-  if (left < side) pen.fillRect(0, 0, side, heightPx);
-  if (right > widthPx - side) pen.fillRect(widthPx - side, 0, side, heightPx);
-  if (top < upper) pen.fillRect(0, 0, widthPx, upper);
+  pen.fillRect(0, 0, left, heightPx);
+  pen.fillRect(right, 0, widthPx - right, heightPx);
+  pen.fillRect(0, 0, widthPx, upper);
+}
+
+/** What the strips of paper leave of the screen, in device pixels. */
+export function insideStrips(
+  view: View,
+  rules: Pick<Rules, 'geometry' | 'widthPx' | 'ratio' | 'tapePx'>,
+): { readonly left: number; readonly right: number; readonly upper: number } {
+  const { left, right, top } = chartEdges(view, rules.geometry);
+  const { side, upper } = stripsOf(rules);
+  return {
+    left: left < side ? side : 0,
+    right: right > rules.widthPx - side ? rules.widthPx - side : rules.widthPx,
+    upper: top < upper ? upper : 0,
+  };
 }
 
 const stripPx = 50;
 const topStripPx = 22;
 
 /** Strips of paper below the numbers, in device pixels: at the sides, and at the upper edge. */
-function stripsOf({ ratio, tapePx }: Rules) {
+function stripsOf({ ratio, tapePx }: Pick<Rules, 'ratio' | 'tapePx'>) {
   return { side: (stripPx + tapePx.side) * ratio, upper: (topStripPx + tapePx.top) * ratio };
 }
 
 function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, inks, widthPx, ratio } = rules;
+  const onWood = { ink: '#2b1c0c', paper: inks.wood.plate };
   const step = stepOf(geometry.pitchMm * view.scale, 30 * ratio);
   const [first, last] = columnsInSight(view, geometry, widthPx);
   const onDowel = view.y + (geometry.dowel.y + geometry.dowel.diameter / 2) * view.scale;
@@ -89,21 +103,19 @@ function drawCordNumbers(pen: Pen, view: View, rules: Rules): void {
     if (c === 0 && step > 1 && step * geometry.pitchMm * view.scale < 40 * ratio) continue;
     const x = view.x + (c + 0.5) * geometry.pitchMm * view.scale;
     if (x < leastX || x > mostX) continue;
-    if (isOnDowel) drawPlate(pen, x, y, String(c + 1).length, ratio);
-    label(pen, String(c + 1), x, y, 'center', isOnDowel ? woodInks : inks, ratio);
+    if (isOnDowel) drawPlate(pen, x, y, String(c + 1).length, onWood.paper, ratio);
+    label(pen, String(c + 1), x, y, 'center', isOnDowel ? onWood : inks, ratio);
   }
 }
 
 /** A plate of wood under a number, so that the heads' cords don't run through it. */
-function drawPlate(pen: Pen, x: number, y: number, digits: number, ratio: number): void {
+function drawPlate(pen: Pen, x: number, y: number, digits: number, color: string, ratio: number): void {
   const width = (6.4 * digits + 7) * ratio;
-  pen.fillStyle = woodInks.paper;
+  pen.fillStyle = color;
   pen.beginPath();
   pen.roundRect(x - width / 2, y - 7 * ratio, width, 14 * ratio, 4 * ratio);
   pen.fill();
 }
-
-const woodInks = { ink: '#2b1c0c', paper: '#d0a06c' };
 
 function drawRowNumbers(pen: Pen, view: View, rules: Rules): void {
   const { geometry, startCorner, inks, widthPx, heightPx, ratio } = rules;

@@ -6,6 +6,7 @@ import Konva from 'konva';
 import type { Strips } from '../../shared/chart/tools/strips.ts';
 import { cellsInSight } from './draw-around.ts';
 import { drawGhost } from './draw-ghost.ts';
+import { insideStrips, type Rules } from './draw-rules.ts';
 import type { Inks, Look } from './look.ts';
 import type { Placed } from './placed.ts';
 
@@ -19,13 +20,27 @@ export class GhostSheet {
   }
 
   /** Null: there is none. */
-  draw(ghost: Strips | null, { geometry, colors }: Look, { paper }: Inks, placed: Placed): void {
+  draw(
+    ghost: Strips | null,
+    { geometry, colors }: Look,
+    { paper }: Inks,
+    placed: Placed,
+    tapePx: Rules['tapePx'],
+  ): void {
     const { view, widthPx, heightPx, ratio } = placed;
     const inSight = ghost && cellsInSight(view, geometry, widthPx, heightPx);
     this.layer.visible(inSight !== null);
     if (!inSight) return;
     const drawn = { ...geometry, strips: ghost, colors: colors.right, paper };
-    this.#draw = (pen) => drawGhost(pen, drawn, inSight, view, geometry, ratio);
+    const { left, right, upper } = insideStrips(view, { geometry, widthPx, ratio, tapePx });
+    this.#draw = (pen) => {
+      pen.save();
+      pen.beginPath();
+      pen.rect(left, upper, right - left, heightPx - upper);
+      pen.clip();
+      drawGhost(pen, drawn, inSight, view, geometry, ratio);
+      pen.restore();
+    };
     this.layer.draw();
   }
 }

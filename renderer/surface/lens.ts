@@ -191,6 +191,12 @@ export abstract class Lens {
     else this.#show(this.#view);
   }
 
+  /** After the hanging has grown below a still view: all of it in sight again, where it was so before. */
+  protected catchUp(): void {
+    const bottom = this.#view.y + this.#geometry.bounds.bottom * this.#view.scale;
+    if (this.#isFitted && bottom > this.#height) this.fit();
+  }
+
   #fitted(): View {
     return fitted(this.#geometry.bounds, this.#width, this.#height, marginPx * this.#ratio);
   }

@@ -74,16 +74,17 @@ export function hangsAlike(a: Design, b: Design): boolean {
   return a.dowel === b.dowel && a.fringe === b.fringe;
 }
 
+/** The dowel from its shaded side up, and the plates on it that numbers stand on. */
+const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184', plate: '#d0a06c' };
+
 /** The colours that the surface draws with, besides those of yarns. */
 export interface Inks {
   readonly ink: string;
   readonly paper: string;
   readonly rope: string;
   readonly ropeEdge: string;
-  readonly wood: { readonly shade: string; readonly body: string; readonly light: string };
+  readonly wood: typeof wood;
 }
-
-const wood = { shade: '#8f5f33', body: '#c08a52', light: '#dcb184' };
 
 /** Those of the theme; cord and wood as they are seen in a sight, since they hang there as well. */
 export function inksOf(element: Element, sight: Sight): Inks {
@@ -95,6 +96,11 @@ export function inksOf(element: Element, sight: Sight): Inks {
     paper: style.getPropertyValue('--linen').trim(),
     rope: seen(dark ? '#cdbf9f' : COTTON),
     ropeEdge: seen(dark ? '#8f8266' : '#bfae8a'),
-    wood: { shade: seen(wood.shade), body: seen(wood.body), light: seen(wood.light) },
+    wood: {
+      shade: seen(wood.shade),
+      body: seen(wood.body),
+      light: seen(wood.light),
+      plate: seen(wood.plate),
+    },
   };
 }

@@ -15,7 +15,7 @@ import { type CellBlock, changedBlocks } from './chart-bitmap.ts';
 import { ChartSheet } from './chart-sheet.ts';
 import { drawAround } from './draw-around.ts';
 import { drawOverlays, overlaysAlike } from './draw-overlays.ts';
-import { drawRules } from './draw-rules.ts';
+import { drawRules, type Rules } from './draw-rules.ts';
 import { drawTapes, tapePx } from './draw-tapes.ts';
 import { GhostSheet } from './ghost-sheet.ts';
 import { Lens } from './lens.ts';
@@ -128,7 +128,8 @@ export class Surface extends Lens {
     if (whole || this.#overDirty) this.#over.draw(placed);
     this.#rules.visible(!this.#hasRulesBelow());
     if ((whole || this.#rulesDirty) && this.#rules.visible()) this.#rules.draw();
-    if (whole || this.#ghostDirty) this.#ghost.draw(this.#ghostNow(), this.#look, this.#inks, placed);
+    if (whole || this.#ghostDirty)
+      this.#ghost.draw(this.#ghostNow(), this.#look, this.#inks, placed, this.#tapePx());
     this.#overDirty = false;
     this.#rulesDirty = false;
     this.#ghostDirty = false;
@@ -161,17 +162,24 @@ export class Surface extends Lens {
     const { views, settings } = this.#state;
     const { placed } = this;
     if (views.finished || views.distance) return;
-    const top = settings.units === 'both' ? 2 * tapePx.top : tapePx.top;
+    // Below the strips of paper on which numbers stand at the screen's edges.
+    drawOverlays(pen, this.#state, placed, this.#look.geometry);
     drawRules(pen, {
       ...placed,
       geometry: this.#look.geometry,
       startCorner: this.#open.design.startCorner,
       inks: this.#inks,
       hasTens: views.rules,
-      tapePx: views.rulers ? { ...tapePx, top } : { side: 0, top: 0 },
+      tapePx: this.#tapePx(),
     });
     if (views.rulers) drawTapes(pen, placed, this.#look.geometry, this.#inks, settings.units);
-    drawOverlays(pen, this.#state, placed, this.#look.geometry);
+  }
+
+  /** Of the tapes at the edges of the screen, in CSS pixels: along the dowel there are two where both units are shown. */
+  #tapePx(): Rules['tapePx'] {
+    const { views, settings } = this.#state;
+    if (!views.rulers) return { side: 0, top: 0 };
+    return { ...tapePx, top: settings.units === 'both' ? 2 * tapePx.top : tapePx.top };
   }
 
   /** None where the hanging is shown as it will be. */
@@ -225,6 +233,7 @@ export class Surface extends Lens {
       if (!hangsAlike(designBefore, design)) this.#takeAround(design);
       if (open.chart !== openBefore.chart) this.#takeCells(openBefore);
     }
+    if (before.draft.fringe && !state.draft.fringe) this.catchUp();
     if (isOtherLook || !layAlike(before, state)) this.#layOver();
     if (views.distance !== before.views.distance) {
       if (views.distance) this.goAcrossRoom();
