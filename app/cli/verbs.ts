@@ -28,6 +28,14 @@ export const verbs: Readonly<Record<string, VerbEntry>> = {
     summary: 'prints the written rows',
     load: async () => (await import('./verbs/rows.ts')).rows,
   },
+  steps: {
+    summary: 'prints what to do, step by step',
+    load: async () => (await import('./verbs/steps.ts')).steps,
+  },
+  bundles: {
+    summary: 'prints which pieces of yarn to cut, and writes labels for them',
+    load: async () => (await import('./verbs/bundles.ts')).bundles,
+  },
   pattern: {
     summary: 'writes the pattern as PDF, and the chart as PNG',
     load: async () => (await import('./verbs/pattern.ts')).pattern,

@@ -1,4 +1,5 @@
 /** Reads options of the kinds that several verbs have. */
+import { type Paper, papers } from '../../shared/pattern/papers.ts';
 import { good, type Result } from '../../shared/result.ts';
 import { usage, type Words } from './cli-verb.ts';
 
@@ -20,4 +21,12 @@ export function count({ values }: Words, name: string, most: number): Result<num
 /** JSON is all that these verbs can print, and the option says so. */
 export function asJson({ values }: Words): Result<null> {
   return values.json === true ? good(null) : usage('This verb prints JSON: add --json.');
+}
+
+export function paperOf({ values: { paper } }: Words): Result<Paper> {
+  return isPaper(paper) ? good(paper) : usage(`--paper takes a4 or letter, not “${paper}”.`);
+}
+
+function isPaper(paper: unknown): paper is Paper {
+  return typeof paper === 'string' && Object.hasOwn(papers, paper);
 }

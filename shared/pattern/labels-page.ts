@@ -43,7 +43,7 @@ const HEIGHT_MM = 32;
 const PADDING_MM = 3.2;
 const SWATCH_MM = 5.4;
 const NAME_MM = sizes.body * 1.15;
-const SMALL_MM = sizes.small;
+const SMALL_MM = sizes.note;
 const NUMBER_LINES = 3;
 
 /** What stands on one label. */
@@ -86,9 +86,10 @@ function withNumber(ranges: readonly Range[], number: number): Range[] {
   return [...ranges, { from: number, to: number }];
 }
 
-/** '5 pieces: 1, 4–6, 9'. */
+/** 'piece 2', '5 pieces: 1, 4–6, 9'. */
 function numberLines({ count, ranges }: BundleLabel, width: number): string[] {
-  const text = `${counted(count, 'piece')}: ${ranges.map(rangeText).join(', ')}`;
+  const numbers = ranges.map(rangeText).join(', ');
+  const text = count === 1 ? `piece ${numbers}` : `${counted(count, 'piece')}: ${numbers}`;
   return wrapText(text, 'sans', SMALL_MM, width);
 }
 
@@ -113,9 +114,7 @@ function drawLabel(bundle: BundleLabel, context: LabelsContext, x: number, y: nu
       role: 'paragraph',
     }),
     label(left, top + 10.4, formatLength(bundle.cutMm, units, { enough: true }), { sizeMm: NAME_MM }),
-    ...lines.map((line, i) =>
-      label(left, top + 14.8 + i * SMALL_MM * LEADING, line, { sizeMm: SMALL_MM, color: inks.soft }),
-    ),
+    ...lines.map((line, i) => label(left, top + 14.8 + i * SMALL_MM * LEADING, line, { sizeMm: SMALL_MM })),
   ];
 }
 

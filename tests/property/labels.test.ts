@@ -106,7 +106,7 @@ function numbersOn({ pages }: PatternDocument): number {
     items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
   );
   return texts
-    .flatMap((text) => /^([\d,]+) pieces?:/.exec(text)?.[1] ?? [])
+    .flatMap((text) => (/^piece \d+$/.test(text) ? '1' : (/^([\d,]+) pieces:/.exec(text)?.[1] ?? [])))
     .reduce((sum, count) => sum + Number(count.replaceAll(',', '')), 0);
 }
 

@@ -1,8 +1,7 @@
 import { basename, extname, join } from 'node:path';
-import { type Paper, papers } from '../../../shared/pattern/papers.ts';
-import { type CliVerb, usage } from '../cli-verb.ts';
+import type { CliVerb } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
-import { needed } from '../words.ts';
+import { needed, paperOf } from '../words.ts';
 import { writePattern } from '../write-pattern.ts';
 
 export const pattern: CliVerb = {
@@ -16,16 +15,15 @@ export const pattern: CliVerb = {
   async run(words, terminal) {
     const out = needed(words, 'out');
     if (!out.ok) return out;
-    const paper = words.values.paper;
-    if (!isPaper(paper)) return usage(`--paper takes a4 or letter, not “${paper}”.`);
+    const paper = paperOf(words);
+    if (!paper.ok) return paper;
     const given = words.positionals[0]!;
     const design = await readDesign(terminal, given);
     if (!design.ok) return design;
     const stem = basename(given, extname(given));
-    return writePattern(terminal, design.value, { paper, place: join(terminal.path(out.value), stem) });
+    return writePattern(terminal, design.value, {
+      paper: paper.value,
+      place: join(terminal.path(out.value), stem),
+    });
   },
 };
-
-function isPaper(paper: unknown): paper is Paper {
-  return typeof paper === 'string' && Object.hasOwn(papers, paper);
-}

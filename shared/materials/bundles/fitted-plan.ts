@@ -12,7 +12,8 @@ export interface Fitting {
   readonly roundUpMm: number;
   /**
    * Yarn kept in hand against loose tension and slips, as a share of what is knotted and carried: 0.1 is 10 %. A piece
-   * that would be longer than the working length with it is cut at the working length, as it was planned.
+   * that would come within a step of the working length with it, or beyond, is cut at the working length, as it was
+   * planned: two lengths so nearly alike would only be mixed up.
    */
   readonly reserve: number;
 }
@@ -42,7 +43,9 @@ function fittedPiece(piece: Piece, { settings }: Plan, { roundUpMm, reserve }: F
   const worked = toTenths(piece.knottedMm) + toTenths(piece.carriedMm);
   const step = Math.max(1, toTenths(roundUpMm));
   const need = used + Math.ceil(worked * reserve - noise);
-  const cut = Math.min(Math.ceil(need / step) * step, toTenths(settings.workingLengthMm));
+  const stepped = Math.ceil(need / step) * step;
+  const longest = toTenths(settings.workingLengthMm);
+  const cut = stepped + step > longest ? longest : stepped;
   return { ...piece, cutMm: fromTenths(cut), leftOverMm: fromTenths(cut - used) };
 }
 

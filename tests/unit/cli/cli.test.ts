@@ -126,6 +126,8 @@ describe('wrong usage', () => {
       '--yarns and --from exclude each other',
     ],
     [['picture', 'fox.png', '--cords', '4', '--out', 'fox.png'], '--out takes the name of a .larkrow file.'],
+    [['bundles', 'Fox.larkrow'], 'Add either --json, or --labels with the name of a PDF file.'],
+    [['bundles', 'Fox.larkrow', '--json', '--labels', 'x.pdf'], 'Add either --json, or --labels'],
     [['demo'], '--out is missing.'],
   ])('%j ends with 2, one sentence and a hint', async (words, sentence) => {
     const { code, out, err } = await larkrow(folderWithFox(), ...words);
@@ -241,6 +243,36 @@ describe('what the verbs print', () => {
     );
   });
 
+  it('is what to do, step by step', async () => {
+    const { code, out, err } = await larkrow(folderWithFox(), 'steps', 'Fox.larkrow');
+    expect([code, err]).toEqual([0, '']);
+    expect(out.split('\n').slice(0, 3)).toEqual([
+      'Row 1, left to right; lift 3',
+      'attach Linen, piece 1, at 1',
+      '2 Linen (1-2)',
+    ]);
+    const long = await larkrow(folderWithFox(), 'steps', 'Fox.larkrow', '--long');
+    expect(long.out).toContain('Let a tail of 6.5 cm (2 3/4 in) point back to the left');
+    expect(long.out.split('\n')).toHaveLength(out.split('\n').length);
+  });
+
+  it('is which pieces to cut, fitted where that is asked for', async () => {
+    const folder = folderWithFox();
+    const whole = JSON.parse((await larkrow(folder, 'bundles', 'Fox.larkrow', '--json')).out);
+    const fitted = JSON.parse((await larkrow(folder, 'bundles', 'Fox.larkrow', '--json', '--fitted')).out);
+    const plan = JSON.parse((await larkrow(folder, 'plan', 'Fox.larkrow', '--json')).out);
+    expect(whole).toMatchObject({
+      format: 'larkrow-bundles',
+      fitting: null,
+      pieces: plan.totals.pieces,
+      totalMm: plan.totals.cutMm,
+      savedMm: 0,
+    });
+    expect(fitted).toMatchObject({ fitting: { roundUpMm: 50, reserve: 0.1 }, pieces: plan.totals.pieces });
+    expect(fitted.totalMm + fitted.savedMm).toBe(whole.totalMm);
+    expect(fitted.savedMm).toBeGreaterThan(0);
+  });
+
   it('is that a design is sound', async () => {
     const { code, out } = await larkrow(folderWithFox(), 'check', 'Fox.larkrow');
     expect(code).toBe(0);
@@ -324,6 +356,17 @@ describe('what the verbs write', () => {
     expect(out.split('\n')).toHaveLength(3);
     expect((await larkrow(folder, 'pattern', 'Fox.larkrow', '--out', 'a/b')).code).toBe(0);
     expect(existsSync(join(folder, 'a', 'b', 'Fox A4.pdf'))).toBe(true);
+  });
+
+  it('are labels for the bundles, where anything is cut', async () => {
+    const folder = folderWithFox();
+    const made = await larkrow(folder, 'bundles', 'Fox.larkrow', '--fitted', '--labels', 'labels.pdf');
+    expect([made.code, made.err]).toEqual([0, '']);
+    expect(readFileSync(join(folder, 'labels.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    writeFileSync(join(folder, 'Bare.larkrow'), writeDesign(designFromLetters(['--'])));
+    const none = await larkrow(folder, 'bundles', 'Bare.larkrow', '--labels', 'none.pdf');
+    expect([none.code, existsSync(join(folder, 'none.pdf'))]).toEqual([1, false]);
+    expect(none.err).toContain('nothing to cut');
   });
 
   it('are the demos with their patterns and pictures', async () => {

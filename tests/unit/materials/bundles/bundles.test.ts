@@ -57,8 +57,14 @@ describe('bundles', () => {
 
   it('never cut a piece longer than the working length, for the plan fills it to the end', () => {
     const { bundlesIn } = made(['aaaa'], { workingLengthMm: threeKnotsMm });
+    const lengths = bundlesIn({ roundUpMm: 10, reserve: 0.1 }).bundles.map(({ cutMm }) => cutMm);
+    expect(lengths).toEqual([threeKnotsMm, 180]);
+  });
+
+  it('cut a piece at the working length that would come within a step of it', () => {
+    const { bundlesIn } = made(['aaaa'], { workingLengthMm: threeKnotsMm });
     const lengths = bundlesIn({ roundUpMm: 50, reserve: 0.1 }).bundles.map(({ cutMm }) => cutMm);
-    expect(lengths).toEqual([threeKnotsMm, 200]);
+    expect(lengths).toEqual([threeKnotsMm]);
   });
 
   it('number a joined piece among the others of its yarn, where it comes in', () => {

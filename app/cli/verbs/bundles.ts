@@ -1,0 +1,75 @@
+import { flatten } from '../../../shared/chart/chart.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
+import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
+import type { Paper } from '../../../shared/pattern/papers.ts';
+import { good, problem, type Result } from '../../../shared/result.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import { writePatternPdf } from '../../services/pattern/draw-pdf.ts';
+import { type CliVerb, done, type Terminal, usage } from '../cli-verb.ts';
+import { readDesign } from '../read-design.ts';
+import { paperOf } from '../words.ts';
+import { writeOutput } from '../write-output.ts';
+
+export const bundles: CliVerb = {
+  use: 'FILE.larkrow [--fitted] (--json | --labels FILE.pdf [--paper a4|letter])',
+  details: [
+    '--fitted            each piece as long as it is used, with 10 % in reserve, up to the next 5 cm',
+    '--json              one JSON object: pieces by yarn and length, in the order of use. Lengths in mm',
+    '--labels FILE.pdf   where to write labels for the bundles; a file of that name is replaced',
+    '--paper PAPER       a4 (the default) or letter',
+  ],
+  needs: ['FILE.larkrow'],
+  options: {
+    fitted: { type: 'boolean' },
+    json: { type: 'boolean' },
+    labels: { type: 'string' },
+    paper: { type: 'string', default: 'a4' },
+  },
+  async run(words, terminal) {
+    const { fitted, json, labels } = words.values;
+    if ((json === true) === (typeof labels === 'string' && labels !== ''))
+      return usage('Add either --json, or --labels with the name of a PDF file.');
+    const paper = paperOf(words);
+    if (!paper.ok) return paper;
+    const design = await readDesign(terminal, words.positionals[0]!);
+    if (!design.ok) return design;
+    const made = bundlesFor(design.value, fitted === true);
+    if (!made.ok) return made;
+    if (typeof labels === 'string')
+      return writeLabels(terminal, terminal.path(labels), design.value, made.value, paper.value);
+    const heading = { format: 'larkrow-bundles', version: 1, fitting: fitted ? usualFitting : null };
+    terminal.print(`${JSON.stringify({ ...heading, ...made.value })}\n`);
+    return done;
+  },
+};
+
+function bundlesFor(design: Design, fitted: boolean): Result<Bundles> {
+  const chart = flatten(design);
+  const plan = planStrands(design, chart);
+  if (!plan.ok) return plan;
+  const cut = fitted ? fittedPlan(plan.value, usualFitting) : plan.value;
+  return good(bundlesOf(tyingOrder(chart, cut)));
+}
+
+/** Lengths stand in both kinds of units, as in a pattern. */
+async function writeLabels(
+  terminal: Terminal,
+  path: string,
+  design: Design,
+  made: Bundles,
+  paper: Paper,
+): Promise<Result<null>> {
+  const document = layOutLabels({ design, bundles: made, paper, units: 'both' });
+  if (document.pages.length === 0)
+    return problem(
+      'nothing-to-cut',
+      'The chart is all bare, so there is nothing to cut and no label to print.',
+    );
+  for (const notice of document.notices) terminal.remark(`${notice}\n`);
+  const bytes = await writePatternPdf(document, { date: new Date() });
+  if (!bytes) throw new Error('the labels were cancelled, though nothing can cancel them');
+  return writeOutput(terminal, path, bytes, `${document.pages.length} pages, ${bytes.length} bytes`);
+}
