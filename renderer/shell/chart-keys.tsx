@@ -5,6 +5,7 @@ import { aboutHost } from '../host.ts';
 const chartKeys: readonly (readonly [keys: string, does: string])[] = [
   ['Arrow keys', 'move the cell cursor by one cord or row; a chosen patch moves with them'],
   ['Shift or Mod + arrow keys', 'ten cells at a time'],
+  ['Alt + arrow keys', 'move all cells of the layer; with Shift by ten'],
   ['Home, End', 'the first and the last cord of the row'],
   ['Page Up, Page Down', 'ten rows up or down'],
   ['Space, Enter', 'use the tool here; for a line or a shape, once where it begins and once where it ends'],

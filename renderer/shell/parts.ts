@@ -9,6 +9,7 @@ const parts = [
   '.screen [role="application"]',
   '.screen .chart-panel',
   '.screen .tidy-bar',
+  '.screen .tool-options',
   '.screen [role="toolbar"]',
   '.screen .order-bar',
   '.screen > :not(.draw)',
