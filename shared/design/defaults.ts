@@ -3,7 +3,7 @@
  * practice (an arm span of 60 in, tails of 5 to 8 cm, 2 in to the first mount); all others are values from memory,
  * to be measured by the maker.
  */
-import type { Cord, Dowel, Fringe, Rates, TyingSettings, Yarn } from './schema.ts';
+import type { Cord, Dowel, Fringe, Money, Rates, TyingSettings, Yarn } from './schema.ts';
 
 const cord: Cord = { name: 'Cotton cord', diameterMm: 3, gPerM: 5, takeUp: 0.03, trimMm: 20, roundUpMm: 50 };
 
@@ -30,6 +30,9 @@ const rates: Rates = {
   secondsToFinish: 1800,
 };
 
+/** How a price is made until the maker says otherwise; common conventions, which differ between trades and places. */
+const money = { wholesale: 'sum', keystoneTimes: 2, retailTimes: 2 } as const satisfies Money;
+
 function yarn(id: Yarn['id'], name: string, color: string, symbol: string): Yarn {
   return { id, name, color, symbol, diameterMm: 2, metresPer100G: 200, skeinG: 50 };
 }
@@ -43,4 +46,4 @@ const yarns: Yarn[] = [
   yarn('y6', 'Coal', '#2b2a2d', 'f'),
 ];
 
-export const defaults = { cord, dowel, fringe, tying, rates, yarns, yarnMargin: 0.1 };
+export const defaults = { cord, dowel, fringe, tying, rates, money, yarns, yarnMargin: 0.1 };

@@ -21,6 +21,7 @@ export type Field =
   | 'tying'
   | 'rates'
   | 'yarnMargin'
+  | 'money'
   | 'ground'
   | 'yarns'
   | 'reference';

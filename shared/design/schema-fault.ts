@@ -62,6 +62,8 @@ const mmOrZero = 'a number of mm from 0 to 100000';
 const place = 'a number of mm from -100000 to 100000';
 const seconds = 'a number of seconds from 0 to 1000000';
 const trueOrFalse = 'true or false';
+const amount = 'a number from 0 to 1000000';
+const times = 'a number above 0, at most 100';
 const yarnId = 'one of y1 to y64';
 
 /** By path, with `*` for any place in a list: the value's name, and what it must be. */
@@ -100,6 +102,12 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'swatches.*.rows': ['the number of rows of {swatch}', `a whole number from 1 to ${limits.rows}`],
   'swatches.*.yarnMm': ['the yarn of {swatch}', mm],
   'swatches.*.knots': ['the number of knots of {swatch}', 'a whole number from 1 to 1000000'],
+  'swatches.*.cordBeforeMm': ['the length of cord before tying {swatch}', mm],
+  'swatches.*.cordAfterMm': ['the length of cord after tying {swatch}', mm],
+  'swatches.*.cordDiameterMm': ['the thickness of the cord of {swatch}', mm],
+  'swatches.*.yarnDiameterMm': ['the thickness of the yarn of {swatch}', mm],
+  'swatches.*.name': ['the name of {swatch}', aName],
+  'swatches.*.date': ['the date of {swatch}', 'written like 2031-05-08'],
   tying: ['the group of settings for tying', group],
   'tying.workingLengthMm': ['the working length', mm],
   'tying.tailMm': ['the tail', mmOrZero],
@@ -116,6 +124,17 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'rates.secondsPerLooseEnd': ['the time per loose end', seconds],
   'rates.secondsToFinish': ['the time to finish', seconds],
   yarnMargin: ['the margin of yarn', 'a share from 0 to 10'],
+  money: ['the group of prices', group],
+  'money.currency': ['the currency', 'three capital letters, like EUR'],
+  'money.cordPricePerM': ['the price of a metre of cord', amount],
+  'money.dowelPrice': ['the price of the dowel', amount],
+  'money.backingPrice': ['the price of the backing', amount],
+  'money.patternFees': ['the fees for the pattern', amount],
+  'money.hourlyRate': ['the pay for an hour', amount],
+  'money.overheadShare': ['the overhead', 'a share from 0 to 10'],
+  'money.wholesale': ['the way to the wholesale price', 'sum or keystone'],
+  'money.keystoneTimes': ['the multiplier of the keystone price', times],
+  'money.retailTimes': ['the multiplier of the retail price', times],
   ground: ['the ground yarn', yarnId],
   yarns: ['the list of yarns', 'a list of at least one yarn'],
   'yarns.*': ['{yarn}', group],
@@ -126,7 +145,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'yarns.*.diameterMm': ['the thickness of {yarn}', mm],
   'yarns.*.metresPer100G': ['the length of 100 g of {yarn}', 'a number of metres above 0, at most 100000'],
   'yarns.*.skeinG': ['the skein of {yarn}', 'a number of g above 0, at most 100000'],
-  'yarns.*.price': ['the price of a skein of {yarn}', 'a number from 0 to 1000000'],
+  'yarns.*.price': ['the price of a skein of {yarn}', amount],
   'yarns.*.ownedSkeins': ['the owned skeins of {yarn}', 'a number from 0 to 100000'],
   layers: ['the list of layers', 'a list of at least one layer'],
   'layers.*': ['{layer}', group],

@@ -21,6 +21,8 @@ const name = z.string().max(limits.nameChars);
 const text = z.string().max(limits.stringChars);
 const mm = z.number().positive().max(100_000);
 const mmOrZero = z.number().nonnegative().max(100_000);
+const amount = z.number().nonnegative().max(1_000_000);
+const times = z.number().positive().max(100);
 const seconds = z.number().nonnegative().max(1_000_000);
 
 const yarnIdPattern = /^y([1-9]|[1-5][0-9]|6[0-4])$/;
@@ -41,7 +43,7 @@ export const yarnSchema = z.looseObject({
   metresPer100G: z.number().positive().max(100_000),
   skeinG: z.number().positive().max(100_000),
   /** Of one skein, in the maker's own money; absent: not told. */
-  price: z.number().nonnegative().max(1_000_000).optional(),
+  price: amount.optional(),
   /** Skeins at home, whole or begun; absent: not told. */
   ownedSkeins: z.number().nonnegative().max(100_000).optional(),
 });
@@ -56,6 +58,18 @@ export const swatchSchema = z.looseObject({
   /** Yarn that `knots` knots took, tails left out; both or neither. */
   yarnMm: mm.optional(),
   knots: z.number().int().positive().max(1_000_000).optional(),
+  /** A stretch of one cord before it was tied, and the same stretch knotted; both or neither. */
+  cordBeforeMm: mm.optional(),
+  cordAfterMm: mm.optional(),
+  /** What it was tied with, where that is not the hanging's own cord and ground. */
+  cordDiameterMm: mm.optional(),
+  yarnDiameterMm: mm.optional(),
+  name: name.optional(),
+  /** The day it was measured, as ISO 8601 writes it: 2031-05-08. */
+  date: z
+    .string()
+    .regex(/^\d{4}-\d{2}-\d{2}$/)
+    .optional(),
 });
 
 export const cordSchema = z.looseObject({
@@ -125,6 +139,28 @@ const layerSchema = z.looseObject({
     .max(limits.rows),
 });
 
+/** What things cost and how a price is made of it, in the maker's own money; what is absent was not told. */
+export const moneySchema = z.looseObject({
+  /** The money's code by ISO 4217: EUR. */
+  currency: z
+    .string()
+    .regex(/^[A-Z]{3}$/)
+    .optional(),
+  cordPricePerM: amount.optional(),
+  dowelPrice: amount.optional(),
+  backingPrice: amount.optional(),
+  /** Paid for the pattern or the right to sell what is made by it, for each hanging. */
+  patternFees: amount.optional(),
+  hourlyRate: amount.optional(),
+  /** Of materials and labour, as a share: 0.1 is 10 %. */
+  overheadShare: z.number().nonnegative().max(10).optional(),
+  /** 'sum': materials, labour and overhead; 'keystone': cost times `keystoneTimes`. */
+  wholesale: z.enum(['sum', 'keystone']).optional(),
+  keystoneTimes: times.optional(),
+  /** Retail is wholesale times this. */
+  retailTimes: times.optional(),
+});
+
 /** A picture laid under the chart while drawing. It is seen on the screen only: no print, no figure knows of it. */
 export const referenceSchema = z.looseObject({
   name,
@@ -168,6 +204,7 @@ export const designFileSchema = z.looseObject({
   rates: ratesSchema,
   /** Yarn bought above the need, as a share: 0.1 is 10 %. */
   yarnMargin: z.number().nonnegative().max(10),
+  money: moneySchema.optional(),
   /** The yarn that fills a new design's background; its thickness sets the gauge where no swatch does. */
   ground: yarnId,
   yarns: z.array(yarnSchema).min(1).max(limits.yarns),
@@ -192,5 +229,6 @@ export type Dowel = Known<z.infer<typeof dowelSchema>>;
 export type Fringe = Known<z.infer<typeof fringeSchema>>;
 export type Reference = Known<z.infer<typeof referenceSchema>>;
 export type TyingSettings = Known<z.infer<typeof tyingSchema>>;
+export type Money = Known<z.infer<typeof moneySchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];

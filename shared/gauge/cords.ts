@@ -16,10 +16,13 @@ const headInCords = 4;
 
 type Hung = Pick<Design, 'columns' | 'rows' | 'cord' | 'dowel' | 'fringe'>;
 
-export function cutList(design: Hung, gauge: Pick<Gauge, 'pitchMm' | 'rowHeightMm'>): Materials['cords'] {
+export function cutList(
+  design: Hung,
+  gauge: Pick<Gauge, 'pitchMm' | 'rowHeightMm' | 'takeUp'>,
+): Omit<Materials['cords'], 'uncertain'> {
   const { cord, columns } = design;
   const mountPerLegMm = mountMm(cord.diameterMm, design.dowel.diameterMm);
-  const groups = groupsOf(design, mountPerLegMm + design.rows * gauge.rowHeightMm * (1 + cord.takeUp));
+  const groups = groupsOf(design, mountPerLegMm + design.rows * gauge.rowHeightMm * (1 + gauge.takeUp));
   const totalMm = groups.reduce((sum, { count, cutMm }) => sum + count * cutMm, 0);
   const headWidthMm = headInCords * cord.diameterMm;
   return {

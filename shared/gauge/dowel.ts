@@ -7,7 +7,7 @@ import type { Gauge } from './gauge.ts';
 export function dowelOf(
   { columns, dowel }: Pick<Design, 'columns' | 'dowel'>,
   { pitchMm }: Pick<Gauge, 'pitchMm'>,
-): Materials['dowel'] {
+): Omit<Materials['dowel'], 'uncertain'> {
   const { diameterMm, overhangMm } = dowel;
   return { diameterMm, overhangMm, minLengthMm: columns * pitchMm + 2 * overhangMm };
 }

@@ -1,18 +1,16 @@
 /**
  * The gauge: how wide a cord and how high a row comes out when tied, and how much yarn a knot takes. From the
- * maker's swatches where there are any, else an estimate from the thickness of cord and yarn.
- *
- * With D the cord's and d the yarn's diameter, both in mm:
- *   pitch   p = D + 2 d c      the cord, and the yarn on both sides of it, pressed together
- *   row     h = 2 x 2 d c'     two half hitches, each two yarns high, pressed together
- *   knot    L = k x 2 sqrt((pi (D + d))^2 + (h / 2)^2) + p
- * A knot is two turns of a helix (length of a coil: N sqrt((pi D)^2 + P^2)) and the way to the next cord. The
- * compressions c and c' are values from memory, to be measured; k is 1 until a swatch has been measured.
+ * maker's swatches where there are any (`fit-swatches.ts`), else an estimate from the thickness of cord and yarn
+ * (`thickness-model.ts`). With D the cord's and d the yarn's diameter, p the pitch and h the row height, a knot takes
+ *   L = k x 2 sqrt((pi (D + d))^2 + (h / 2)^2) + p
+ * How sure the gauge is of itself, and what follows from it for every length, is in `gauge-spread.ts`.
  */
 import type { Design } from '../design/design.ts';
 import { limits } from '../design/limits.ts';
 import type { Swatch, Yarn } from '../design/schema.ts';
+import { type Basis, fitSwatches, type Measured } from './fit-swatches.ts';
 import { fringeMm } from './fringe.ts';
+import { helixMm, type Thickness } from './thickness-model.ts';
 
 type Source = 'measured' | 'estimate';
 
@@ -20,11 +18,14 @@ export interface Gauge {
   /** Width of one cord with its knots. */
   readonly pitchMm: number;
   readonly rowHeightMm: number;
-  /** Where pitch and row height come from. */
+  /** Where pitch and row height come from: 'measured' only where a swatch was tied with this cord and this yarn. */
   readonly source: Source;
   /** k: yarn in the turns of a knot, against the helix. */
   readonly yarnFactor: number;
   readonly yarnFactorSource: Source;
+  /** How much longer a leg must be than the height it is knotted to, as a share: the cord's own until measured. */
+  readonly takeUp: number;
+  readonly takeUpSource: Source;
 }
 
 export interface Size {
@@ -35,40 +36,41 @@ export interface Size {
   readonly heightWithFringeMm: number;
 }
 
-type Thickness = Pick<Yarn, 'diameterMm'>;
-type Measured = Pick<Design, 'cord' | 'yarns' | 'ground' | 'swatches'>;
-
-/** Values from memory, to be measured: how far yarn is pressed together between cords, and between rows. */
-const pressedAcross = 0.5;
-const pressedDown = 0.6;
-
 export function gaugeOf(design: Measured): Gauge {
-  const ground = groundOf(design);
-  const { swatches, cord } = design;
-  const measured = swatches.length > 0;
-  const pitchMm = measured
-    ? slope(swatches.map(({ cords, widthMm }) => [cords, widthMm]))
-    : cord.diameterMm + 2 * ground.diameterMm * pressedAcross;
-  const rowHeightMm = measured
-    ? slope(swatches.map(({ rows, heightMm }) => [rows, heightMm]))
-    : 2 * (2 * ground.diameterMm) * pressedDown;
-  const yarnFactor = yarnFactorOf(
-    swatches,
-    helixMm(cord.diameterMm, ground.diameterMm, rowHeightMm),
-    pitchMm,
-  );
-  return {
-    pitchMm,
-    rowHeightMm,
-    source: measured ? 'measured' : 'estimate',
-    yarnFactor: yarnFactor ?? 1,
-    yarnFactorSource: yarnFactor === null ? 'estimate' : 'measured',
-  };
+  const fit = fitSwatches(design);
+  return gaugeFrom({
+    thickness: fit.thickness,
+    pitchMm: fit.pitchMm.value,
+    rowHeightMm: fit.rowHeightMm.value,
+    knotMm: fit.knotMm?.value ?? null,
+    yarnFactor: fit.yarnFactor.value,
+    takeUp: fit.takeUp.value,
+    source: sourceOf(fit.size),
+    yarnFactorSource: sourceOf(fit.yarn),
+    takeUpSource: sourceOf(fit.cord),
+  });
+}
+
+/** The quantities that a gauge is made of. `knotMm` is the ground's, as measured; null: `yarnFactor` stands in. */
+export interface GaugeValues extends Gauge {
+  readonly thickness: Thickness;
+  readonly knotMm: number | null;
+}
+
+/** Yarn that would not even reach from cord to cord is a slip of measuring: k is then 0, never less. */
+export function gaugeFrom({ thickness, knotMm, ...gauge }: GaugeValues): Gauge {
+  if (knotMm === null) return gauge;
+  const turnsMm = knotMm - gauge.pitchMm;
+  return { ...gauge, yarnFactor: Math.max(0, turnsMm / helixMm(thickness, gauge.rowHeightMm)) };
 }
 
 /** Yarn in one knot of `yarn`, in mm, with the way to the next cord and without tails. */
-export function knotMm({ cord }: Pick<Design, 'cord'>, yarn: Thickness, gauge: Gauge): number {
-  return gauge.yarnFactor * helixMm(cord.diameterMm, yarn.diameterMm, gauge.rowHeightMm) + gauge.pitchMm;
+export function knotMm(
+  { cord }: Pick<Design, 'cord'>,
+  yarn: Pick<Yarn, 'diameterMm'>,
+  { yarnFactor, rowHeightMm, pitchMm }: Pick<Gauge, 'yarnFactor' | 'rowHeightMm' | 'pitchMm'>,
+): number {
+  return yarnFactor * helixMm({ cordMm: cord.diameterMm, yarnMm: yarn.diameterMm }, rowHeightMm) + pitchMm;
 }
 
 /** How large the hanging comes out. */
@@ -107,30 +109,6 @@ function metreOf(per10Cm: number, most: number): { lengthMm: number; count: numb
   return { lengthMm: (count * 1000) / perMetre, count };
 }
 
-/** Two turns of yarn around a cord, along the middle of the yarn, rising by one row. */
-function helixMm(cordMm: number, yarnMm: number, rowHeightMm: number): number {
-  return 2 * Math.hypot(Math.PI * (cordMm + yarnMm), rowHeightMm / 2);
-}
-
-/**
- * k from the swatches whose yarn was measured; null where there is none. A swatch is taken to be tied with the
- * ground. Yarn that would not even reach from cord to cord is a slip of measuring: k is then 0, never less.
- */
-function yarnFactorOf(swatches: readonly Swatch[], helixMm: number, pitchMm: number): number | null {
-  const points = swatches.flatMap(({ yarnMm, knots }): [number, number][] =>
-    yarnMm === undefined || knots === undefined ? [] : [[knots * helixMm, yarnMm - knots * pitchMm]],
-  );
-  return points.length === 0 ? null : Math.max(0, slope(points));
-}
-
-/** Least squares through the origin: the slope of y = a x, sum(x y) / sum(x x). */
-function slope(points: readonly (readonly [x: number, y: number])[]): number {
-  const sum = (of: (x: number, y: number) => number) => points.reduce((total, [x, y]) => total + of(x, y), 0);
-  return sum((x, y) => x * y) / sum((x) => x * x);
-}
-
-function groundOf({ yarns, ground }: Measured): Yarn {
-  const yarn = yarns.find(({ id }) => id === ground);
-  if (!yarn) throw new Error(`the design has no yarn ${ground}, its ground`);
-  return yarn;
+function sourceOf({ from }: Basis): Source {
+  return from === 'swatches' ? 'measured' : 'estimate';
 }

@@ -1,11 +1,18 @@
 /**
  * What a hanging takes: the one object behind 'this hanging' on screen, the materials page and `materials --json`.
  * Lengths in mm, masses in g, times in s; rounding happens only where a figure is shown.
+ *
+ * Beside figures that follow from the gauge stands `uncertain`: the same figures with the 95 % interval that the
+ * maker's swatches leave open.
  */
 import type { YarnId } from '../design/codes.ts';
 import type { YarnTally } from '../tying/plan.ts';
+import type { Uncertain } from '../units/uncertain.ts';
+import type { Buying } from './buying.ts';
+import type { Cost } from './cost.ts';
+import type { UncertainNeed } from './uncertain-needs.ts';
 
-export interface YarnNeed extends YarnTally {
+export interface YarnNeed extends YarnTally, Buying {
   id: YarnId;
   name: string;
   symbol: string;
@@ -17,6 +24,9 @@ export interface YarnNeed extends YarnTally {
   skeinMm: number;
   /** Whole skeins that hold `withMarginMm`. */
   skeins: number;
+  /** This plan tied by the loosest hand that the swatches leave open; `cutMm` without the margin, `skeins` with it. */
+  ifLoose: { pieces: number; cutMm: number; skeins: number };
+  uncertain: UncertainNeed;
 }
 
 /** Cut cords of one length. */
@@ -27,6 +37,19 @@ export interface CordGroup {
   cutMm: number;
   /** Columns that they become, as ranges from 1. */
   columns: { from: number; to: number }[];
+}
+
+/** What figures of the gauge rest on, for the person as a sentence. */
+export interface GaugeBasis {
+  /** 'other-thickness': swatches of another cord or yarn; 'estimate': the thickness of cord and yarn alone. */
+  from: 'swatches' | 'other-thickness' | 'estimate';
+  /** How many swatches measured it. */
+  swatches: number;
+  /** By how much one swatch differs from another, a relative standard deviation; null where nothing was measured. */
+  scatterShare: number | null;
+  /** 'prior': a value from memory, since nothing was measured twice. */
+  scatterFrom: 'swatches' | 'prior' | null;
+  sentence: string;
 }
 
 export interface Materials {
@@ -45,9 +68,33 @@ export interface Materials {
     /** Yarn per knot against the formula for a helix: fitted to swatches, or 1 where none was measured. */
     yarnFactor: number;
     yarnFactorSource: 'measured' | 'estimate';
+    /** How much longer a leg must be than the height it is knotted to, as a share: measured, or as the design has it. */
+    takeUp: number;
+    takeUpSource: 'measured' | 'estimate';
+    /** Yarn in one knot of the ground. */
+    knotMm: number;
+    uncertain: {
+      pitchMm: Uncertain;
+      rowHeightMm: Uncertain;
+      yarnFactor: Uncertain;
+      knotMm: Uncertain;
+      takeUp: Uncertain;
+    };
+    /** What pitch and row height, yarn per knot, and take-up rest on. */
+    basis: { size: GaugeBasis; yarn: GaugeBasis; cord: GaugeBasis };
   };
-  finished: { widthMm: number; knottedHeightMm: number; heightWithFringeMm: number };
-  dowel: { diameterMm: number; minLengthMm: number; overhangMm: number };
+  finished: {
+    widthMm: number;
+    knottedHeightMm: number;
+    heightWithFringeMm: number;
+    uncertain: { widthMm: Uncertain; knottedHeightMm: Uncertain; heightWithFringeMm: Uncertain };
+  };
+  dowel: {
+    diameterMm: number;
+    minLengthMm: number;
+    overhangMm: number;
+    uncertain: { minLengthMm: Uncertain };
+  };
   cords: {
     name: string;
     diameterMm: number;
@@ -62,6 +109,7 @@ export interface Materials {
     /** A lark's head wider than its two columns makes the hanging spread at the dowel. */
     headWidthMm: number;
     headsSpread: boolean;
+    uncertain: { totalMm: Uncertain };
   };
   yarns: YarnNeed[];
   totals: {
@@ -76,6 +124,8 @@ export interface Materials {
     /** Yarn, cord and dowel. */
     massG: number;
     seconds: number;
+    uncertain: { yarnCutMm: Uncertain; yarnUsedMm: Uncertain; yarnMassG: Uncertain; massG: Uncertain };
   };
+  cost: Cost;
   tying: { workingLengthMm: number; tailMm: number; margin: number };
 }

@@ -6,9 +6,13 @@ import { BARE } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';
 import { cutList } from '../gauge/cords.ts';
 import { dowelMassG, dowelOf } from '../gauge/dowel.ts';
-import { gaugeOf, sizeOf } from '../gauge/gauge.ts';
+import { type Gauge, sizeOf } from '../gauge/gauge.ts';
+import { type GaugeSpread, gaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
 import type { Plan } from '../tying/plan.ts';
+import { costOf } from './cost.ts';
+import { gaugeFigures } from './gauge-figures.ts';
 import type { Materials } from './materials.ts';
+import { uncertainNeeds } from './uncertain-needs.ts';
 import { workSeconds } from './work-time.ts';
 import { yarnNeeds } from './yarn-needs.ts';
 
@@ -17,23 +21,26 @@ import { yarnNeeds } from './yarn-needs.ts';
  * than what will hang: a fixing is chosen by it.
  */
 export function materialsOf(design: Design, chart: Chart, plan: Plan): Materials {
-  const gauge = gaugeOf(design);
+  const spread = gaugeSpread(design);
+  const { gauge } = spread;
+  const needs = uncertainNeeds(design, plan, spread);
   const cords = cutList(design, gauge);
-  const dowel = dowelOf(design, gauge);
-  const yarns = yarnNeeds(design, plan);
+  const yarns = yarnNeeds(design, plan, needs, spread);
   const { knots, pieces, strands, looseEnds, liveMax, cutMm } = plan.totals;
-  const yarnMassG = yarns.reduce((sum, { massG }) => sum + massG, 0);
   const work = { knots, pieces, tiedRows: tiedRows(chart), cutCords: cords.cutCords, looseEnds };
+  const seconds = workSeconds(work, design.rates);
+  const yarnMassG = yarns.reduce((sum, { massG }) => sum + massG, 0);
+  const restMassG = (at: Gauge) =>
+    cutList(design, at).massG + dowelMassG(design.dowel, dowelOf(design, at).minLengthMm);
   return {
     format: 'larkrow-materials',
     version: 1,
     title: design.title,
     columns: design.columns,
     rows: design.rows,
-    gauge: { ...gauge, knotsPer10Cm: 100 / gauge.pitchMm, rowsPer10Cm: 100 / gauge.rowHeightMm },
-    finished: sizeOf(design, gauge),
-    dowel,
-    cords,
+    gauge: gaugeFigures(design, spread),
+    ...sizes(design, spread),
+    cords: { ...cords, uncertain: { totalMm: spreadOf(spread, (at) => cutList(design, at).totalMm) } },
     yarns,
     totals: {
       knots,
@@ -44,13 +51,39 @@ export function materialsOf(design: Design, chart: Chart, plan: Plan): Materials
       liveMax,
       yarnCutMm: cutMm,
       yarnMassG,
-      massG: yarnMassG + cords.massG + dowelMassG(design.dowel, dowel.minLengthMm),
-      seconds: workSeconds(work, design.rates),
+      massG: yarnMassG + restMassG(gauge),
+      seconds,
+      uncertain: {
+        yarnCutMm: needs.total.cutMm,
+        yarnUsedMm: needs.total.usedMm,
+        yarnMassG: needs.total.massG,
+        massG: spreadOf(spread, (at) => needs.massGAt(at) + restMassG(at)),
+      },
     },
     tying: {
       workingLengthMm: design.tying.workingLengthMm,
       tailMm: design.tying.tailMm,
       margin: design.yarnMargin,
+    },
+    cost: costOf(design, { yarns, cordMm: cords.totalMm, seconds }),
+  };
+}
+
+function sizes(design: Design, spread: GaugeSpread): Pick<Materials, 'finished' | 'dowel'> {
+  const finished = (what: keyof ReturnType<typeof sizeOf>) =>
+    spreadOf(spread, (at) => sizeOf(design, at)[what]);
+  return {
+    finished: {
+      ...sizeOf(design, spread.gauge),
+      uncertain: {
+        widthMm: finished('widthMm'),
+        knottedHeightMm: finished('knottedHeightMm'),
+        heightWithFringeMm: finished('heightWithFringeMm'),
+      },
+    },
+    dowel: {
+      ...dowelOf(design, spread.gauge),
+      uncertain: { minLengthMm: spreadOf(spread, (at) => dowelOf(design, at).minLengthMm) },
     },
   };
 }

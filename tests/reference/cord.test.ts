@@ -79,7 +79,7 @@ describe("a lark's head", () => {
 
   it('spreads the hanging where four cords are wider than two columns', () => {
     // About 4 D wide: a value from memory, to be measured.
-    const head = (pitchMm: number) => cutList(hanging(2, 1), { pitchMm, rowHeightMm: 4.8 });
+    const head = (pitchMm: number) => cutList(hanging(2, 1), { pitchMm, rowHeightMm: 4.8, takeUp: 0.03 });
     expect(head(5)).toMatchObject({ headWidthMm: 12, headsSpread: true });
     expect(head(6)).toMatchObject({ headWidthMm: 12, headsSpread: false });
   });

@@ -4,7 +4,7 @@ import { newDesign } from '../../../shared/design/new-design.ts';
 import { cutList } from '../../../shared/gauge/cords.ts';
 import { dowelMassG } from '../../../shared/gauge/dowel.ts';
 
-const gauge = { pitchMm: 5, rowHeightMm: 5 };
+const gauge = { pitchMm: 5, rowHeightMm: 5, takeUp: 0 };
 
 /** Legs of 53.12 + 100 + fringe mm. */
 function hanging(columns: number, change: Partial<Design> = {}): Design {
@@ -39,10 +39,10 @@ describe('the cut list', () => {
   it('adds take-up and trim to each leg', () => {
     const { cord } = hanging(2);
     const plain = cutList(hanging(2, { cord: { ...cord, roundUpMm: 0.01 } }), gauge);
-    const longer = cutList(
-      hanging(2, { cord: { ...cord, roundUpMm: 0.01, takeUp: 0.1, trimMm: 20 } }),
-      gauge,
-    );
+    const longer = cutList(hanging(2, { cord: { ...cord, roundUpMm: 0.01, trimMm: 20 } }), {
+      ...gauge,
+      takeUp: 0.1,
+    });
     expect(longer.totalMm - plain.totalMm).toBeCloseTo(2 * (10 + 20), 2);
   });
 

@@ -33,14 +33,14 @@ describe('the gauge', () => {
     });
   });
 
-  it('fits several swatches by least squares, so a larger one counts for more', () => {
+  it('counts each swatch once, however large: hands differ from swatch to swatch, not from cord to cord', () => {
     const swatches = [
       { widthMm: 50, cords: 10, heightMm: 50, rows: 10 },
       { widthMm: 220, cords: 40, heightMm: 180, rows: 40 },
     ];
     const { pitchMm, rowHeightMm } = gaugeOf({ ...design, swatches });
-    expect(pitchMm).toBeCloseTo((50 * 10 + 220 * 40) / (100 + 1600), 9);
-    expect(rowHeightMm).toBeCloseTo((50 * 10 + 180 * 40) / (100 + 1600), 9);
+    expect(pitchMm).toBeCloseTo(Math.sqrt(5 * 5.5), 9);
+    expect(rowHeightMm).toBeCloseTo(Math.sqrt(5 * 4.5), 9);
   });
 
   it('gives back the yarn per knot that was measured, for the ground', () => {
