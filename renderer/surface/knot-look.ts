@@ -111,7 +111,7 @@ function thinnedKnot(color: string, goesRight: boolean, width: number, height: n
 
 /**
  * A knot of so few pixels that its two turns can't be told apart: a rib with its shadow below, darkest at the side to
- * which the row goes. Neighbouring cells differ by a pixel in size, so shadows are as much darker as a cell is larger:
+ * which the row goes. Neighbouring cells differ by a pixel in size, so what a shadow takes is given to the other pixels:
  * all send the same light to the eye as a large knot, and no plaid appears.
  */
 function ribbedKnot(color: string, goesRight: boolean, width: number, height: number): Uint8ClampedArray {
@@ -122,8 +122,8 @@ function ribbedKnot(color: string, goesRight: boolean, width: number, height: nu
   const darkColumn = goesRight ? width - 1 : 0;
   for (let y = 0; y < height; y++) {
     for (let x = 0; x < width; x++) {
-      const down = shadow(y === height - 1, height, 0.1);
-      const across = shadow(x === darkColumn, width, 0.05);
+      const down = shadow(y === height - 1, height, 0.26);
+      const across = shadow(x === darkColumn, width, 0.12);
       for (let channel = 0; channel < 3; channel++)
         bytes[(y * width + x) * 4 + channel] = byteOfLight(Math.min(1, light[channel]! * down * across));
     }
@@ -134,7 +134,7 @@ function ribbedKnot(color: string, goesRight: boolean, width: number, height: nu
 /** The share of light in one of `count` lines of pixels of which one is dark; their mean is 1. */
 function shadow(isDark: boolean, count: number, depth: number): number {
   if (count === 1) return 1;
-  return isDark ? 1 - depth * count : 1 + (depth * count) / (count - 1);
+  return isDark ? 1 - depth : 1 + depth / (count - 1);
 }
 
 function largeKnot(color: string, goesRight: boolean, width: number, height: number): Uint8ClampedArray {

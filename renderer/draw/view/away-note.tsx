@@ -1,6 +1,5 @@
 /** In the distance view: from how far away the hanging looks as it is shown. Zooming goes nearer or farther. */
 import { useEffect, useState } from 'react';
-import { formatLength } from '../../../shared/units/length.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import type { Surface } from '../../surface/surface.ts';
@@ -13,8 +12,8 @@ export function AwayNote({ surface }: { surface: Surface }) {
   if (!isFar) return null;
   return (
     <p className="away-note" role="status">
-      As from {inWords(awayMm, units)} away, where the screen is {formatLength(600, units)} from your eyes.
-      Zoom to go nearer or farther.
+      As from {inWords(awayMm, units)} away, where the screen is an arm’s length from your eyes,{' '}
+      {units === 'us' ? '2 ft' : '60 cm'}. Zoom to go nearer or farther.
     </p>
   );
 }
