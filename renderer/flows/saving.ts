@@ -6,7 +6,7 @@ import type { Problem } from '../../shared/result.ts';
 import { host } from '../host.ts';
 import { choose } from '../shell/dialogs.tsx';
 import { tell, tellProblem } from '../shell/notices.tsx';
-import { change } from '../store/changing.ts';
+import { change, endStroke } from '../store/changing.ts';
 import { markSaved, studio } from '../store/studio.ts';
 import { openHandle } from './open-handle.ts';
 import { placeToSave } from './places.ts';
@@ -43,6 +43,8 @@ async function saveCopy(): Promise<boolean> {
 }
 
 async function saveTo(target: Handle, stamp: Stamp | null): Promise<boolean> {
+  // What is seen is what is saved: a stroke that could still be dropped becomes a step first.
+  endStroke();
   const { open } = studio.getState();
   if (!open) return false;
   const step = open.history.done.at(-1) ?? null;

@@ -41,6 +41,12 @@ function SettingsSheet({ close }: { close: () => void }) {
           ]}
           onChange={(units) => set({ units })}
         />
+        <TextField
+          label="Currency, beside prices"
+          value={settings.currency}
+          max={8}
+          onChange={(currency) => set({ currency })}
+        />
         <Choices
           label="New designs start at the"
           value={settings.startCorner}
