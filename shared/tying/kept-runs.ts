@@ -43,6 +43,7 @@ function compare(old: PlanQuestion, i: number, now: PlanQuestion, j: number): nu
   const row = now.runs.row[j]!;
   if (old.runs.row[i] !== row) return old.runs.row[i]! - row;
   const further = old.runs.first[i]! - now.runs.first[j]!;
+  if (further === 0) return 0;
   return goesRight(now.chart.startCorner, row) ? further : -further;
 }
 

@@ -39,8 +39,8 @@ export class Links {
     }
     this.#begins = new Int32Array(runs.count).fill(-1);
     this.#counts = new Int32Array(runs.count);
-    this.from = new Int32Array(4 * runs.count + 16);
-    this.cost = new Float64Array(4 * runs.count + 16);
+    this.from = new Int32Array(1024);
+    this.cost = new Float64Array(1024);
   }
 
   /** Where the links to `run` begin in `from` and `cost`, which may be other arrays after this call. */

@@ -31,19 +31,21 @@ export function runsOf(chart: Chart): Runs {
   let i = -1;
   for (let row = 0; row < rows; row++) {
     const right = goesRight(startCorner, row);
+    const step = right ? 1 : -1;
     let before: number = BARE;
-    for (let tied = 0; tied < columns; tied++) {
-      const column = right ? tied : columns - 1 - tied;
+    for (let column = right ? 0 : columns - 1; column >= 0 && column < columns; column += step) {
       const code = cells[row * columns + column]!;
-      if (code !== BARE && code !== before) {
+      if (code === before) continue;
+      if (before !== BARE) runs.last[i] = column - step;
+      if (code !== BARE) {
         i++;
         runs.yarn[i] = code;
         runs.row[i] = row;
         runs.first[i] = column;
       }
-      if (code !== BARE) runs.last[i] = column;
       before = code;
     }
+    if (before !== BARE) runs.last[i] = right ? columns - 1 : 0;
   }
   return runs;
 }
@@ -56,9 +58,13 @@ export function knotsOf({ first, last }: Runs, i: number): number {
 /** As many runs whichever way the rows go. */
 function countRuns({ cells, columns }: Chart): number {
   let count = 0;
-  for (let cell = 0; cell < cells.length; cell++) {
-    const code = cells[cell]!;
-    if (code !== BARE && (cell % columns === 0 || code !== cells[cell - 1])) count++;
+  for (let start = 0; start < cells.length; start += columns) {
+    let before: number = BARE;
+    for (let cell = start; cell < start + columns; cell++) {
+      const code = cells[cell]!;
+      if (code !== before && code !== BARE) count++;
+      before = code;
+    }
   }
   return count;
 }

@@ -40,8 +40,8 @@ describe('strands and pieces together', () => {
     expect(reached).toBeGreaterThanOrEqual(158);
     expect(sums.full / sums.least).toBeLessThan(1.0005);
     // The charts are hard enough to tell planners apart.
-    expect(sums.quick).toBeGreaterThan(sums.full);
-    expect(sums.careful).toBeGreaterThan(sums.quick);
+    expect(sums.quick).toBeGreaterThan(1.001 * sums.full);
+    expect(sums.careful).toBeGreaterThan(1.001 * sums.full);
   }, 120_000);
 });
 
