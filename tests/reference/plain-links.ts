@@ -44,7 +44,7 @@ export function plainLinks({ runs, chart, settings }: PlanQuestion): PlainLink[]
 }
 
 /** What a piece holds, what a knot of the yarn takes and what a piece costs, in tenths of a mm. */
-export function plainPiece(
+function plainPiece(
   { settings }: Pick<PlanQuestion, 'settings'>,
   yarn: keyof PlanQuestion['settings']['knotMm'],
 ): { room: number; knot: number; attach: number } {

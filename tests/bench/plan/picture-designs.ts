@@ -2,8 +2,7 @@
  * Designs of pictures that nobody here drew: general drawings of an open set (package `@iconify-json/noto`, Apache
  * licence 2.0), rendered, averaged to cells and matched to yarns as any picture that a maker brings in.
  */
-import { readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { icons } from '@iconify-json/noto';
 import sharp from 'sharp';
 import { defaults } from '../../../shared/design/defaults.ts';
 import type { Design } from '../../../shared/design/design.ts';
@@ -42,16 +41,10 @@ const names = [
 
 /** Each picture at that size in at most `yarns` yarns. */
 export async function pictureDesigns(columns: number, rows: number, yarns: number): Promise<Design[]> {
-  const path = createRequire(import.meta.url).resolve('@iconify-json/noto/icons.json');
-  const set = JSON.parse(readFileSync(path, 'utf8')) as {
-    width: number;
-    height: number;
-    icons: Record<string, { body: string }>;
-  };
+  const { width = 16, height = 16 } = icons;
   const designs: Design[] = [];
   for (const name of names) {
-    const { width, height } = set;
-    const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="512" height="512">${set.icons[name]!.body}</svg>`;
+    const svg = `<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${width} ${height}" width="512" height="512">${icons.icons[name]!.body}</svg>`;
     const { data, info } = await sharp(Buffer.from(svg))
       .ensureAlpha()
       .raw()
