@@ -121,7 +121,7 @@ export const commands = [
   { id: 'remove-yarn', label: 'Remove this yarn', menu: 'yarn', needs: 'draw' },
   {
     id: 'yarns-that-go',
-    label: 'Yarns that go with this one…',
+    label: 'Yarns that go with it…',
     menu: 'yarn',
     needs: 'draw',
     ruleAbove: true,

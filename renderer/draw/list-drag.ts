@@ -59,6 +59,7 @@ export function useListDrag<Id extends string>(
       frame = requestAnimationFrame(follow);
     };
     const end = () => {
+      stop.current = () => {};
       listening.abort();
       cancelAnimationFrame(frame);
       setDragged(null);

@@ -37,7 +37,7 @@ function Bar({ tidying }: { tidying: Tidying }) {
         <p>
           <b>{changed === 1 ? '1 knot changes.' : `${changed.toLocaleString()} knots change.`}</b>{' '}
           {left > 0 && `${left.toLocaleString()} lone knots stay, on locked layers. `}
-          Look at thin slanting lines: they are lone knots too, and gone.
+          Thin slanting lines are lone knots too, and go with them.
         </p>
         {before && cost && (
           <ul aria-busy={!isSettled}>

@@ -74,7 +74,7 @@ function RecolourSheet({ design, answer }: RecolourSheetProps) {
           Start again
         </button>
         <button type="submit" className="main" disabled={count === 0}>
-          {count === 1 ? 'Recolour 1 yarn' : `Recolour ${count} yarns`}
+          {count === 0 ? 'Recolour' : count === 1 ? 'Recolour 1 yarn' : `Recolour ${count} yarns`}
         </button>
       </div>
     </form>
