@@ -5,6 +5,7 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../shared/chart/chart.ts';
 import { lettersOf, lettersOfChart } from '../notation.ts';
 import { designIn, isPlanned } from './drawing.ts';
+import { runCommand } from './run-command.ts';
 import { openStudio } from './studio.ts';
 
 /** Presses keys one after the other; 'ArrowRight*3' three times. */
@@ -23,14 +24,6 @@ async function tabTo(control: Locator): Promise<void> {
     await page.keyboard.press('Tab');
   }
   throw new Error(`Tab does not lead to ${control}`);
-}
-
-async function runCommand(page: Page, words: string): Promise<void> {
-  await page.keyboard.press('F1');
-  await page.getByRole('combobox', { name: 'Find a command' }).waitFor();
-  await page.keyboard.type(words);
-  await page.keyboard.press('Enter');
-  await page.getByRole('dialog').waitFor({ state: 'detached' });
 }
 
 describe('by keys alone', () => {
