@@ -20,6 +20,7 @@ import { overlayNow } from './overlay/overlay-now.ts';
 import { plainly } from './overlay/plainly.ts';
 import { PlanSheet } from './overlay/plan-sheet.ts';
 import { chooseStrandAt, letGoOfStrand } from './plan-deeds.ts';
+import { PlanKey } from './plan-key.tsx';
 import { PlanViewChoice } from './plan-view-choice.tsx';
 import { plans, shownPlan } from './plans/plans.ts';
 
@@ -54,7 +55,7 @@ export function PlanChart() {
         (state, before) => (state.open !== before.open || state.views !== before.views) && show(),
       ),
       plans.subscribe((state, before) => {
-        show();
+        if (shownKeys.some((key) => state[key] !== before[key])) show();
         if (state.under !== before.under) place(made, outline.current);
       }),
       handleCommands({
@@ -115,35 +116,41 @@ export function PlanChart() {
 
   return (
     <section className="plan-chart" aria-label="Chart with its strands">
-      <div
-        ref={room}
-        className="room"
-        role="application"
-        // The chart is moved in by keys, so it takes the focus.
-        tabIndex={0}
-        aria-label={`Chart of ${columns} cords and ${rows} rows. Arrow keys move, Enter chooses the strand of a knot.`}
-        onFocus={onFocus}
-        onKeyDown={onKey}
-        onPointerMove={(event) => {
-          // Some browsers report a move where only the page moved under a resting pointer.
-          if (event.movementX !== 0 || event.movementY !== 0) cursor.current = null;
-        }}
-        onPointerDown={() => {
-          room.current?.focus({ preventScroll: true });
-          cursor.current = null;
-        }}
-        onContextMenu={(event) => event.preventDefault()}
-      >
-        <Stage ref={stage} width={1} height={1} listening={false} />
-      </div>
-      <div ref={outline} className="cell-outline" hidden />
       <PlanViewChoice />
+      <div className="plan-hanging">
+        <div
+          ref={room}
+          className="room"
+          role="application"
+          // The chart is moved in by keys, so it takes the focus.
+          tabIndex={0}
+          aria-label={`Chart of ${columns} cords and ${rows} rows. Arrow keys move, Enter chooses the strand of a knot.`}
+          onFocus={onFocus}
+          onKeyDown={onKey}
+          onPointerMove={(event) => {
+            // Some browsers report a move where only the page moved under a resting pointer.
+            if (event.movementX !== 0 || event.movementY !== 0) cursor.current = null;
+          }}
+          onPointerDown={() => {
+            room.current?.focus({ preventScroll: true });
+            cursor.current = null;
+          }}
+          onContextMenu={(event) => event.preventDefault()}
+        >
+          <Stage ref={stage} width={1} height={1} listening={false} />
+        </div>
+        <div ref={outline} className="cell-outline" hidden />
+        <PlanKey />
+      </div>
       <p className="unseen" aria-live="polite">
         {spoken}
       </p>
     </section>
   );
 }
+
+/** What the sheet over the chart depends on. */
+const shownKeys = ['quick', 'full', 'view', 'chosen', 'tied', 'overMm', 'rowsBy'] as const;
 
 const hand = {
   press: chooseStrandAt,

@@ -5,9 +5,9 @@ import { type PlanView, usePlans } from './plans/plans.ts';
 
 type Entry = readonly [picture: ReactNode, words: string];
 
-const attach: Entry = [<circle key="a" className="hollow" cx="12" cy="8" r="4.5" />, 'a piece begins'];
-const join: Entry = [<path key="j" className="hollow" d="M12 2.5 17.5 8 12 13.5 6.5 8Z" />, 'joined'];
-const end: Entry = [<rect key="e" className="full" x="8" y="4" width="8" height="8" />, 'ends'];
+const attach: Entry = [haloed('hollow', 'M12 3.5a4.5 4.5 0 1 0 .01 0Z'), 'a piece begins'];
+const join: Entry = [haloed('hollow', 'M12 2.5 17.5 8 12 13.5 6.5 8Z'), 'joined'];
+const end: Entry = [haloed('full', 'M8 4h8v8H8Z'), 'ends'];
 const front: Entry = [<path key="f" d="M1 8h22" />, 'in front'];
 const behind: Entry = [<path key="b" className="behind" d="M1 8h22" />, 'carried behind'];
 
@@ -37,5 +37,15 @@ export function PlanKey() {
         </li>
       ))}
     </ul>
+  );
+}
+
+/** A sign on a ground of its own, since its dark tone would be lost on a dark panel. */
+function haloed(tone: 'hollow' | 'full', outline: string): ReactNode {
+  return (
+    <g key={outline}>
+      <path className="halo" d={outline} />
+      <path className={tone} d={outline} />
+    </g>
   );
 }

@@ -1,8 +1,7 @@
-/** What is shown over the chart, and what its signs mean. */
+/** What is shown over the chart. */
 import type { CommandId } from '../../shared/commands.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { commandById, keyLabel } from '../shell/keys.ts';
-import { PlanKey } from './plan-key.tsx';
 import { type PlanView, usePlans } from './plans/plans.ts';
 
 const views: readonly (readonly [PlanView, CommandId])[] = [
@@ -16,24 +15,21 @@ const views: readonly (readonly [PlanView, CommandId])[] = [
 export function PlanViewChoice() {
   const view = usePlans((state) => state.view);
   return (
-    <>
-      <fieldset className="plan-views" aria-label="Shown over the chart">
-        {views.map(([each, command]) => {
-          const { label, letter = '' } = commandById(command);
-          return (
-            <button
-              type="button"
-              key={each}
-              aria-pressed={view === each}
-              title={letter ? `${label} (${keyLabel(commandById(command))})` : label}
-              onClick={() => runCommand(command)}
-            >
-              {label}
-            </button>
-          );
-        })}
-      </fieldset>
-      <PlanKey />
-    </>
+    <fieldset className="plan-views" aria-label="Shown over the chart">
+      {views.map(([each, command]) => {
+        const { label, letter = '' } = commandById(command);
+        return (
+          <button
+            type="button"
+            key={each}
+            aria-pressed={view === each}
+            title={letter ? `${label} (${keyLabel(commandById(command))})` : label}
+            onClick={() => runCommand(command)}
+          >
+            {label}
+          </button>
+        );
+      })}
+    </fieldset>
   );
 }

@@ -31,13 +31,18 @@ export function piecesWords(pieces: readonly number[]): string {
 
 function carriedWords({ carries, longestCords, longestRows }: StrandFacts): string {
   if (carries === 0) return 'never carried';
-  const across = longestCords > 0 ? [counted(longestCords, 'cord')] : [];
-  const down = longestRows > 0 ? [counted(longestRows, 'row')] : [];
-  const longest = [...across, ...down].join(' and ');
+  const longest = reachWords(longestCords, longestRows);
   return carries === 1 ? `carried once, ${longest}` : `carried ${carries} times, at most ${longest}`;
 }
 
-/** '1 knot', '1,204 knots'. */
-export function counted(count: number, thing: string): string {
-  return `${count.toLocaleString('en')} ${thing}${count === 1 ? '' : 's'}`;
+/** '6 cords', '2 rows down', '6 cords and 2 rows down'. */
+export function reachWords(cords: number, rows: number): string {
+  const across = cords > 0 ? [counted(cords, 'cord')] : [];
+  const down = rows > 0 ? [`${counted(rows, 'row')} down`] : [];
+  return [...across, ...down].join(' and ');
+}
+
+/** '1 knot', '1,204 knots'; `things` where an s is not enough. */
+export function counted(count: number, thing: string, things = `${thing}s`): string {
+  return `${count.toLocaleString('en')} ${count === 1 ? thing : things}`;
 }

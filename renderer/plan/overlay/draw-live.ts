@@ -27,29 +27,31 @@ export function drawLive(pen: Pen, overlay: PlacedOverlay): void {
 }
 
 export function drawLiveBars(pen: Pen, overlay: PlacedOverlay): void {
-  const { placed, size, inSight, inks, planned } = overlay;
+  const { placed, size, inSight, inks, planned, rightPx } = overlay;
   const most = Math.max(1, planned.figures.liveMax);
-  const { view, ratio, widthPx } = placed;
+  const { view, ratio } = placed;
   const right = columnEdge(view, size, planned.tables.columns);
   const width = (bar.longest + bar.figure + 8) * ratio;
-  const x = Math.min(right + bar.beside * ratio, widthPx - width);
+  const x = Math.min(right + bar.beside * ratio, rightPx - width);
   const [top, bottom] = [rowEdge(view, size, inSight.top), rowEdge(view, size, inSight.bottom + 1)];
   pen.fillStyle = inks.paper;
   pen.globalAlpha = 0.85;
   pen.fillRect(x - 4 * ratio, top, width, bottom - top);
   pen.globalAlpha = 1;
   const step = Math.max(1, Math.ceil((bar.least * ratio) / (size.rowHeightMm * view.scale)));
-  const perFigure = Math.max(1, Math.ceil((bar.figureFrom * ratio) / (size.rowHeightMm * view.scale * step)));
   pen.font = `600 ${11 * ratio}px "Noto Sans", sans-serif`;
   pen.textAlign = 'left';
   pen.textBaseline = 'middle';
+  let figureBelow = Number.NEGATIVE_INFINITY;
   for (let row = inSight.top - (inSight.top % step); row <= inSight.bottom; row += step) {
     const live = mostIn(planned.rows, row, step);
     const [from, to] = [rowEdge(view, size, row), rowEdge(view, size, row + step)];
     const length = (bar.longest * ratio * live) / most;
     pen.fillStyle = inks.accent;
     pen.fillRect(x, from, Math.max(ratio, length), Math.max(1, to - from - ratio));
-    if ((row / step) % perFigure !== 0 && live < most) continue;
+    // Where bars are thinner than figures, some go without.
+    if ((from + to) / 2 < figureBelow) continue;
+    figureBelow = (from + to) / 2 + bar.figureFrom * ratio;
     pen.fillStyle = inks.ink;
     pen.fillText(String(live), x + length + 4 * ratio, (from + to) / 2);
   }

@@ -44,8 +44,8 @@ function drawCounts(pen: Pen, overlay: PlacedOverlay): void {
   const { planned, placed, size, inks } = overlay;
   const { view, ratio } = placed;
   const { columns, rows, stretches, pieces } = planned.tables;
-  const across = Math.max(1, Math.round((partPx * ratio) / (size.pitchMm * view.scale)));
-  const down = Math.max(1, Math.round((partPx * ratio) / (size.rowHeightMm * view.scale)));
+  const across = perPart(columns, size.pitchMm * view.scale, partPx * ratio);
+  const down = perPart(rows, size.rowHeightMm * view.scale, partPx * ratio);
   const parts = Math.ceil(columns / across);
   const counts = new Uint32Array(parts * Math.ceil(rows / down));
   const count = (row: number, column: number) => {
@@ -77,4 +77,10 @@ function drawCounts(pen: Pen, overlay: PlacedOverlay): void {
     pen.fillStyle = inks.ink;
     pen.fillText(String(ends), x + width / 2, y + height / 2);
   });
+}
+
+/** Cells of one part, so that the parts of a side are about as large as wished and all alike, but for the last. */
+function perPart(cells: number, cellPx: number, wishedPx: number): number {
+  const parts = Math.max(1, Math.round((cells * cellPx) / wishedPx));
+  return Math.ceil(cells / parts);
 }

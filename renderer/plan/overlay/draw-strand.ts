@@ -9,8 +9,12 @@ import { drawPlate } from './plate.ts';
 import { drawSign } from './signs.ts';
 import { addCells, cellsOf, stretchesInSight } from './veils.ts';
 
-/** Below this width of a cell a line through it would hide it. */
-const linesFromPx = 3;
+/** Below this width of a cell a line through it would hide its yarn. */
+const linesFromPx = 8;
+/** Below this width carries are drawn whole and in one tone: broken lines by the thousand take long. */
+const brokenFromPx = 3;
+/** From this width on lines may be as wide as elsewhere. */
+const wideLinesFromPx = 14;
 /** Below this width of a cell numbers would cover more than they name. */
 const numbersFromPx = 6;
 
@@ -48,7 +52,7 @@ function drawWay(pen: Pen, overlay: PlacedOverlay, inSight: readonly number[]): 
     if (arrivals[stretches.arrival[s]!] === 'turn') lineBack(pen, overlay, s);
     if (Math.abs(toX - fromX) > 14 * ratio) addArrow(pen, toX, y, Math.sign(toX - fromX) * 5 * ratio);
   }
-  strokeTwoTones(pen, { ratio });
+  strokeTwoTones(pen, { ratio, width: cellPx(overlay) < wideLinesFromPx ? 0.75 : 1.5 });
   drawCarries(pen, overlay, inSight);
 }
 
@@ -56,7 +60,16 @@ function drawCarries(pen: Pen, overlay: PlacedOverlay, inSight: readonly number[
   const { arrival } = overlay.planned.tables.stretches;
   pen.beginPath();
   for (const s of inSight) if (arrivals[arrival[s]!] === 'carry') lineBack(pen, overlay, s);
-  strokeTwoTones(pen, { ratio: overlay.placed.ratio, width: 2, dash: [5, 4] });
+  const { ratio } = overlay.placed;
+  const px = cellPx(overlay);
+  if (px >= brokenFromPx) {
+    strokeTwoTones(pen, { ratio, width: px < linesFromPx ? 1.25 : 2, dash: [5, 4] });
+    return;
+  }
+  pen.setLineDash([]);
+  pen.strokeStyle = overlay.inks.ink;
+  pen.lineWidth = ratio;
+  pen.stroke();
 }
 
 /** From the knot before on the strand to a stretch's first. */
@@ -78,7 +91,7 @@ function drawSigns(pen: Pen, overlay: PlacedOverlay, inSight: readonly number[])
   const { row, from, to, piece, arrival, after } = stretches;
   const { ratio } = overlay.placed;
   const px = cellPx(overlay);
-  const radius = Math.min(7, Math.max(3.5, px * 0.36)) * ratio;
+  const radius = Math.min(7, Math.max(3, px * 0.36)) * ratio;
   for (const s of inSight) {
     const kind = arrivals[arrival[s]!];
     const [x, y] = middleOf(overlay, { row: row[s]!, column: from[s]! });

@@ -35,6 +35,8 @@ export interface PlacedOverlay extends Overlay {
   readonly size: CellSize;
   /** The cells in sight. */
   readonly inSight: CellBlock;
+  /** The right edge of what is not covered by row numbers, in device pixels. */
+  readonly rightPx: number;
 }
 
 /** Middle of a cell, in device pixels. */

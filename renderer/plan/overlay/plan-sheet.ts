@@ -4,6 +4,7 @@
  */
 import Konva from 'konva';
 import { cellsInSight } from '../../surface/draw-around.ts';
+import { insideStrips } from '../../surface/draw-rules.ts';
 import type { Placed } from '../../surface/placed.ts';
 import type { Surface } from '../../surface/surface.ts';
 import { drawOverlay } from './draw-overlay.ts';
@@ -56,8 +57,18 @@ export class PlanSheet {
     if (!inSight) return;
     const ratio = window.devicePixelRatio || 1;
     const placed: Placed = { view, widthPx, heightPx, ratio, isZooming: false };
+    // The strips of paper on which numbers stand at the screen's edges stay free.
+    const { left, right, upper } = insideStrips(view, {
+      geometry,
+      widthPx,
+      ratio,
+      tapePx: { side: 0, top: 0 },
+    });
     pen.save();
-    drawOverlay(pen, { ...this.#overlay, placed, size: geometry, inSight });
+    pen.beginPath();
+    pen.rect(left, upper, right - left, heightPx - upper);
+    pen.clip();
+    drawOverlay(pen, { ...this.#overlay, placed, size: geometry, inSight, rightPx: right });
     pen.restore();
   }
 }

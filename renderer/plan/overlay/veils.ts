@@ -8,13 +8,27 @@ import type { Pen, PlacedOverlay } from './overlay.ts';
 
 const cover = { others: 0.66, untied: 0.74, all: 0.6 };
 
-/** Over all but the cells of the chosen strand. */
+/** Over all but the cells of the chosen strand, row by row: a shape with thousands of holes would take long to fill. */
 export function veilOthers(pen: Pen, overlay: PlacedOverlay, strand: number): void {
-  const { planned, inSight } = overlay;
+  const { stretches } = overlay.planned.tables;
+  const { left, right, top, bottom } = overlay.inSight;
+  const own = [...stretchesInSight(overlay, strand)].filter((s) => stretches.row[s]! >= top);
+  let next = 0;
   pen.beginPath();
-  addCells(pen, overlay, inSight);
-  for (const s of stretchesInSight(overlay, strand))
-    addCells(pen, overlay, cellsOf(planned.tables.stretches, s));
+  for (let row = top; row <= bottom; row++) {
+    const holes: CellBlock[] = [];
+    for (; next < own.length && stretches.row[own[next]!] === row; next++)
+      holes.push(cellsOf(stretches, own[next]!));
+    // A row's stretches come in its direction.
+    if (holes.length > 1 && holes[0]!.left > holes[1]!.left) holes.reverse();
+    let from = left;
+    for (const hole of holes) {
+      if (hole.left > from)
+        addCells(pen, overlay, { left: from, right: hole.left - 1, top: row, bottom: row });
+      from = Math.max(from, hole.right + 1);
+    }
+    if (from <= right) addCells(pen, overlay, { left: from, right, top: row, bottom: row });
+  }
   fillPaper(pen, overlay, cover.others);
 }
 

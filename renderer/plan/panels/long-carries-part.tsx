@@ -5,7 +5,7 @@ import { goToCell } from '../../draw/go-to-cell.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { chooseStrandAt } from '../plan-deeds.ts';
-import { counted } from '../plan-words.ts';
+import { counted, reachWords } from '../plan-words.ts';
 import { longCarries } from '../plans/long-carries.ts';
 import type { PlanTables } from '../plans/plan-tables.ts';
 import { plans, usePlans } from '../plans/plans.ts';
@@ -36,7 +36,9 @@ export function LongCarriesPart({ tables }: { tables: PlanTables }) {
         onKeep={take}
       />
       <p role="status">
-        {found.length === 0 ? 'No carry is longer.' : `${counted(found.length, 'carry')} longer.`}
+        {found.length === 0
+          ? 'No carry is longer.'
+          : `${counted(found.length, 'carry is', 'carries are')} longer.`}
       </p>
       {found.length > 0 && (
         <ol className="go-list" aria-label="The longest carries">
@@ -54,8 +56,8 @@ export function LongCarriesPart({ tables }: { tables: PlanTables }) {
                     goToCell(cell);
                   }}
                 >
-                  {formatLength(mm, units)} to row {cell.row + 1}, cord {cell.column + 1}:{' '}
-                  {counted(cords, 'cord')}, {counted(rows, 'row')}
+                  {formatLength(mm, units)}, {reachWords(cords, rows)}: to row {cell.row + 1}, cord{' '}
+                  {cell.column + 1}
                 </button>
               </li>
             );

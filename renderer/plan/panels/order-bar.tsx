@@ -6,6 +6,7 @@ import { goesRight } from '../../../shared/chart/chart.ts';
 import type { CommandId } from '../../../shared/commands.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepWords } from '../../../shared/tying/steps/step-words.ts';
+import type { Units } from '../../../shared/units/units.ts';
 import { goToCell } from '../../draw/go-to-cell.ts';
 import { runCommand } from '../../shell/command-bus.ts';
 import { commandById } from '../../shell/keys.ts';
@@ -59,9 +60,7 @@ export function OrderBar() {
         </button>
       </div>
       <p className="order-place">{words}</p>
-      <p className="order-next quiet one-line">
-        <NextSteps />
-      </p>
+      <NextSteps />
     </section>
   );
 }
@@ -117,12 +116,25 @@ function NextSteps() {
   const tied = usePlans((state) => state.tied);
   const told = usePlans((state) => state.steps);
   const units = useStudio((state) => state.settings.units);
-  if (tied === null) return 'Move the slider back to follow the tying order from its first knot.';
-  if (!told) return '…';
-  return `Next: ${told.steps.map((step) => wordsOf(step, tied, units)).join('; ')}.`;
+  const words = wordsNow();
+  return (
+    <p className="order-next quiet" title={words}>
+      {words}
+    </p>
+  );
+
+  function wordsNow(): string {
+    if (tied === null) return 'Move the slider back to follow the tying order from its first knot.';
+    if (!told) return '…';
+    const steps = told.steps.flatMap((step) => wordsOf(step, tied, units));
+    return `Next: ${steps.join('; ')}.`;
+  }
 }
 
-function wordsOf(step: Step, tied: number, units: Parameters<typeof stepWords>[1]['units']): string {
+function wordsOf(step: Step, tied: number, units: Units): string | [] {
+  // Which row it is stands above already.
+  if (step.kind === 'row' && step.knotsBefore === tied)
+    return step.lifts.length > 0 ? liftWords(step.lifts) : [];
   const yarns = studio.getState().open?.design.yarns ?? [];
   const yarnsById = new Map(yarns.map((yarn) => [yarn.id, yarn]));
   const done = step.kind === 'knots' ? Math.max(0, tied - step.knotsBefore) : 0;
@@ -130,4 +142,12 @@ function wordsOf(step: Step, tied: number, units: Parameters<typeof stepWords>[1
   const from = step.from + Math.sign(step.to - step.from) * done;
   const rest = { ...step, count: step.count - done, from };
   return stepWords(rest, { yarnsById, units, form: 'compact' });
+}
+
+/** Lift marks named in one line; the written rows have them all. */
+const mostLifts = 8;
+
+function liftWords(lifts: readonly number[]): string {
+  if (lifts.length <= mostLifts) return `lift ${lifts.join(', ')}`;
+  return `lift ${counted(lifts.length, 'cord')}: ${lifts.slice(0, mostLifts).join(', ')} …`;
 }

@@ -1,7 +1,7 @@
 /** The chosen strand in words, its pieces, and the way to its neighbours. */
 import { yarnIdOf } from '../../../shared/design/codes.ts';
+import { formatLength } from '../../../shared/units/length.ts';
 import type { Units } from '../../../shared/units/units.ts';
-import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { goToCell } from '../../draw/go-to-cell.ts';
 import { Ball } from '../../draw/yarns/ball.tsx';
 import { runCommand } from '../../shell/command-bus.ts';
@@ -73,7 +73,7 @@ function Pieces({ tables, strand, units }: { tables: PlanTables; strand: number;
                   </button>
                 </td>
                 <td>{pieces.knots[piece]}</td>
-                <td>{formatYarnLength(pieces.leftOverMm[piece]!, units)}</td>
+                <td>{formatLength(pieces.leftOverMm[piece]!, units)}</td>
               </tr>
             );
           })}

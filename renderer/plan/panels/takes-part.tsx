@@ -28,7 +28,7 @@ const rows: readonly Row[] = [
     differs: formatYarnLength,
   },
   { key: 'carriedMm', name: 'Carried', shown: formatYarnLength, differs: formatYarnLength },
-  { key: 'liveMax', name: 'Hanging at once', shown: (live) => `${live} at most`, differs: count },
+  { key: 'liveMax', name: 'Hanging at once', shown: count, differs: count },
   { key: 'seconds', name: 'Hours', shown: (seconds) => `≈ ${formatTime(seconds)}`, differs: formatTime },
 ];
 
@@ -44,7 +44,7 @@ export function TakesPart() {
   if (!now) return <p className={problem ? 'fault' : 'quiet'}>{problem || 'Planning…'}</p>;
   const pair = comparedWithLast({ quick, full, last });
   return (
-    <table className="figures" aria-busy={!settled}>
+    <table className="figures compared" aria-busy={!settled}>
       <caption className="unseen">What it takes now, against the last setting and a careful person</caption>
       <thead>
         <tr>

@@ -33,8 +33,9 @@ export type PlansAnswer =
   | { readonly kind: 'problem'; readonly number: number; readonly sentence: string }
   | { readonly kind: 'steps'; readonly knots: number; readonly steps: readonly Step[] };
 
-/** How long it plans between two looks at what has come in. */
+/** How long it plans between two looks at what has come in, and between two words of its progress. */
 const lookMs = 30;
+const tellMs = 120;
 
 /** The newest question; -1 where planning was stopped. */
 let newest = -1;
@@ -72,13 +73,17 @@ async function plan(number: number, design: Design, chart: Chart): Promise<void>
 async function planFully(number: number, design: Design, chart: Chart): Promise<void> {
   const steps = planSteps(design, chart);
   let looked = performance.now();
+  let told = looked;
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) {
       if (step.value.ok) tell(number, 'full', design, chart, step.value.value);
       return;
     }
     if (performance.now() - looked < lookMs) continue;
-    answer({ kind: 'progress', number, done: step.value });
+    if (performance.now() - told >= tellMs) {
+      answer({ kind: 'progress', number, done: step.value });
+      told = performance.now();
+    }
     await newsArrives();
     if (newest !== number) return;
     looked = performance.now();
