@@ -1,6 +1,7 @@
 /** Which runs of a chart are still there after a change, and which of them may still be reached as before. */
 import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE } from '../design/codes.ts';
+import type { Runs } from './runs.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 
 export interface KeptRuns {
@@ -24,11 +25,16 @@ export function keptRuns(old: PlanQuestion, now: PlanQuestion): KeptRuns {
   let i = 0;
   let j = 0;
   while (i < old.runs.count || j < now.runs.count) {
-    const order = compare(old, i, now, j);
-    if (order === 0 && alike(old, i, now, j)) {
+    // Nearly all runs are as they were.
+    while (i < old.runs.count && j < now.runs.count && isSame(old.runs, i, now.runs, j)) {
       kept.newOf[i] = j;
       kept.oldOf[j] = i;
-    } else kept.changes++;
+      i++;
+      j++;
+    }
+    if (i === old.runs.count && j === now.runs.count) break;
+    const order = compare(old, i, now, j);
+    kept.changes++;
     if (order <= 0) i++;
     if (order >= 0) j++;
   }
@@ -47,8 +53,13 @@ function compare(old: PlanQuestion, i: number, now: PlanQuestion, j: number): nu
   return goesRight(now.chart.startCorner, row) ? further : -further;
 }
 
-function alike({ runs: old }: PlanQuestion, i: number, { runs: now }: PlanQuestion, j: number): boolean {
-  return old.yarn[i] === now.yarn[j] && old.last[i] === now.last[j];
+function isSame(old: Runs, i: number, now: Runs, j: number): boolean {
+  return (
+    old.first[i] === now.first[j] &&
+    old.last[i] === now.last[j] &&
+    old.row[i] === now.row[j] &&
+    old.yarn[i] === now.yarn[j]
+  );
 }
 
 /** A carry to a run passes only cells of its own row, at most so many as the limit says. */

@@ -22,7 +22,7 @@ export class Links {
   readonly #begins: Int32Array;
   readonly #counts: Int32Array;
   readonly #reach: Reach;
-  /** For each cell, the run that ends there, and the one that begins there; -1 where none does. */
+  /** For each cell, the run that ends there, and the one that begins there, counted from 1; 0 where none does. */
   readonly #endAt: Int32Array;
   readonly #startAt: Int32Array;
 
@@ -30,12 +30,12 @@ export class Links {
     const { runs, chart } = question;
     this.#question = question;
     this.#reach = reachOf(question);
-    this.#endAt = new Int32Array(chart.cells.length).fill(-1);
-    this.#startAt = new Int32Array(chart.cells.length).fill(-1);
+    this.#endAt = new Int32Array(chart.cells.length);
+    this.#startAt = new Int32Array(chart.cells.length);
     for (let run = 0; run < runs.count; run++) {
       const row = runs.row[run]! * chart.columns;
-      this.#endAt[row + runs.last[run]!] = run;
-      this.#startAt[row + runs.first[run]!] = run;
+      this.#endAt[row + runs.last[run]!] = run + 1;
+      this.#startAt[row + runs.first[run]!] = run + 1;
     }
     this.#begins = new Int32Array(runs.count).fill(-1);
     this.#counts = new Int32Array(runs.count);
@@ -68,7 +68,7 @@ export class Links {
       const low = this.#openTo(row, column, -width[rows]!);
       const high = this.#openTo(row, column, width[rows]!);
       for (let at = low; at <= high; at++) {
-        const to = this.#startAt[row + at]!;
+        const to = this.#startAt[row + at]! - 1;
         if (to <= run || to < firstFree || runs.yarn[to] !== runs.yarn[run]) continue;
         const over = rows * stride + Math.abs(at - column);
         if (carries[over]! <= most) visit(to, costs[over]!);
@@ -90,7 +90,7 @@ export class Links {
       const row = bottom - rows * chart.columns;
       const high = Math.min(rightmost, column + width[rows]!);
       for (let at = Math.max(leftmost, column - width[rows]!); at <= high; at++) {
-        const from = this.#endAt[row + at]!;
+        const from = this.#endAt[row + at]! - 1;
         if (from === -1 || from >= run || runs.yarn[from] !== yarn) continue;
         const over = rows * stride + Math.abs(at - column);
         if (carries[over]! <= this.#longestCarry(from)) this.#add(from, costs[over]!);
