@@ -1,12 +1,13 @@
 /** Drawing on the hanging as a person does: by pointer, fingers and keys, and what is then on the screen. */
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
-import type { CDPSession, Page } from 'playwright-core';
+import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
 import { designFromLetters } from '../notation.ts';
 import { drag, drawing, outline } from './drawing.ts';
+import { fingersOn } from './fingers.ts';
 
 const plain = ['aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa', 'aaaaaaaa'];
 
@@ -69,28 +70,22 @@ describe('with the pointer', () => {
 });
 
 describe('with fingers', () => {
-  const touch = (session: CDPSession, type: 'touchStart' | 'touchMove' | 'touchEnd', ...points: number[][]) =>
-    session.send('Input.dispatchTouchEvent', {
-      type,
-      touchPoints: points.map(([x, y], id) => ({ x: x!, y: y!, id })),
-    });
-
   it('one draws; two move and zoom, and take back what the first had begun', async () => {
     const { page, at, saved } = await drawing(designFromLetters(plain));
-    const session = await page.context().newCDPSession(page);
+    const touch = await fingersOn(page);
     const [a, b] = [await at(2, 1), await at(2, 5)];
-    await touch(session, 'touchStart', [a.x, a.y]);
-    await touch(session, 'touchMove', [b.x, b.y]);
-    await touch(session, 'touchEnd');
+    await touch('touchStart', [a.x, a.y]);
+    await touch('touchMove', [b.x, b.y]);
+    await touch('touchEnd');
     const drawn = [...plain.slice(0, 2), 'abbbbbaa', ...plain.slice(3)];
     expect(await saved()).toEqual(drawn);
 
     const before = await at(0, 0);
-    await touch(session, 'touchStart', [a.x, a.y]);
-    await touch(session, 'touchMove', [a.x, a.y + 30]);
-    await touch(session, 'touchStart', [a.x, a.y + 30], [b.x, b.y + 30]);
-    await touch(session, 'touchMove', [a.x - 40, a.y + 30], [b.x + 40, b.y + 30]);
-    await touch(session, 'touchEnd');
+    await touch('touchStart', [a.x, a.y]);
+    await touch('touchMove', [a.x, a.y + 30]);
+    await touch('touchStart', [a.x, a.y + 30], [b.x, b.y + 30]);
+    await touch('touchMove', [a.x - 40, a.y + 30], [b.x + 40, b.y + 30]);
+    await touch('touchEnd');
     expect(await saved()).toEqual(drawn);
     const after = await at(0, 0);
     expect(after.x).toBeLessThan(before.x);
