@@ -31,7 +31,7 @@ const rates: Rates = {
 };
 
 /** How a price is made until the maker says otherwise; common conventions, which differ between trades and places. */
-const money = { wholesale: 'sum', keystoneTimes: 2, retailTimes: 2 } as const satisfies Money;
+const money = { wholesale: 'sum', sumTimes: 1, keystoneTimes: 2, retailTimes: 2 } as const satisfies Money;
 
 function yarn(id: Yarn['id'], name: string, color: string, symbol: string): Yarn {
   return { id, name, color, symbol, diameterMm: 2, metresPer100G: 200, skeinG: 50 };

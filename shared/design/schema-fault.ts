@@ -133,6 +133,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'money.hourlyRate': ['the pay for an hour', amount],
   'money.overheadShare': ['the overhead', 'a share from 0 to 10'],
   'money.wholesale': ['the way to the wholesale price', 'sum or keystone'],
+  'money.sumTimes': ['the multiplier of materials, labour and overhead', times],
   'money.keystoneTimes': ['the multiplier of the keystone price', times],
   'money.retailTimes': ['the multiplier of the retail price', times],
   ground: ['the ground yarn', yarnId],

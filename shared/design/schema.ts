@@ -154,8 +154,9 @@ export const moneySchema = z.looseObject({
   hourlyRate: amount.optional(),
   /** Of materials and labour, as a share: 0.1 is 10 %. */
   overheadShare: z.number().nonnegative().max(10).optional(),
-  /** 'sum': materials, labour and overhead; 'keystone': cost times `keystoneTimes`. */
+  /** 'sum': materials, labour and overhead, times `sumTimes`; 'keystone': materials times `keystoneTimes`. */
   wholesale: z.enum(['sum', 'keystone']).optional(),
+  sumTimes: times.optional(),
   keystoneTimes: times.optional(),
   /** Retail is wholesale times this. */
   retailTimes: times.optional(),

@@ -22,7 +22,7 @@ export interface Scatter {
 
 /** Value from memory, to be measured: what two swatches of the same maker differ by, as a share. */
 const priorScatter = 0.015;
-const priorDegrees = 2;
+const priorDegrees = 3;
 
 /** `groups`: for each quantity its measurements as natural logarithms, each group with a mean of its own. */
 export function scatterOf(groups: readonly (readonly number[])[]): Scatter {

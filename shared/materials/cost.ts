@@ -2,11 +2,10 @@
  * What a hanging costs to make, and what it may be sold for. Conventions differ between trades and places, so every
  * multiplier is the maker's, and each figure carries its formula as a sentence:
  *   cost      = yarn + cord + dowel + backing + pattern fees
- *   wholesale = cost of materials + labour + overhead, or keystone: cost x 2
+ *   wholesale = cost + labour + overhead, times 1; or keystone: cost x 2
  *   retail    = wholesale x 2
- * Common conventions, no standard. One published page doubles the sum of supplies, labour and overhead for wholesale
- * ('Pricing your handmade products', cuttingforbusiness.com); 'Simple pricing formulas' (5minutepitch.com) has the
- * keystone price.
+ * Common practice, no standard. 'Pricing your handmade products' (cuttingforbusiness.com) doubles the sum of supplies,
+ * labour and overhead for wholesale; 'Simple pricing formulas' (5minutepitch.com) has the keystone price.
  *
  * What was not told counts for nothing and is named, and a figure that rests on it is not whole.
  */
@@ -91,16 +90,21 @@ const wholesaleBy: Readonly<
     (of: Pick<Cost, 'materials' | 'labour' | 'overhead'>, money: Money, telling: Telling) => Amount
   >
 > = {
-  sum: ({ materials, labour, overhead }, _, telling) =>
-    sumOf(
+  sum: ({ materials, labour, overhead }, { sumTimes = defaults.money.sumTimes }, telling) => {
+    const parts = [
+      ['materials', materials],
+      ['labour', labour],
+      ['overhead', overhead],
+    ] as const;
+    if (sumTimes === 1) return sumOf('Wholesale', parts, telling);
+    return timesOf(
       'Wholesale',
-      [
-        ['materials', materials],
-        ['labour', labour],
-        ['overhead', overhead],
-      ],
+      'materials, labour and overhead',
+      sumOf('', parts, telling),
+      sumTimes,
       telling,
-    ),
+    );
+  },
   keystone: ({ materials }, { keystoneTimes = defaults.money.keystoneTimes }, telling) =>
     timesOf('Wholesale', 'cost of materials', materials, keystoneTimes, telling),
 };

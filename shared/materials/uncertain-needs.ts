@@ -3,7 +3,11 @@
  * hand that spends dL more yarn in each, dp on the way past a cord and dh past a row ties in
  *   K dL + slack x (cords carried x dp + rows carried x dh)
  * more, and each further piece's worth of that takes a further piece, tails and all: x working length / (working
- * length - 2 tails). What is left over of the pieces stays as it is. Whole pieces come on top: see `if-loose.ts`.
+ * length - 2 tails). What is left over of the pieces stays as it is.
+ *
+ * These are lengths. The 95 % are held by what the yarn is used for, `usedMm`. What is cut comes in whole pieces, so a
+ * plan made anew for that hand may take a piece or some more or fewer than `cutMm` leaves open, which counts where
+ * pieces are few; `if-loose.ts` counts pieces.
  */
 import type { YarnId } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';

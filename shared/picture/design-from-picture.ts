@@ -58,8 +58,9 @@ function settingsOf({
   tying,
   rates,
   yarnMargin,
+  money,
 }: Design) {
-  return { designer, startCorner, cord, dowel, fringe, swatches, tying, rates, yarnMargin };
+  return { designer, startCorner, cord, dowel, fringe, swatches, tying, rates, yarnMargin, money };
 }
 
 function rowsOf(cells: Uint8Array, columns: number): Uint8Array[] {

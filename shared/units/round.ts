@@ -9,7 +9,8 @@ const noise = 1e-6;
 /** Whole steps in `value`: the nearest number, or the next that is enough. */
 export function wholeSteps(value: number, step: number, { enough = false }: Rounding = {}): number {
   const steps = value / step;
-  return enough ? Math.ceil(steps - noise) : Math.floor(steps + 0.5 + noise);
+  // Rounding up what is just below 0 gives -0, which is no count.
+  return (enough ? Math.ceil(steps - noise) : Math.floor(steps + 0.5 + noise)) + 0;
 }
 
 /** `value` as a decimal number in steps of `step`, without zeros at the end: '34.5', '35'. */

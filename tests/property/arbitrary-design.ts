@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { BARE, codeOf, EMPTY, yarnIdOf } from '../../shared/design/codes.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import type { Design, Layer } from '../../shared/design/design.ts';
-import type { Fringe, Reference, Swatch, Yarn } from '../../shared/design/schema.ts';
+import type { Fringe, Money, Reference, Swatch, Yarn } from '../../shared/design/schema.ts';
 import { fringeByHand } from '../../shared/gauge/fringe.ts';
 
 export interface ArbitraryDesign {
@@ -66,6 +66,7 @@ export function arbitraryDesign({
         fringe: arbitraryFringe(maxColumns),
         reference: fc.option(arbitraryReference()),
         swatches: fc.array(arbitrarySwatch(), { maxLength: 3 }),
+        money: fc.option(arbitraryMoney(), { nil: undefined }),
         ground: fc.constantFrom(...yarns.map(({ id }) => id)),
         layers: fc.tuple(
           ...Array.from({ length: layerCount }, (_, i) => arbitraryLayer(i, columns, rows, yarns)),
@@ -92,6 +93,7 @@ export function arbitraryDesign({
           tying: defaults.tying,
           rates: defaults.rates,
           yarnMargin: defaults.yarnMargin,
+          ...(parts.money && { money: parts.money }),
           ground: parts.ground,
           yarns,
           layers: parts.layers,
@@ -174,9 +176,41 @@ function arbitrarySwatch(): fc.Arbitrary<Swatch> {
   const count = fc.integer({ min: 1, max: 100 });
   const measured = fc.record({ strangers, widthMm: mm, cords: count, heightMm: mm, rows: count });
   const yarn = fc.option(fc.record({ yarnMm: mm, knots: count }), { nil: undefined });
+  const cord = fc.option(fc.record({ cordBeforeMm: mm, cordAfterMm: mm }), { nil: undefined });
+  const told = fc.record(
+    { cordDiameterMm: mm, yarnDiameterMm: mm, name, date: fc.constantFrom('2031-05-08', '1999-12-31') },
+    { requiredKeys: [] },
+  );
+  return fc.tuple(measured, yarn, cord, told).map(([{ strangers: others, ...swatch }, used, leg, rest]) => ({
+    ...others,
+    ...swatch,
+    ...used,
+    ...leg,
+    ...rest,
+  }));
+}
+
+function arbitraryMoney(): fc.Arbitrary<Money> {
+  const times = fc.constantFrom(0.5, 1, 2, 2.2, 100);
   return fc
-    .tuple(measured, yarn)
-    .map(([{ strangers: others, ...swatch }, used]) => ({ ...others, ...swatch, ...used }));
+    .record(
+      {
+        strangers,
+        currency: fc.constantFrom('EUR', 'XTS'),
+        cordPricePerM: money,
+        dowelPrice: money,
+        backingPrice: money,
+        patternFees: money,
+        hourlyRate: money,
+        overheadShare: fc.double({ min: 0, max: 10, noNaN: true }),
+        wholesale: fc.constantFrom('sum' as const, 'keystone' as const),
+        sumTimes: times,
+        keystoneTimes: times,
+        retailTimes: times,
+      },
+      { requiredKeys: ['strangers'] },
+    )
+    .map(({ strangers: others, ...told }) => ({ ...others, ...told }));
 }
 
 function arbitraryLayer(

@@ -165,6 +165,11 @@ const kinds: readonly Kind[] = [
       rows: 21,
     })),
   }),
+  (random) => ({
+    kind: 'set',
+    field: 'money',
+    value: random() < 0.3 ? undefined : { hourlyRate: whole(random, 40), wholesale: 'keystone' },
+  }),
   (random, design) => ({ kind: 'set', field: 'ground', value: pick(random, design.yarns).id }),
   (random, design) =>
     possible(addYarn(design, symbolAlphabet, { ...defaults.yarns[0]!, name: `Yarn ${whole(random, 50)}` })),

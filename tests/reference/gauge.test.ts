@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { cordsForWidth, type Gauge, gaugeOf, knotMm } from '../../shared/gauge/gauge.ts';
+import { tQuantile95 } from '../../shared/gauge/t-quantile.ts';
 
 const plain = newDesign({ title: 'Any', columns: 40, rows: 48 });
 
@@ -32,6 +33,30 @@ describe('the gauge without a swatch', () => {
     expect(gauge.pitchMm).toBeCloseTo(5.0, 9);
     expect(gauge.rowHeightMm).toBeCloseTo(4.8, 9);
     expect([gauge.source, gauge.yarnFactor, gauge.yarnFactorSource]).toEqual(['estimate', 1, 'estimate']);
+  });
+});
+
+describe("Student's t", () => {
+  // Student 1908, 'The probable error of a mean', Biometrika 6; the two-sided 95 % column of the published tables,
+  // for example NIST/SEMATECH e-Handbook of Statistical Methods, 1.3.6.7.2.
+  it.each([
+    [4, 2.776],
+    [5, 2.571],
+    [6, 2.447],
+    [8, 2.306],
+    [10, 2.228],
+    [15, 2.131],
+    [20, 2.086],
+    [30, 2.042],
+    [60, 2.0],
+    [120, 1.98],
+  ])('with %i degrees of freedom holds 95 %% within %f standard errors', (degrees, published) => {
+    expect(Math.abs(tQuantile95(degrees) - published)).toBeLessThan(0.001);
+  });
+
+  it('comes down to the normal 1.960, and is not asked where its series does not hold', () => {
+    expect(tQuantile95(1e9)).toBeCloseTo(1.96, 4);
+    expect(() => tQuantile95(3)).toThrow('4 degrees');
   });
 });
 

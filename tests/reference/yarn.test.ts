@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { gaugeOf, knotMm } from '../../shared/gauge/gauge.ts';
+import { buyingOf } from '../../shared/materials/buying.ts';
 import { wholeSkeins, yarnMassG } from '../../shared/materials/skeins.ts';
 import { mmPerYard } from '../../shared/units/length.ts';
 import {
@@ -57,6 +58,12 @@ describe('how much yarn to buy', () => {
     expect(1312.5 / 186).toBeCloseTo(7.06, 2);
     expect(wholeSkeins(1312.5 * mmPerYard, 186 * mmPerYard)).toBe(8);
     expect(wholeSkeins(7 * 186 * mmPerYard, 186 * mmPerYard)).toBe(7);
+    // With the seven at home, one is still to be bought; and eight, where all is to be of one dye lot.
+    expect(buyingOf(1312.5 * mmPerYard, 186 * mmPerYard, { ownedSkeins: 7 })).toEqual({
+      ownedSkeins: 7,
+      toBuySkeins: 1,
+      oneLotSkeins: 8,
+    });
   });
 
   it('where 10,000 stitches take 70 g, 130,800 take 915.6 g', () => {

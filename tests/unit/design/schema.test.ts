@@ -31,6 +31,7 @@ const untold: Record<string, string[]> = {
     'hourlyRate',
     'overheadShare',
     'wholesale',
+    'sumTimes',
     'keystoneTimes',
     'retailTimes',
   ],

@@ -75,4 +75,38 @@ describe('materials', () => {
   it('name a spare leg where the cords are odd', () => {
     expect(materials(['aba']).cords).toMatchObject({ cutCords: 2, spareLegs: 1 });
   });
+
+  it('say how sure each length is, and what the gauge rests on', () => {
+    const swatches = [{ widthMm: 100, cords: 20, heightMm: 96, rows: 20, yarnMm: 16_000, knots: 400 }];
+    const { gauge, finished, yarns, totals } = materials(['aaab', 'aabb', 'abbb'], { swatches });
+    expect(gauge.knotMm).toBeCloseTo(40, 9);
+    expect(gauge.uncertain.knotMm.share).toBeCloseTo(0.0294, 3);
+    expect(gauge.basis.yarn).toMatchObject({
+      from: 'swatches',
+      swatches: 1,
+      scatterShare: 0.015,
+      scatterFrom: 'prior',
+    });
+    expect(gauge.basis.cord.from).toBe('estimate');
+    expect(finished.uncertain.widthMm).toMatchObject({ value: 20 });
+    // 6 knots of 40 mm are known to 2.94 %, and a piece's worth of them brings its two tails along.
+    const more = (6 * 40 * 0.0298 * 1524) / (1524 - 130);
+    const { usedMm, cutMm, massG } = yarns[0]!.uncertain;
+    expect(usedMm.high - usedMm.value).toBeCloseTo(more, 0);
+    expect(cutMm.high - cutMm.value).toBeCloseTo(more, 0);
+    expect([usedMm.value, cutMm.value]).toEqual([yarns[0]!.usedMm, yarns[0]!.cutMm]);
+    expect(massG.value).toBeCloseTo(yarns[0]!.massG, 9);
+    expect(totals.uncertain.yarnUsedMm.value).toBeCloseTo(yarns[0]!.usedMm + yarns[1]!.usedMm, 6);
+    expect(yarns[0]!.ifLoose).toEqual({ pieces: 1, cutMm: 1524, skeins: 1 });
+  });
+
+  it('compare what is owned with the need, and price it', () => {
+    const { yarns, cost } = materials(['aa'], {
+      yarns: designFromLetters(['a']).yarns.map((yarn) => ({ ...yarn, price: 5, ownedSkeins: 1 })),
+      money: { dowelPrice: 3 },
+    });
+    expect(yarns[0]).toMatchObject({ skeins: 1, ownedSkeins: 1, toBuySkeins: 0, oneLotSkeins: 0 });
+    expect([cost.parts.yarn.amount, cost.parts.dowel.amount, cost.yarnToBuy.amount]).toEqual([5, 3, 0]);
+    expect(cost.missing).toContain('the price of a metre of cord');
+  });
 });

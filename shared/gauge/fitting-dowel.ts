@@ -1,0 +1,66 @@
+/** Choosing a dowel: which of several carries the hanging, and what would fit on each. */
+import type { Design } from '../design/design.ts';
+import { limits } from '../design/limits.ts';
+import { dowelOf } from './dowel.ts';
+import { gaugeSpread, spreadOf } from './gauge-spread.ts';
+
+export interface DowelFit {
+  readonly lengthMm: number;
+  /** Whole cords that fit between the overhangs, at the gauge as it is; 0 where there is no room. */
+  readonly cords: number;
+  /** Cords that fit even where the gauge comes out at the wide end of its interval. */
+  readonly cordsSurely: number;
+  /** Width of `cords` cords. */
+  readonly widthMm: number;
+  /** Whether the hanging fits: as its gauge is, and even at the wide end. */
+  readonly fits: boolean;
+  readonly fitsSurely: boolean;
+  /** What is left free at each end with the hanging in the middle; below 0 where the dowel is shorter than it. */
+  readonly endsMm: number;
+}
+
+export interface FittingDowel {
+  readonly choices: readonly DowelFit[];
+  /** The shortest dowel that the hanging fits on; null where none is long enough. */
+  readonly shortestMm: number | null;
+  readonly shortestSurelyMm: number | null;
+}
+
+/** `lengthsMm`: the dowels to choose from, see `nominal-dowels.ts`; told from the shortest on. */
+export function fittingDowel(
+  lengthsMm: readonly number[],
+  design: Pick<Design, 'columns' | 'dowel' | 'cord' | 'yarns' | 'ground' | 'swatches'>,
+): FittingDowel {
+  const spread = gaugeSpread(design);
+  const pitchMm = spreadOf(spread, (gauge) => gauge.pitchMm);
+  const minLengthMm = spreadOf(spread, (gauge) => dowelOf(design, gauge).minLengthMm);
+  const { columns, dowel } = design;
+  const choices = lengthsMm
+    .toSorted((a, b) => a - b)
+    .map((lengthMm): DowelFit => {
+      const roomMm = lengthMm - 2 * dowel.overhangMm;
+      const cords = cordsIn(roomMm, pitchMm.value);
+      return {
+        lengthMm,
+        cords,
+        cordsSurely: cordsIn(roomMm, pitchMm.high),
+        widthMm: cords * pitchMm.value,
+        fits: lengthMm >= minLengthMm.value - noiseMm,
+        fitsSurely: lengthMm >= minLengthMm.high - noiseMm,
+        endsMm: (lengthMm - columns * pitchMm.value) / 2,
+      };
+    });
+  return {
+    choices,
+    shortestMm: choices.find(({ fits }) => fits)?.lengthMm ?? null,
+    shortestSurelyMm: choices.find(({ fitsSurely }) => fitsSurely)?.lengthMm ?? null,
+  };
+}
+
+/** A dowel that is just long enough must not seem too short by the noise of binary fractions. */
+const noiseMm = 1e-6;
+
+/** Never more than a chart may have. */
+function cordsIn(roomMm: number, pitchMm: number): number {
+  return Math.min(limits.columns, Math.max(0, Math.floor((roomMm + noiseMm) / pitchMm)));
+}

@@ -1,0 +1,48 @@
+import { describe, expect, it } from 'vitest';
+import { newDesign } from '../../../shared/design/new-design.ts';
+import { dowelOf } from '../../../shared/gauge/dowel.ts';
+import { fittingDowel } from '../../../shared/gauge/fitting-dowel.ts';
+import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { nominalDowels } from '../../../shared/gauge/nominal-dowels.ts';
+
+/** 48 cords of 5 mm: 24 cm, and 5.1 cm at each end. */
+const design = {
+  ...newDesign({ title: 'Any', columns: 48, rows: 10 }),
+  swatches: [{ widthMm: 100, cords: 20, heightMm: 96, rows: 20 }],
+};
+
+describe('choosing a dowel', () => {
+  it('finds the shortest that carries the hanging, and the one that surely does', () => {
+    expect(fittingDowel([600, 300, 400, 345], design)).toMatchObject({
+      shortestMm: 345,
+      shortestSurelyMm: 400,
+    });
+    expect(fittingDowel([300], design)).toMatchObject({ shortestMm: null, shortestSurelyMm: null });
+  });
+
+  it('tells how many cords fit on each, and what is left free at the ends', () => {
+    const [short, long] = fittingDowel([400, 300], design).choices;
+    expect(short).toMatchObject({ lengthMm: 300, cords: 39, widthMm: 195, fits: false, endsMm: 30 });
+    expect(long).toMatchObject({ lengthMm: 400, cords: 59, cordsSurely: 57, fits: true, endsMm: 80 });
+  });
+
+  it('takes one that is just long enough, and none that is a tenth too short', () => {
+    const { minLengthMm } = dowelOf(design, gaugeOf(design));
+    expect(minLengthMm).toBe(342);
+    expect(fittingDowel([342], design).shortestMm).toBe(342);
+    expect(fittingDowel([341.9], design).shortestMm).toBeNull();
+    expect(fittingDowel([342], design).choices[0]!.cords).toBe(48);
+  });
+
+  it('finds no room between overhangs that meet', () => {
+    expect(fittingDowel([60], design).choices[0]).toMatchObject({ cords: 0, widthMm: 0, fits: false });
+  });
+
+  it('knows what shops have', () => {
+    expect(fittingDowel(nominalDowels.metric.lengthsMm, design).shortestMm).toBe(400);
+    expect(fittingDowel(nominalDowels.us.lengthsMm, design).shortestMm).toBeCloseTo(16 * 25.4, 9);
+    for (const { lengthsMm, diametersMm } of Object.values(nominalDowels)) {
+      for (const list of [lengthsMm, diametersMm]) expect(list).toEqual(list.toSorted((a, b) => a - b));
+    }
+  });
+});
