@@ -10,7 +10,7 @@ const parts = [
   '.screen .chart-panel',
   '.screen .tidy-bar',
   '.screen .tool-options',
-  '.screen [role="toolbar"]',
+  '.screen .tool-bar [role="toolbar"]',
   '.screen .order-bar',
   '.screen > :not(.draw)',
   '.notice.bad',

@@ -1,5 +1,5 @@
 /** The studio's frame: screens as wooden tags on two cords, the design's name above, one screen at a time. */
-import { useEffect } from 'react';
+import { useEffect, useRef } from 'react';
 import type { CommandId } from '../../shared/commands.ts';
 import { DrawScreen } from '../draw/draw-screen.tsx';
 import { listenToDrops } from '../flows/dropping.ts';
@@ -35,6 +35,11 @@ const screens: readonly { screen: Screen; command: CommandId; label: string }[] 
 export function Studio() {
   const screen = useStudio((state) => state.screen);
   const hasDesign = useStudio((state) => state.open !== null);
+  const main = useRef<HTMLElement>(null);
+  // What had the focus may have gone with the screen before: Tab then goes on from the new screen, not from nowhere.
+  useEffect(() => {
+    if (screen && document.activeElement === document.body) main.current?.focus({ preventScroll: true });
+  }, [screen]);
   useEffect(listenToKeys, []);
   useEffect(followTheme, []);
   useEffect(listenToHost, []);
@@ -73,7 +78,7 @@ export function Studio() {
         ))}
       </nav>
       <TopBar />
-      <main className="screen">
+      <main ref={main} className="screen" tabIndex={-1}>
         {screen === 'shelf' && <ShelfScreen />}
         {screen === 'draw' && <DrawScreen />}
         {screen === 'plan' && <PlanScreen />}

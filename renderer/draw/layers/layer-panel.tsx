@@ -7,6 +7,7 @@ import type { CommandId } from '../../../shared/commands.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 import { runCommand } from '../../shell/command-bus.ts';
 import { commandById } from '../../shell/keys.ts';
+import { useToolbar } from '../../shell/use-toolbar.ts';
 import { chooseLayer } from '../../store/changing.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { useListDrag } from '../list-drag.ts';
@@ -24,6 +25,7 @@ export function LayerPanel() {
   const aspect = useStudio(({ open }) => (open ? aspectOf(open.design) : 1));
   const fade = useStudio((state) => state.views.fade);
   const renaming = useRenaming();
+  const deedRow = useToolbar<HTMLDivElement>();
   const list = useRef<HTMLUListElement>(null);
   const { markOf, press, isDragEnd } = useListDrag(list, '.layer-thumbnail', (id: string, gap) => {
     const count = layers?.length ?? 0;
@@ -75,7 +77,7 @@ export function LayerPanel() {
           ))
           .reverse()}
       </ul>
-      <div className="layer-deeds">
+      <div className="layer-deeds" role="toolbar" aria-label="What to do with layers" {...deedRow}>
         {deeds.map(([command, icon]) => (
           <button
             type="button"

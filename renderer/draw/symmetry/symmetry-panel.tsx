@@ -4,6 +4,7 @@ import { pointKinds, repeatKinds } from '../../../shared/chart/symmetry/kinds.ts
 import { centreOf } from '../../../shared/chart/symmetry/sound-symmetry.ts';
 import { noSymmetry, type Symmetry } from '../../../shared/chart/symmetry/symmetry.ts';
 import { runCommand } from '../../shell/command-bus.ts';
+import { useToolbar } from '../../shell/use-toolbar.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { FigureField } from '../options/figure-field.tsx';
 import { changeSymmetry, chooseRepeat } from './symmetry-deeds.ts';
@@ -14,10 +15,11 @@ export function SymmetryPanel() {
   const columns = useStudio((state) => state.open?.design.columns ?? 1);
   const rows = useStudio((state) => state.open?.design.rows ?? 1);
   const { point, repeat, centre } = symmetry;
+  const points = useToolbar<HTMLDivElement>();
+  const repeats = useToolbar<HTMLDivElement>();
   return (
     <section className="symmetry" aria-label="Symmetry">
-      <fieldset className="kinds">
-        <legend className="unseen">Mirrors and turns</legend>
+      <div className="kinds" role="toolbar" aria-label="Mirrors and turns" {...points}>
         {pointKinds.map(({ kind, label, hint }) => (
           <button
             type="button"
@@ -30,9 +32,8 @@ export function SymmetryPanel() {
             <KindPicture symmetry={{ ...noSymmetry, point: kind }} />
           </button>
         ))}
-      </fieldset>
-      <fieldset className="kinds">
-        <legend className="unseen">Repeats</legend>
+      </div>
+      <div className="kinds" role="toolbar" aria-label="Repeats" {...repeats}>
         {repeatKinds.map(({ kind, label, hint }) => (
           <button
             type="button"
@@ -45,7 +46,7 @@ export function SymmetryPanel() {
             <KindPicture symmetry={{ ...noSymmetry, repeat: kind, periodColumns: 4, periodRows: 4 }} />
           </button>
         ))}
-      </fieldset>
+      </div>
       {repeat !== 'none' && (
         <div className="row">
           <FigureField
