@@ -238,6 +238,18 @@ export const bridge = {
     }),
     z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
   ),
+  /** Writes labels for the bundles of cut pieces. As `pattern.save`; problem `nothing-to-cut` where no knot is tied. */
+  'labels.save': call(
+    z.strictObject({
+      text: designText,
+      paper: z.enum(['a4', 'letter']),
+      units: z.enum(['metric', 'us', 'both']),
+      /** Each piece cut as long as it is used, not at the working length. */
+      fitted: z.boolean(),
+      target: handle,
+    }),
+    z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
+  ),
   /** Writes the chart as a PNG picture with numbers and key. */
   'png.save': call(
     z.strictObject({ text: designText, target: handle }),

@@ -14,6 +14,7 @@ const LARGE_BYTES = Math.ceil(Math.max(limits.fileBytes, limits.pictureBytes) * 
 const large = new Set([
   'design.save',
   'pattern.save',
+  'labels.save',
   'png.save',
   'picture.take',
   'picture.chart',

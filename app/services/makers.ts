@@ -2,6 +2,7 @@
 import type { Answer, CallOptions } from '../../shared/bridge.ts';
 import type { Result } from '../../shared/result.ts';
 import { makeChartPng } from './pattern/draw-png.ts';
+import { makeLabels } from './pattern/make-labels.ts';
 import { makePattern } from './pattern/make-pattern.ts';
 import { lookAtPicture } from './pictures/look-at-picture.ts';
 import type { PictureSource } from './pictures/picture-bytes.ts';
@@ -10,6 +11,7 @@ import { referencePicture } from './pictures/reference-picture.ts';
 
 export interface Makers {
   readonly makePattern: typeof makePattern;
+  readonly makeLabels: typeof makeLabels;
   readonly makeChartPng: typeof makeChartPng;
   readonly lookAtPicture: typeof lookAtPicture;
   readonly referencePicture: typeof referencePicture;
@@ -22,6 +24,7 @@ export interface Makers {
 
 export const ourMakers: Makers = {
   makePattern,
+  makeLabels,
   makeChartPng,
   lookAtPicture,
   referencePicture,

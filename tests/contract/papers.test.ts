@@ -5,6 +5,7 @@ import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import type { Makers } from '../../app/services/makers.ts';
 import type { Progress } from '../../shared/bridge.ts';
+import { BARE } from '../../shared/design/codes.ts';
 import { limits } from '../../shared/design/limits.ts';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
@@ -221,6 +222,35 @@ describe.each(bothHosts)('patterns in $name', ({ start }) => {
     const picture = await value(host, 'png.save', { text, target: png.handle });
     expect(readFileSync(join(host.given, 'Fox.png'))).toHaveLength(picture.bytes);
     expect(readdirSync(host.given).sort()).toEqual(['Fox.pdf', 'Fox.png']);
+  });
+
+  it('come with labels for the bundles, in a file of their own', async () => {
+    const host = await start();
+    const { handle } = await givenPlace(host, 'pattern', 'Labels');
+    const args = { text, paper: 'letter', units: 'us', fitted: true, target: handle } as const;
+    const labels = await value(host, 'labels.save', args);
+    expect(labels).toMatchObject({ fileName: 'Labels.pdf', pages: 1 });
+    const written = readFileSync(join(host.given, 'Labels.pdf'));
+    expect(written.subarray(0, 5).toString()).toBe('%PDF-');
+    expect(written).toHaveLength(labels.bytes);
+  });
+
+  it('and labels of a chart that is all bare are not written', async () => {
+    const host = await start();
+    const { handle } = await givenPlace(host, 'pattern', 'Labels');
+    const bare = newDesign({ title: 'Bare', columns: 4, rows: 3 });
+    const layers = bare.layers.map((layer) => ({
+      ...layer,
+      rows: layer.rows.map((row) => row.map(() => BARE)),
+    }));
+    const args = {
+      text: writeDesign({ ...bare, layers }),
+      paper: 'a4',
+      units: 'metric',
+      fitted: false,
+    } as const;
+    expect(await refusal(host, 'labels.save', { ...args, target: handle })).toBe('nothing-to-cut');
+    expect(readdirSync(host.given)).toEqual([]);
   });
 
   it('of what is no design are not written', async () => {

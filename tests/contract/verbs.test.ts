@@ -23,6 +23,7 @@ const takers: { [V in Verb]?: (handle: string) => Args<V> } = {
   'picture.chart': (picture) => ({ picture, ...chart }),
   'reference.take': (picture) => ({ picture }),
   'pattern.save': (target) => ({ text, paper: 'a4', units: 'metric', target }),
+  'labels.save': (target) => ({ text, paper: 'a4', units: 'metric', fitted: true, target }),
   'png.save': (target) => ({ text, target }),
 };
 const verbs = Object.keys(bridge) as Verb[];

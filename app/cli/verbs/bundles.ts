@@ -2,12 +2,11 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
 import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
-import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
-import { good, problem, type Result } from '../../../shared/result.ts';
+import { good, type Result } from '../../../shared/result.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
-import { writePatternPdf } from '../../services/pattern/draw-pdf.ts';
+import { makeLabels } from '../../services/pattern/make-labels.ts';
 import { type CliVerb, done, type Terminal, usage } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
 import { paperOf } from '../words.ts';
@@ -36,10 +35,10 @@ export const bundles: CliVerb = {
     if (!paper.ok) return paper;
     const design = await readDesign(terminal, words.positionals[0]!);
     if (!design.ok) return design;
-    const made = bundlesFor(design.value, fitted === true);
+    const wishes = { fitted: fitted === true, paper: paper.value };
+    if (typeof labels === 'string') return writeLabels(terminal, terminal.path(labels), design.value, wishes);
+    const made = bundlesFor(design.value, wishes.fitted);
     if (!made.ok) return made;
-    if (typeof labels === 'string')
-      return writeLabels(terminal, terminal.path(labels), design.value, made.value, paper.value);
     const heading = { format: 'larkrow-bundles', version: 1, fitting: fitted ? usualFitting : null };
     terminal.print(`${JSON.stringify({ ...heading, ...made.value })}\n`);
     return done;
@@ -59,17 +58,11 @@ async function writeLabels(
   terminal: Terminal,
   path: string,
   design: Design,
-  made: Bundles,
-  paper: Paper,
+  { fitted, paper }: { readonly fitted: boolean; readonly paper: Paper },
 ): Promise<Result<null>> {
-  const document = layOutLabels({ design, bundles: made, paper, units: 'both' });
-  if (document.pages.length === 0)
-    return problem(
-      'nothing-to-cut',
-      'The chart is all bare, so there is nothing to cut and no label to print.',
-    );
-  for (const notice of document.notices) terminal.remark(`${notice}\n`);
-  const bytes = await writePatternPdf(document, { date: new Date() });
-  if (!bytes) throw new Error('the labels were cancelled, though nothing can cancel them');
-  return writeOutput(terminal, path, bytes, `${document.pages.length} pages, ${bytes.length} bytes`);
+  const made = await makeLabels(design, { fitted, paper, units: 'both', date: new Date() });
+  if (!made.ok) return made;
+  const { bytes, pages, notices } = made.value;
+  for (const notice of notices) terminal.remark(`${notice}\n`);
+  return writeOutput(terminal, path, bytes, `${pages} pages, ${bytes.length} bytes`);
 }

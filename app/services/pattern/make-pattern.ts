@@ -1,16 +1,14 @@
 /** From a design to the bytes of its pattern: the one way for the command line and both hosts. */
-import { setImmediate } from 'node:timers/promises';
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
-import { type Chart, flatten } from '../../../shared/chart/chart.ts';
+import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
-import type { Plan } from '../../../shared/tying/plan.ts';
-import { planSteps } from '../../../shared/tying/plan-steps.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { writePatternPdf } from './draw-pdf.ts';
+import { planWithPauses } from './plan-with-pauses.ts';
 
 export interface MakePatternOptions {
   readonly paper: Paper;
@@ -41,20 +39,6 @@ export async function makePattern(design: Design, options: MakePatternOptions): 
   const bytes = await writePatternPdf(document, options);
   if (!bytes) return cancelled();
   return good({ bytes, pages: document.pages.length, notices: document.notices });
-}
-
-/** Lets the host see to other things, and to a click on Cancel, between two steps. Null where it was cancelled. */
-async function planWithPauses(
-  design: Design,
-  chart: Chart,
-  signal: CancelSignal | undefined,
-): Promise<Result<Plan> | null> {
-  const steps = planSteps(design, chart);
-  for (let step = steps.next(); ; step = steps.next()) {
-    if (signal?.aborted) return null;
-    if (step.done) return step.value;
-    await setImmediate();
-  }
 }
 
 function cancelled(): ReturnType<typeof problem> {

@@ -10,7 +10,7 @@ import { takenPictures } from './taken-pictures.ts';
 
 type PaperVerb = Extract<
   keyof Handlers,
-  `picture.${string}` | 'reference.take' | 'pattern.save' | 'png.save'
+  `picture.${string}` | 'reference.take' | 'pattern.save' | 'labels.save' | 'png.save'
 >;
 
 export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
@@ -45,6 +45,18 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
       const held = await studio.reach(target, 'pattern');
       if (!held.ok) return held;
       const made = await makers.makePattern(design.value, { paper, units, date: now(), ...call });
+      if (!made.ok) return made;
+      if (isStopped(call)) return cancelled;
+      const { bytes, pages } = made.value;
+      const saved = await saveTo(studio, { kind: 'pattern', target, bytes, stamp: null });
+      return saved.ok ? good({ fileName: saved.value.fileName, pages, bytes: bytes.length }) : saved;
+    },
+    'labels.save': async ({ text, paper, units, fitted, target }, call) => {
+      const design = readDesign(text);
+      if (!design.ok) return design;
+      const held = await studio.reach(target, 'pattern');
+      if (!held.ok) return held;
+      const made = await makers.makeLabels(design.value, { paper, units, fitted, date: now(), ...call });
       if (!made.ok) return made;
       if (isStopped(call)) return cancelled;
       const { bytes, pages } = made.value;

@@ -1,0 +1,41 @@
+/** From a design to the bytes of its bundles' labels: the one way for the command line and both hosts. */
+import { flatten } from '../../../shared/chart/chart.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import { bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
+import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
+import { good, problem, type Result } from '../../../shared/result.ts';
+import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import { writePatternPdf } from './draw-pdf.ts';
+import type { MadePattern, MakePatternOptions } from './make-pattern.ts';
+import { planWithPauses } from './plan-with-pauses.ts';
+
+export interface MakeLabelsOptions extends MakePatternOptions {
+  /** Each piece cut as long as it is used, by `usualFitting`, not at the working length. */
+  readonly fitted: boolean;
+}
+
+/** Problems: those of the plan; `nothing-to-cut` where no knot is tied; `cancelled`. */
+export async function makeLabels(design: Design, options: MakeLabelsOptions): Promise<Result<MadePattern>> {
+  const { paper, units, fitted, signal, onProgress } = options;
+  onProgress?.({ done: 0, what: 'Planning the strands' });
+  const chart = flatten(design);
+  const plan = await planWithPauses(design, chart, signal);
+  if (!plan) return cancelled();
+  if (!plan.ok) return plan;
+  const cut = fitted ? fittedPlan(plan.value, usualFitting) : plan.value;
+  const document = layOutLabels({ design, bundles: bundlesOf(tyingOrder(chart, cut)), paper, units });
+  if (document.pages.length === 0) {
+    return problem(
+      'nothing-to-cut',
+      'The chart is all bare, so there is nothing to cut and no label to print.',
+    );
+  }
+  const bytes = await writePatternPdf(document, options);
+  if (!bytes) return cancelled();
+  return good({ bytes, pages: document.pages.length, notices: document.notices });
+}
+
+function cancelled(): ReturnType<typeof problem> {
+  return problem('cancelled', 'No labels were made, because it was cancelled. Nothing was written.');
+}
