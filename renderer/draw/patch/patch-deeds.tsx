@@ -36,7 +36,7 @@ export function nudgePatch(rowsBy: number, columnsBy: number): void {
 }
 
 /** Ties down what is in the air; where nothing is, lets go of the patch. */
-export function letGoOfPatch(): void {
+function letGoOfPatch(): void {
   if (liftedNow()) endStroke();
   else studio.setState({ patch: null });
 }
