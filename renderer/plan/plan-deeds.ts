@@ -69,7 +69,10 @@ export function stepTying(step: TyingStep): void {
 /** One step of the history; settings that were tried are what they are changed to. */
 export function changeTying(label: string, tying: TyingSettings): void {
   const { open } = studio.getState();
-  if (open && !isSame(open.design.tying, tying)) change(label, { kind: 'set', field: 'tying', value: tying });
+  const { draft } = plans.getState();
+  // The very settings that were tried are planned already.
+  const value = draft && isSame(draft, tying) ? draft : tying;
+  if (open && !isSame(open.design.tying, value)) change(label, { kind: 'set', field: 'tying', value });
   plans.setState({ draft: null });
 }
 

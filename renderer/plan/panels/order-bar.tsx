@@ -109,7 +109,7 @@ function placeWords(
   const done = `${knots.toLocaleString('en')} of ${counted(all, 'knot')}`;
   if (column === null) return `All tied: ${done}`;
   const way = goesRight(startCorner, row) ? 'left to right' : 'right to left';
-  return `Row ${row + 1}, ${way} · ${done} · ${counted(live, 'strand')} hanging`;
+  return `Row ${row + 1}, ${way} · ${done} · ${counted(live, 'strand')} in use`;
 }
 
 function NextSteps() {

@@ -3,6 +3,7 @@
  * person who doesn't look ahead. Plans are compared with their like: quick with quick, full with full.
  */
 import { formatTime } from '../../../shared/units/time.ts';
+import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
@@ -12,24 +13,24 @@ import { type Plans, usePlans } from '../plans/plans.ts';
 interface Row {
   readonly key: keyof Figures;
   readonly name: string;
-  readonly shown: (value: number, units: Units) => string;
+  readonly shows: (value: number, units: Units) => string;
   /** How a difference is shown; less is better in all of them. */
   readonly differs: (value: number, units: Units) => string;
 }
 
 const count = (value: number) => value.toLocaleString('en');
 const rows: readonly Row[] = [
-  { key: 'pieces', name: 'Pieces', shown: count, differs: count },
-  { key: 'looseEnds', name: 'Loose ends', shown: count, differs: count },
+  { key: 'pieces', name: 'Pieces', shows: count, differs: count },
+  { key: 'looseEnds', name: 'Loose ends', shows: count, differs: count },
   {
     key: 'yarnCutMm',
     name: 'Yarn to cut',
-    shown: (mm, units) => formatYarnLength(mm, units, { enough: true }),
+    shows: (mm, units) => formatYarnLength(mm, units, { enough: true }),
     differs: formatYarnLength,
   },
-  { key: 'carriedMm', name: 'Carried', shown: formatYarnLength, differs: formatYarnLength },
-  { key: 'liveMax', name: 'Hanging at once', shown: count, differs: count },
-  { key: 'seconds', name: 'Hours', shown: (seconds) => `≈ ${formatTime(seconds)}`, differs: formatTime },
+  { key: 'carriedMm', name: 'Carried', shows: formatYarnLength, differs: formatYarnLength },
+  { key: 'liveMax', name: 'Hanging at once', shows: count, differs: count },
+  { key: 'seconds', name: 'Hours', shows: (seconds) => `≈ ${formatTime(seconds)}`, differs: formatTime },
 ];
 
 export function TakesPart() {
@@ -40,33 +41,41 @@ export function TakesPart() {
   const settled = usePlans((state) => state.settled);
   const problem = usePlans((state) => state.problem);
   const units = useStudio((state) => state.settings.units);
-  const now = (full ?? quick)?.figures;
-  if (!now) return <p className={problem ? 'fault' : 'quiet'}>{problem || 'Planning…'}</p>;
+  const shown = full ?? quick;
+  if (!shown) return <p className={problem ? 'fault' : 'quiet'}>{problem || 'Planning…'}</p>;
+  const now = shown.figures;
   const pair = comparedWithLast({ quick, full, last });
+  const { gauge, totals } = shown.materials;
+  const sure = formatUncertain(totals.uncertain.yarnCutMm, (mm) => formatYarnLength(mm, units));
   return (
-    <table className="figures compared" aria-busy={!settled}>
-      <caption className="unseen">What it takes now, against the last setting and a careful person</caption>
-      <thead>
-        <tr>
-          <td />
-          <th scope="col">Now</th>
-          <th scope="col">Against the last setting</th>
-          <th scope="col">Against a careful person</th>
-        </tr>
-      </thead>
-      <tbody>
-        {rows.map(({ key, name, shown, differs }) => (
-          <tr key={key}>
-            <th scope="row">{name}</th>
-            <td className="now">{shown(now[key], units)}</td>
-            <td>
-              {pair ? difference(pair.now[key] - pair.last[key], (value) => differs(value, units)) : '–'}
-            </td>
-            <td>{careful ? difference(now[key] - careful[key], (value) => differs(value, units)) : '…'}</td>
+    <>
+      <table className="figures compared" aria-busy={!settled}>
+        <caption className="unseen">What it takes now, against the last setting and a careful person</caption>
+        <thead>
+          <tr>
+            <td />
+            <th scope="col">Now</th>
+            <th scope="col">Against the last setting</th>
+            <th scope="col">Against a careful person</th>
           </tr>
-        ))}
-      </tbody>
-    </table>
+        </thead>
+        <tbody>
+          {rows.map(({ key, name, shows, differs }) => (
+            <tr key={key}>
+              <th scope="row">{name}</th>
+              <td className="now">{shows(now[key], units)}</td>
+              <td>
+                {pair ? difference(pair.now[key] - pair.last[key], (value) => differs(value, units)) : '–'}
+              </td>
+              <td>{careful ? difference(now[key] - careful[key], (value) => differs(value, units)) : '…'}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p className="quiet small">
+        Yarn to cut: {sure}. {gauge.basis.yarn.sentence}
+      </p>
+    </>
   );
 }
 

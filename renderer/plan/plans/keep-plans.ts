@@ -4,13 +4,13 @@
  */
 import type { OpenDesign } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
+import { lastFigures } from './last-figures.ts';
+import { type PlanSource, plannedAlike } from './planned-alike.ts';
 import { forgetPlans, type Plans, plans } from './plans.ts';
 import type { PlansAnswer, PlansQuestion } from './plans.worker.ts';
 
 /** Time from a change to its question: long enough to join the strokes of a key, short enough to feel live. */
 const restMs = 200;
-
-type Asked = Omit<Extract<PlansQuestion, { kind: 'plan' }>, 'number' | 'kind'>;
 
 export interface Planner {
   /** Makes the full plan again, where it was stopped. */
@@ -23,7 +23,7 @@ export interface Planner {
 export function keepPlans(): Planner {
   const worker = new Worker(new URL('./plans.worker.ts', import.meta.url), { type: 'module' });
   const tell = (question: PlansQuestion) => worker.postMessage(question);
-  let asked: Asked | null = null;
+  let asked: PlanSource | null = null;
   /** True where its settings are only tried. */
   let isTried = false;
   let number = 0;
@@ -39,6 +39,8 @@ export function keepPlans(): Planner {
 
   const take = (answer: PlansAnswer) => {
     if (answer.kind === 'steps') plans.setState({ steps: answer });
+    // What was on its way when the plan was stopped is not its progress any more.
+    else if (answer.kind === 'progress' && plans.getState().progress === null) return;
     else if (answer.number === number && timer === 0) {
       plans.setState(taken(answer));
       if (answer.kind === 'planned') askSteps();
@@ -60,8 +62,9 @@ export function keepPlans(): Planner {
     const wasTried = isTried;
     asked = now;
     isTried = draft !== null;
-    if (before && isAlike(before, now)) return;
-    if (before) plans.setState((state) => ({ settled: false, last: lastOf(state, before, now, wasTried) }));
+    if (before && plannedAlike(before, now)) return;
+    if (before)
+      plans.setState((state) => ({ settled: false, last: lastFigures(state, { before, now, wasTried }) }));
     clearTimeout(timer);
     timer = window.setTimeout(ask, restMs);
   };
@@ -91,7 +94,7 @@ export function keepPlans(): Planner {
 }
 
 /** Fields that no figure of the plan depends on are left out, and so is the picture under the chart: it may be large. */
-function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): Asked {
+function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): PlanSource {
   return { chart, design: { ...design, tying: draft ?? design.tying, layers: [], reference: null } };
 }
 
@@ -115,31 +118,4 @@ function taken(answer: Exclude<PlansAnswer, { kind: 'steps' }>): Partial<Plans> 
         settled: true,
       };
   }
-}
-
-/**
- * What to compare with from now on. While settings are tried, what the hanging took before the first try stands;
- * another picture or yarn can't be compared with.
- */
-function lastOf(
-  { last, settled, quick, full }: Plans,
-  before: Asked,
-  now: Asked,
-  wasTried: boolean,
-): Plans['last'] {
-  if (!isAlike({ ...before, design: { ...before.design, tying: now.design.tying } }, now)) return null;
-  if (wasTried || !settled || !quick) return last;
-  return { quick: quick.figures, full: full?.figures ?? null };
-}
-
-function isAlike(a: Asked, b: Asked): boolean {
-  const keys = Object.keys(b.design) as (keyof Asked['design'])[];
-  const isSameDesign = keys.every((key) => key === 'layers' || a.design[key] === b.design[key]);
-  return isSameDesign && sameCells(a.chart, b.chart);
-}
-
-function sameCells(a: OpenDesign['chart'], b: OpenDesign['chart']): boolean {
-  if (a === b) return true;
-  if (a.columns !== b.columns || a.rows !== b.rows || a.startCorner !== b.startCorner) return false;
-  return a.cells.every((code, cell) => code === b.cells[cell]);
 }

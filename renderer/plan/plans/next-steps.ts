@@ -7,21 +7,24 @@ const most = 5;
 
 /**
  * What is done next where so many knots are tied: the rest of the row at hand, and of the next one where little is
- * left. A row that is not begun leads with its own step; knots tied in part are still among them.
+ * left. What comes right after a knot, such as leaving a strand, is still to be done; and so are knots tied in part.
  */
 export function nextSteps(order: TyingOrder, knots: number): Step[] {
   const { knotsBefore } = order;
   const all = knotsBefore.at(-1)!;
   if (knots >= all) return [];
   const next: Step[] = [];
-  let row = knotsBefore.findIndex((before) => before > knots);
+  let row = Math.max(
+    1,
+    knotsBefore.findIndex((before) => before >= knots),
+  );
   for (; row <= order.rows.length && next.length < most; row++)
     next.push(...stepsOfRow(order, row).filter((step) => isDue(step, knots)));
   return next.slice(0, most);
 }
 
-/** What comes right after a knot, such as leaving a strand, is still to be done. */
 function isDue(step: Step, knots: number): boolean {
   if (step.kind === 'knots') return step.knotsBefore + step.count > knots;
-  return step.knotsBefore >= knots && step.knotsBefore >= 0 && !(step.kind === 'row' && step.knots === 0);
+  const isBareRow = step.kind === 'row' && step.knots === 0;
+  return step.knotsBefore >= knots && !isBareRow;
 }

@@ -10,7 +10,7 @@ export interface TyingPlace {
   readonly row: number;
   /** The column of the next knot, from 0; null where all is tied. */
   readonly column: number | null;
-  /** Strands that hang at the moment, the one in hand among them. */
+  /** Strands that are begun and not ended, the one in hand among them. */
   readonly live: number;
 }
 

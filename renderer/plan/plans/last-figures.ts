@@ -1,0 +1,24 @@
+import { type PlanSource, plannedAlike } from './planned-alike.ts';
+import type { Plans } from './plans.ts';
+
+/** From what was planned to what will be. */
+interface Change {
+  readonly before: PlanSource;
+  readonly now: PlanSource;
+  /** True where the settings before were only being tried. */
+  readonly wasTried: boolean;
+}
+
+/**
+ * What to compare with after a change. While settings are tried, what the hanging took before the first try stands;
+ * another picture or yarn can't be compared with.
+ */
+export function lastFigures(
+  { last, settled, quick, full }: Pick<Plans, 'last' | 'settled' | 'quick' | 'full'>,
+  { before, now, wasTried }: Change,
+): Plans['last'] {
+  const alike = { ...before, design: { ...before.design, tying: now.design.tying } };
+  if (!plannedAlike(alike, now)) return null;
+  if (wasTried || !settled || !quick) return last;
+  return { quick: quick.figures, full: full?.figures ?? null };
+}

@@ -1,0 +1,213 @@
+/** The Plan screen as a person uses it: a strand and its way, the tying order, and what a setting changes. */
+import { readFileSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { join } from 'node:path';
+import type { AxeResults } from 'axe-core';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { flatten } from '../../shared/chart/chart.ts';
+import { BARE } from '../../shared/design/codes.ts';
+import type { Design } from '../../shared/design/design.ts';
+import { newDesign } from '../../shared/design/new-design.ts';
+import { materialsOf } from '../../shared/materials/tally.ts';
+import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
+import { formatTime } from '../../shared/units/time.ts';
+import { formatYarnLength } from '../../shared/units/yarn-length.ts';
+import type { View } from './browser.ts';
+import { designIn, drawing } from './drawing.ts';
+import { openStudio, type Studio } from './studio.ts';
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
+
+/** A demo design on the Plan screen, its full plan made. */
+async function planning(view: View = {}): Promise<Studio & { readonly path: string }> {
+  const studio = await openStudio(view);
+  const { page, shelf } = studio;
+  await page.getByRole('button', { name: 'Open Moth at the window' }).click();
+  await page.getByRole('button', { name: 'Plan', exact: true }).click();
+  await isFullyPlanned(page);
+  return { ...studio, path: join(shelf, 'Moth at the window.larkrow') };
+}
+
+function isFullyPlanned(page: Page): Promise<void> {
+  return page.getByText('The full plan.').waitFor();
+}
+
+function chart(page: Page) {
+  return page.getByRole('application');
+}
+
+/** The sentence of the chosen strand. */
+function strand(page: Page) {
+  return page.getByRole('complementary', { name: 'Strands and figures' }).getByRole('status').first();
+}
+
+/** One figure of what it takes, 'now' or against the last setting or a careful person. */
+async function figure(page: Page, name: string, column: 'now' | 'last' | 'careful'): Promise<string> {
+  const row = page.getByRole('row', { name }).first();
+  const cell = row.getByRole('cell').nth(['now', 'last', 'careful'].indexOf(column));
+  return (await cell.textContent())!;
+}
+
+/** What the command line and the pattern say of a design. */
+function toldElsewhere(design: Design) {
+  const flat = flatten(design);
+  const plan = planStrands(design, flat);
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  const materials = materialsOf(design, flat, plan.value);
+  const pattern = layOutPattern({
+    design,
+    chart: flat,
+    plan: plan.value,
+    materials,
+    paper: 'a4',
+    units: 'metric',
+  });
+  const printed = pattern.pages
+    .flatMap(({ items }) => items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])))
+    .join(' ');
+  return { plan: plan.value, materials, printed };
+}
+
+describe('the Plan screen', () => {
+  it('shows the figures that the JSON and the pattern have', async () => {
+    const { page, path, errors, foreignRequests, logged } = await planning();
+    const { plan, materials, printed } = toldElsewhere(designIn(path));
+    const { pieces, looseEnds, yarnCutMm, liveMax, seconds } = materials.totals;
+    expect(await figure(page, 'Pieces', 'now')).toBe(String(pieces));
+    expect(await figure(page, 'Loose ends', 'now')).toBe(String(looseEnds));
+    expect(await figure(page, 'Hanging at once', 'now')).toBe(String(liveMax));
+    expect(await figure(page, 'Hours', 'now')).toBe(`≈ ${formatTime(seconds)}`);
+    expect(await figure(page, 'Carried', 'now')).toBe(formatYarnLength(plan.totals.carriedMm, 'metric'));
+    const yarn = formatYarnLength(yarnCutMm, 'metric', { enough: true });
+    expect(await figure(page, 'Yarn to cut', 'now')).toBe(yarn);
+    expect(printed).toContain(`${looseEnds} loose ends`);
+    expect(printed).toContain(`at most ${liveMax} strands hanging at once`);
+    expect(printed).toContain(yarn);
+    expect([errors, foreignRequests, logged]).toEqual([[], [], []]);
+  });
+
+  it('chooses a strand by keys, says its way, and goes to its neighbours', async () => {
+    const { page } = await planning();
+    await chart(page).focus();
+    await page.keyboard.press('Enter');
+    expect(await strand(page).textContent()).toMatch(
+      /^Night, strand 1: pieces? 1\b.*; ends at row \d+, cord \d+\.$/,
+    );
+    await page.keyboard.press('.');
+    await expect.poll(() => strand(page).textContent()).toMatch(/^Night, strand 2: /);
+    await page.keyboard.press(',');
+    await expect.poll(() => strand(page).textContent()).toMatch(/^Night, strand 1: /);
+    await page.keyboard.press('z');
+    const end = /ends at row (\d+), cord (\d+)/.exec((await strand(page).textContent())!)!;
+    await page.getByText(`Row ${end[1]}, cord ${end[2]}, Night, strand 1`).waitFor({ state: 'attached' });
+    await page.keyboard.press('Escape');
+    await expect.poll(() => strand(page).textContent()).toContain('Choose a knot');
+  });
+
+  it('chooses the strand of a knot by pointer, and lets go on a bare cell', async () => {
+    const bare = newDesign({ title: 'Drawn', columns: 6, rows: 4 });
+    const layer = bare.layers[0]!;
+    const rows = layer.rows.map((row, r) => (r === 3 ? row.slice().fill(BARE) : row));
+    const { page, at } = await drawing({ ...bare, layers: [{ ...layer, rows }] });
+    await page.getByRole('button', { name: 'Plan', exact: true }).click();
+    await isFullyPlanned(page);
+    const knot = await at(1, 2);
+    await page.mouse.click(knot.x, knot.y);
+    await expect.poll(() => strand(page).textContent()).toMatch(/^Linen, strand 1: /);
+    const cord = await at(3, 2);
+    await page.mouse.click(cord.x, cord.y);
+    await expect.poll(() => strand(page).textContent()).toContain('Choose a knot');
+  });
+
+  it('follows the tying order on the slider and says what is done next', async () => {
+    const { page } = await planning();
+    const slider = page.getByRole('slider', { name: 'Tying order' });
+    await slider.press('Home');
+    await expect
+      .poll(() => slider.getAttribute('aria-valuetext'))
+      .toBe('Row 1, left to right · 0 of 1,080 knots · 0 strands in use');
+    await page.getByText(/^Next: attach Night, piece 1, at 1; 30 Night \(1-30\); /).waitFor();
+    await slider.press('ArrowRight');
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain('Row 2, right to left · 30 of');
+    await slider.press('PageUp');
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain('60 of');
+    await page.getByRole('button', { name: 'Back by a row' }).click();
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toContain('30 of');
+    await page.getByRole('button', { name: 'All tied' }).click();
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toBe('All tied: 1,080 of 1,080 knots');
+  });
+
+  it('tries a setting while it is written, keeps it as one step, and takes it back', async () => {
+    const { page } = await planning();
+    const before = await figure(page, 'Pieces', 'now');
+    const field = page.getByRole('textbox', { name: 'Working length', exact: true });
+    await field.fill('90');
+    await expect.poll(() => figure(page, 'Pieces', 'last')).toMatch(/^\+\d+$/);
+    await page.getByText('· saved').waitFor();
+    await field.press('Enter');
+    await page.getByText('· not saved').waitFor();
+    const more = Number((await figure(page, 'Pieces', 'last')).slice(1));
+    await isFullyPlanned(page);
+    await expect.poll(() => figure(page, 'Pieces', 'now')).not.toBe(before);
+    expect(more).toBeGreaterThan(10);
+    await chart(page).focus();
+    await page.keyboard.press('Control+z');
+    await page.getByText('Undone: Change the working length.').waitFor();
+    expect(await field.inputValue()).toBe('152.4');
+    await isFullyPlanned(page);
+    await expect.poll(() => figure(page, 'Pieces', 'now')).toBe(before);
+  });
+
+  it('says why there is no plan, and what to do', async () => {
+    const { page } = await planning();
+    const field = page.getByRole('textbox', { name: 'Working length', exact: true });
+    await field.fill('14');
+    await page
+      .getByText(/Make the working length/)
+      .first()
+      .waitFor();
+    await field.press('Escape');
+    await isFullyPlanned(page);
+  });
+
+  it('has a part with figures for each view, and goes to the rows that take the most', async () => {
+    const { page } = await planning();
+    await chart(page).focus();
+    await page.keyboard.press('h');
+    await page.getByText(/^At most 9 strands hang at the back at once/).waitFor();
+    await page.keyboard.press('e');
+    await page.getByText(/loose ends: two for each of/).waitFor();
+    await page.keyboard.press('c');
+    await page.getByText(/carries are longer|carry is longer|No carry is longer/).waitFor();
+    await page.keyboard.press('w');
+    const worst = page.getByRole('table', { name: 'The rows that take the most' }).getByRole('button', {
+      name: /^Row \d+$/,
+    });
+    const row = (await worst.first().textContent())!;
+    await worst.first().click();
+    await page.getByText(new RegExp(`^${row}, cord`)).waitFor({ state: 'attached' });
+  });
+
+  it.each(['light', 'dark'] as const)(
+    'is found sound by axe in the %s theme, in every view',
+    async (colorScheme) => {
+      const { page } = await planning({ colorScheme });
+      await chart(page).focus();
+      await page.keyboard.press('Enter');
+      await page.evaluate(axeSource);
+      for (const letter of ['s', 'h', 'e', 'c', 'w']) {
+        await chart(page).focus();
+        await page.keyboard.press(letter);
+        const { violations } = await page.evaluate(() =>
+          (window as unknown as { axe: { run(): Promise<AxeResults> } }).axe.run(),
+        );
+        const serious = violations.filter(({ impact }) => impact === 'serious' || impact === 'critical');
+        expect(serious.map(({ id, nodes }) => `${id}: ${nodes.map(({ target }) => target).join()}`)).toEqual(
+          [],
+        );
+      }
+    },
+  );
+});
