@@ -46,7 +46,9 @@ export function TakesPart() {
   const now = shown.figures;
   const pair = comparedWithLast({ quick, full, last });
   const { gauge, totals } = shown.materials;
-  const sure = formatUncertain(totals.uncertain.yarnCutMm, (mm) => formatYarnLength(mm, units));
+  const sure = formatUncertain(totals.uncertain.yarnCutMm, (mm) =>
+    formatYarnLength(mm, units, { enough: true }),
+  );
   return (
     <>
       <table className="figures compared" aria-busy={!settled}>
@@ -72,7 +74,7 @@ export function TakesPart() {
           ))}
         </tbody>
       </table>
-      <p className="quiet small">
+      <p className="takes-note quiet">
         Yarn to cut: {sure}. {gauge.basis.yarn.sentence}
       </p>
     </>

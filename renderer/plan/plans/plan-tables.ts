@@ -13,7 +13,6 @@ import { fromTenths, tenthsOf } from '../../../shared/tying/tenths.ts';
 
 /** How a strand gets to a stretch. */
 export const arrivals = ['attach', 'join', 'carry', 'turn'] as const;
-export type Arrival = (typeof arrivals)[number];
 
 export interface PlanTables {
   readonly columns: number;
