@@ -3,8 +3,8 @@ import { join } from 'node:path';
 import type { Locator, Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../shared/chart/chart.ts';
-import { lettersOf, lettersOfChart } from '../notation.ts';
-import { designIn, isPlanned } from './drawing.ts';
+import { designFromLetters, lettersOf, lettersOfChart } from '../notation.ts';
+import { designIn, drawing, isPlanned } from './drawing.ts';
 import { runCommand } from './run-command.ts';
 import { openStudio } from './studio.ts';
 
@@ -119,6 +119,68 @@ describe('by keys alone', () => {
       .locator('[aria-live]', { hasText: 'Row 8, right to left: 5 Linen (16-12), 1 Tide (11)' })
       .waitFor({ state: 'attached' });
     expect(designIn(path)).toEqual(design);
+    expect(errors).toEqual([]);
+  });
+
+  it('a border is laid from a patch, lone knots are tidied, the fringe is cut, a layer is named', async () => {
+    const rows = [
+      'aaaaaaaaaaaaaaaa',
+      'abbaaaaaaaaaaaaa',
+      'abaaaaaaaaacaaaa',
+      ...Array(6).fill('aaaaaaaaaaaaaaaa'),
+    ];
+    const { page, saved, savedDesign, errors } = await drawing(designFromLetters(rows));
+    const frieze = page.getByRole('combobox', { name: /^Frieze/ });
+    await page.getByRole('application').focus();
+
+    // The lone knot is looked at, and tidied.
+    await runCommand(page, 'tidy');
+    await press(page, 'Enter');
+    expect((await saved())[2]).toBe('abaaaaaaaaaaaaaa');
+
+    // A block of two by two, repeated along the top edge by translation alone.
+    await press(
+      page,
+      'ArrowDown',
+      'ArrowRight',
+      'p',
+      'Space',
+      'ArrowDown',
+      'ArrowRight',
+      'Space',
+      'b',
+      'F6*2',
+    );
+    await tabTo(frieze);
+    await press(page, 'Home');
+    for (const edge of ['Right', 'Bottom', 'Left']) {
+      await tabTo(page.getByRole('button', { name: edge, exact: true }));
+      await press(page, 'Space');
+    }
+    await tabTo(page.getByRole('button', { name: 'Draw it' }));
+    await press(page, 'Enter');
+    expect(await saved()).toEqual([
+      'bbbbbbbbbbbbbbbb',
+      'babababababababa',
+      'abaaaaaaaaaaaaaa',
+      ...rows.slice(3),
+    ]);
+
+    // The fringe becomes a V, and longer in its middle.
+    await runCommand(page, 'shape the fringe');
+    await press(page, 'ArrowRight');
+    await tabTo(page.getByRole('slider', { name: 'Fringe in the middle' }));
+    const before = (await savedDesign()).fringe;
+    await press(page, 'ArrowDown*2');
+    const after = (await savedDesign()).fringe;
+    expect([before.shape, after.shape]).toEqual(['v', 'v']);
+    expect(after.longMm).toBeGreaterThan(before.longMm);
+    expect(after.shortMm).toBe(before.shortMm);
+
+    await runCommand(page, 'rename layer');
+    await page.keyboard.type('Moth');
+    await press(page, 'Enter');
+    expect((await savedDesign()).layers.map(({ name }) => name)).toEqual(['Moth']);
     expect(errors).toEqual([]);
   });
 });
