@@ -292,6 +292,8 @@ export const commands = [
   { id: 'next-row', label: 'Tie to the end of the row', menu: 'plan', needs: 'plan' },
   { id: 'row-before', label: 'Back by a row', menu: 'plan', needs: 'plan' },
   { id: 'all-tied', label: 'Show all as tied', menu: 'plan', needs: 'plan' },
+  { id: 'plan-chart', label: 'Chart', menu: 'plan', needs: 'plan', ruleAbove: true },
+  { id: 'plan-bundles', label: 'Bundles', menu: 'plan', needs: 'plan' },
   { id: 'full-plan', label: 'Make the full plan', menu: 'plan', needs: 'plan', ruleAbove: true },
   { id: 'stop-plan', label: 'Stop the full plan', menu: 'plan', needs: 'plan' },
 

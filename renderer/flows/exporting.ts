@@ -21,6 +21,23 @@ export async function savePattern(): Promise<void> {
   report(saved, ({ fileName, pages }) => `${fileName}: ${pages} pages.`);
 }
 
+/** `fitted`: each piece cut as long as it is used, not at the working length. */
+export async function saveLabels(fitted: boolean): Promise<void> {
+  const { open, settings } = studio.getState();
+  if (!open) return;
+  const { paper, units } = settings;
+  const place = await placeToSave('pattern', `${open.design.title} labels.pdf`);
+  if (!place) return;
+  const args = { text: writeDesign(open.design), paper, units, fitted, target: place.handle };
+  const saved = await withProgress('Making the labels', (options) =>
+    host().call('labels.save', args, options),
+  );
+  report(
+    saved,
+    ({ fileName, pages }) => `${fileName}: ${pages === 1 ? '1 page' : `${pages} pages`} of labels.`,
+  );
+}
+
 export async function saveChartPng(): Promise<void> {
   const { open } = studio.getState();
   if (!open) return;

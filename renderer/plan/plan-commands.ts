@@ -1,4 +1,5 @@
 import type { CommandId } from '../../shared/commands.ts';
+import { showLeaf } from './leaves/leaves.ts';
 import { chooseBeside, goToStrand, letGoOfStrand, showView, stepTying, tieTo } from './plan-deeds.ts';
 import type { Planner } from './plans/keep-plans.ts';
 
@@ -10,6 +11,8 @@ export function planCommands(planner: Planner) {
     'plan-loose-ends': () => showView('loose-ends'),
     'plan-long-carries': () => showView('long-carries'),
     'plan-worst-rows': () => showView('worst-rows'),
+    'plan-chart': () => showLeaf('chart'),
+    'plan-bundles': () => showLeaf('bundles'),
     'next-strand': () => chooseBeside(1),
     'previous-strand': () => chooseBeside(-1),
     'strand-start': () => goToStrand('start'),

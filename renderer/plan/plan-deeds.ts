@@ -4,6 +4,7 @@ import type { TyingSettings } from '../../shared/design/schema.ts';
 import { goToCell } from '../draw/go-to-cell.ts';
 import { change } from '../store/changing.ts';
 import { studio } from '../store/studio.ts';
+import { showLeaf } from './leaves/leaves.ts';
 import type { PlanTables } from './plans/plan-tables.ts';
 import { type PlanView, plans, shownPlan } from './plans/plans.ts';
 import { strandAt, strandBeside, strandFacts } from './plans/strand-facts.ts';
@@ -21,6 +22,7 @@ export function chooseStrand(strand: number): void {
   if (!tables) return;
   const { start } = strandFacts(tables, strand);
   const cell = { row: start.row - 1, column: start.cord - 1 };
+  showLeaf('chart');
   plans.setState({ chosen: cell });
   goToCell(cell);
 }
@@ -47,6 +49,7 @@ export function letGoOfStrand(): void {
 }
 
 export function showView(view: PlanView): void {
+  showLeaf('chart');
   plans.setState({ view });
 }
 

@@ -3,10 +3,13 @@
  * with its strands in the middle, figures and what is chosen at the right, the tying order below. What else there is to
  * plan gets a part of its own in one of the two columns.
  */
-import { useEffect } from 'react';
+import { type ReactNode, useEffect } from 'react';
 import { SidePart } from '../draw/side-part.tsx';
 import { handleCommands } from '../shell/command-bus.ts';
 import { useStudio } from '../store/use-studio.ts';
+import { BundlesLeaf } from './bundles/bundles-leaf.tsx';
+import { LeafChoice } from './leaves/leaf-choice.tsx';
+import { type Leaf, useLeaf } from './leaves/leaves.ts';
 import { OrderBar } from './panels/order-bar.tsx';
 import { StrandPart } from './panels/strand-part.tsx';
 import { TakesPart } from './panels/takes-part.tsx';
@@ -16,10 +19,16 @@ import { YarnsPart } from './panels/yarns-part.tsx';
 import { PlanChart } from './plan-chart.tsx';
 import { planCommands } from './plan-commands.ts';
 import { keepPlans } from './plans/keep-plans.ts';
+import { StepsPart } from './steps/steps-part.tsx';
 import './plan.css';
+
+const leaves: Readonly<Record<Exclude<Leaf, 'chart'>, ReactNode>> = {
+  bundles: <BundlesLeaf />,
+};
 
 export function PlanScreen() {
   const opening = useStudio((state) => state.open?.opening);
+  const leaf = useLeaf();
   useEffect(() => {
     if (!opening) return;
     const planner = keepPlans();
@@ -37,11 +46,15 @@ export function PlanScreen() {
           <TyingPart />
         </SidePart>
       </aside>
-      <PlanChart key={opening} />
+      <div className="plan-middle">
+        <LeafChoice />
+        {leaf === 'chart' ? <PlanChart key={opening} /> : leaves[leaf]}
+      </div>
       <aside className="side" aria-label="Strands and figures">
         <SidePart title="Strand">
           <StrandPart />
         </SidePart>
+        <StepsPart />
         <ViewPart />
         <SidePart title="What it takes">
           <TakesPart />

@@ -7,6 +7,8 @@ const parts = [
   '.topbar',
   '.screen aside',
   '.screen [role="application"]',
+  '.screen .leaf-choice',
+  '.screen .plan-leaf',
   '.screen .chart-panel',
   '.screen .tidy-bar',
   '.screen .tool-options',

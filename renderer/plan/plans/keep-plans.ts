@@ -6,8 +6,9 @@ import type { OpenDesign } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { lastFigures } from './last-figures.ts';
 import { type PlanSource, plannedAlike } from './planned-alike.ts';
-import { forgetPlans, type Plans, plans } from './plans.ts';
+import { forgetPlans, type Plans, plans, shownPlan } from './plans.ts';
 import type { PlansAnswer, PlansQuestion } from './plans.worker.ts';
+import { tyingPlace } from './tying-place.ts';
 
 /** Time from a change to its question: long enough to join the strokes of a key, short enough to feel live. */
 const restMs = 200;
@@ -26,6 +27,8 @@ export function keepPlans(): Planner {
   let asked: PlanSource | null = null;
   /** True where its settings are only tried. */
   let isTried = false;
+  /** From 1; 0 where its steps are not known yet. */
+  let rowAsked = 0;
   let number = 0;
   let timer = 0;
 
@@ -39,18 +42,36 @@ export function keepPlans(): Planner {
 
   const take = (answer: PlansAnswer) => {
     if (answer.kind === 'steps') plans.setState({ steps: answer });
+    else if (answer.kind === 'row-steps') plans.setState({ rowSteps: answer });
+    else if (answer.kind === 'bundles') plans.setState({ bundles: answer });
     // What was on its way when the plan was stopped is not its progress any more.
     else if (answer.kind === 'progress' && plans.getState().progress === null) return;
     else if (answer.number === number && timer === 0) {
       plans.setState(taken(answer));
-      if (answer.kind === 'planned') askSteps();
+      if (answer.kind === 'planned') {
+        rowAsked = 0;
+        askSteps();
+        askBundles();
+      }
     }
   };
 
   const askSteps = () => {
     const { tied } = plans.getState();
-    if (tied === null) plans.setState({ steps: null });
-    else tell({ kind: 'steps', knots: tied });
+    const tables = shownPlan(plans.getState())?.tables;
+    if (tied === null || !tables) {
+      rowAsked = 0;
+      plans.setState({ steps: null, rowSteps: null });
+      return;
+    }
+    tell({ kind: 'steps', knots: tied });
+    const row = tyingPlace(tables, tied).row + 1;
+    if (row !== rowAsked) tell({ kind: 'row-steps', row });
+    rowAsked = row;
+  };
+
+  const askBundles = () => {
+    if (plans.getState().wantsBundles) tell({ kind: 'bundles' });
   };
 
   const follow = () => {
@@ -75,6 +96,7 @@ export function keepPlans(): Planner {
     plans.subscribe((state, before) => {
       if (state.draft !== before.draft) follow();
       if (state.tied !== before.tied) askSteps();
+      if (state.wantsBundles && !before.wantsBundles) askBundles();
     }),
   ];
   follow();
@@ -98,7 +120,7 @@ function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): PlanS
   return { chart, design: { ...design, tying: draft ?? design.tying, layers: [], reference: null } };
 }
 
-function taken(answer: Exclude<PlansAnswer, { kind: 'steps' }>): Partial<Plans> {
+function taken(answer: Extract<PlansAnswer, { number: number }>): Partial<Plans> {
   switch (answer.kind) {
     case 'planned':
       return answer.effort === 'quick'

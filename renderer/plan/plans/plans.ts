@@ -6,6 +6,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import type { TyingSettings } from '../../../shared/design/schema.ts';
+import type { Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import type { Figures } from './figures.ts';
 import type { Planned } from './planned.ts';
@@ -40,6 +41,11 @@ export interface Plans {
   readonly tied: number | null;
   /** What is done next there, once the worker has told. */
   readonly steps: { readonly knots: number; readonly steps: readonly Step[] } | null;
+  /** All steps of the row there, once the worker has told. */
+  readonly rowSteps: { readonly row: number; readonly steps: readonly Step[] } | null;
+  /** Asked for only while they are shown; with pieces of the working length, and with pieces cut to measure. */
+  readonly wantsBundles: boolean;
+  readonly bundles: { readonly whole: Bundles; readonly fitted: Bundles } | null;
   /** Carries longer than this are shown. */
   readonly overMm: number;
   readonly rowsBy: RowMeasure;
@@ -59,6 +65,9 @@ const noPlans: Plans = {
   under: null,
   tied: null,
   steps: null,
+  rowSteps: null,
+  wantsBundles: false,
+  bundles: null,
   // About an inch: the trade's limit for a float on a thing that is worn (practice).
   overMm: 25,
   rowsBy: 'live',

@@ -4,13 +4,16 @@
  */
 import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
+import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
 import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
 import { planSteps } from '../../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
-import type { TyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import { stepsOfRow } from '../../../shared/tying/steps/steps-of-row.ts';
+import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { nextSteps } from './next-steps.ts';
 import { buffersOf } from './plan-tables.ts';
@@ -23,7 +26,10 @@ export type PlansQuestion =
   | { readonly kind: 'plan'; readonly number: number; readonly design: Design; readonly chart: Chart }
   | { readonly kind: 'stop' }
   /** What is done next, by the last plan that was answered. */
-  | { readonly kind: 'steps'; readonly knots: number };
+  | { readonly kind: 'steps'; readonly knots: number }
+  /** All steps of a row, from 1. */
+  | { readonly kind: 'row-steps'; readonly row: number }
+  | { readonly kind: 'bundles' };
 
 export type PlansAnswer =
   | { readonly kind: 'planned'; readonly number: number; readonly effort: Effort; readonly planned: Planned }
@@ -31,7 +37,9 @@ export type PlansAnswer =
   /** Share of the full plan that is done. */
   | { readonly kind: 'progress'; readonly number: number; readonly done: number }
   | { readonly kind: 'problem'; readonly number: number; readonly sentence: string }
-  | { readonly kind: 'steps'; readonly knots: number; readonly steps: readonly Step[] };
+  | { readonly kind: 'steps'; readonly knots: number; readonly steps: readonly Step[] }
+  | { readonly kind: 'row-steps'; readonly row: number; readonly steps: readonly Step[] }
+  | { readonly kind: 'bundles'; readonly whole: Bundles; readonly fitted: Bundles };
 
 /** How long it plans between two looks at what has come in, and between two words of its progress. */
 const lookMs = 30;
@@ -52,6 +60,13 @@ self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
       break;
     case 'steps':
       answer({ kind: 'steps', knots: data.knots, steps: order ? nextSteps(order, data.knots) : [] });
+      break;
+    case 'row-steps':
+      if (order && data.row <= order.rows.length)
+        answer({ kind: 'row-steps', row: data.row, steps: stepsOfRow(order, data.row) });
+      break;
+    case 'bundles':
+      if (order) answer({ kind: 'bundles', ...bothBundles(order) });
       break;
   }
 });
@@ -94,6 +109,13 @@ function tell(number: number, effort: Effort, design: Design, chart: Chart, made
   const all = planned(design, chart, made);
   order = all.order;
   answer({ kind: 'planned', number, effort, planned: all.planned }, buffersOf(all.planned.tables));
+}
+
+/** With pieces of the working length, and with pieces cut to measure. */
+function bothBundles(whole: TyingOrder): { whole: Bundles; fitted: Bundles } {
+  const { chart, plan } = whole;
+  const fitted = tyingOrder(chart, fittedPlan(plan, usualFitting));
+  return { whole: bundlesOf(whole), fitted: bundlesOf(fitted) };
 }
 
 function answer(words: PlansAnswer, buffers: ArrayBuffer[] = []): void {

@@ -1,0 +1,85 @@
+/** One yarn's bundles: how many pieces of which length, their numbers, where they come in, and whether they are cut. */
+import type { Bundle } from '../../../shared/materials/bundles/bundles.ts';
+import { formatLength } from '../../../shared/units/length.ts';
+import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
+import { Ball } from '../../draw/yarns/ball.tsx';
+import { useStudio } from '../../store/use-studio.ts';
+import { counted } from '../plan-words.ts';
+import { bundleKey, tickBundle, useBundleChoices } from './bundle-choices.ts';
+import { numbersWords, rowsWords } from './bundle-words.ts';
+
+export function YarnBundles({ bundles }: { bundles: readonly Bundle[] }) {
+  const open = useStudio((state) => state.open);
+  const units = useStudio((state) => state.settings.units);
+  const { cut } = useBundleChoices();
+  const yarn = open?.design.yarns.find(({ id }) => id === bundles[0]?.yarn);
+  // A yarn may be gone while the plan without it is still being made.
+  if (!open || !yarn) return null;
+  const pieces = bundles.reduce((sum, bundle) => sum + bundle.pieces.length, 0);
+  const totalMm = bundles.reduce((sum, bundle) => sum + bundle.totalMm, 0);
+  return (
+    <section className="yarn-bundles" aria-label={yarn.name}>
+      <h3>
+        <Ball color={yarn.color} symbol={yarn.symbol} />
+        <span className="one-line" title={yarn.name}>
+          {yarn.name}
+        </span>
+        <span className="quiet small">
+          {counted(pieces, 'piece')}, {formatYarnLength(totalMm, units, { enough: true })}
+        </span>
+      </h3>
+      <table className="figures">
+        <caption className="unseen">Bundles of {yarn.name}</caption>
+        <thead>
+          <tr>
+            <th scope="col">Cut</th>
+            <th scope="col">Pieces</th>
+            <th scope="col">Length each</th>
+            <th scope="col">Numbers</th>
+            <th scope="col">Come in at</th>
+          </tr>
+        </thead>
+        <tbody>
+          {bundles.map((bundle) => {
+            const key = bundleKey(open.opening, bundle);
+            const length = formatLength(bundle.cutMm, units, { enough: true });
+            return (
+              <tr key={key} className={cut.has(key) ? 'is-cut' : ''}>
+                <td>
+                  <label className="tick">
+                    <input
+                      type="checkbox"
+                      checked={cut.has(key)}
+                      aria-label={`${counted(bundle.pieces.length, 'piece')} of ${yarn.name}, ${length}: cut`}
+                      onChange={({ target }) => tickBundle(key, target.checked)}
+                    />
+                  </label>
+                </td>
+                <td>{bundle.pieces.length.toLocaleString('en')}</td>
+                <td>{length}</td>
+                <td>
+                  <Numbers words={numbersWords(bundle)} />
+                </td>
+                <td>{rowsWords(bundle)}</td>
+              </tr>
+            );
+          })}
+        </tbody>
+      </table>
+    </section>
+  );
+}
+
+/** As many characters as stand well in the table; the rest is shown where it is asked for. */
+const mostChars = 60;
+
+function Numbers({ words }: { words: string }) {
+  if (words.length <= mostChars) return words;
+  const cut = words.slice(0, words.lastIndexOf(',', mostChars));
+  return (
+    <details>
+      <summary>{cut} …</summary>
+      {words.slice(cut.length + 2)}
+    </details>
+  );
+}

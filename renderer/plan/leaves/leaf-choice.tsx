@@ -1,0 +1,23 @@
+/** Turns to another leaf of the Plan screen. */
+import type { CommandId } from '../../../shared/commands.ts';
+import { runCommand } from '../../shell/command-bus.ts';
+import { commandById } from '../../shell/keys.ts';
+import { type Leaf, useLeaf } from './leaves.ts';
+
+const leaves: readonly (readonly [Leaf, CommandId])[] = [
+  ['chart', 'plan-chart'],
+  ['bundles', 'plan-bundles'],
+];
+
+export function LeafChoice() {
+  const shown = useLeaf();
+  return (
+    <fieldset className="leaf-choice" aria-label="Shown in the middle">
+      {leaves.map(([leaf, command]) => (
+        <button type="button" key={leaf} aria-pressed={leaf === shown} onClick={() => runCommand(command)}>
+          {commandById(command).label}
+        </button>
+      ))}
+    </fieldset>
+  );
+}

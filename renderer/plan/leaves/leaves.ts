@@ -1,0 +1,15 @@
+/** What lies in the middle of the Plan screen: the chart with its strands, or what is planned from it, in its place. */
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+
+export type Leaf = 'chart' | 'bundles';
+
+const leaves = createStore<{ readonly leaf: Leaf }>(() => ({ leaf: 'chart' }));
+
+export function useLeaf(): Leaf {
+  return useStore(leaves, ({ leaf }) => leaf);
+}
+
+export function showLeaf(leaf: Leaf): void {
+  leaves.setState({ leaf });
+}
