@@ -115,6 +115,9 @@ describe.each(['light', 'dark'] as const)('in the %s theme nothing serious is fo
     await runCommand(page, 'hide layer');
     await runCommand(page, 'tidy');
     expect(await seriousFindings(page), 'tidying').toEqual([]);
+    // Whoever asks for less motion gets none.
+    await page.emulateMedia({ reducedMotion: 'reduce' });
+    expect(await page.evaluate(() => document.getAnimations().length)).toBe(0);
   });
 });
 

@@ -3,7 +3,9 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { contrastRatio } from '../../../shared/yarn/colour-contrast.ts';
 
-const css = readFileSync(new URL('../../../renderer/shell/theme.css', import.meta.url), 'utf8');
+const styles = (path: string) => readFileSync(new URL(`../../../renderer/${path}`, import.meta.url), 'utf8');
+const css = styles('shell/theme.css');
+const drawCss = styles('draw/draw.css');
 
 /** The variables that one rule of the theme sets to colours. */
 function colorsOf(selector: string): Record<string, string> {
@@ -43,7 +45,8 @@ describe.each([
 
 describe('outlines on the chart', () => {
   it('are of two tones, so that one of them stands out on every yarn', () => {
-    const [light, dark] = ['#fffaf0', '#262522'];
+    const rule = drawCss.split('.cell-outline {')[1]?.split('}')[0] ?? '';
+    const [light, dark] = [...rule.matchAll(/#[0-9a-f]{6}/g)].map(([hex]) => hex);
     // The worst yarn lies between the tones; every grey is tried.
     for (let grey = 0; grey < 256; grey++) {
       const yarn = `#${grey.toString(16).padStart(2, '0').repeat(3)}`;
