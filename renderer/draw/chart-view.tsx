@@ -15,7 +15,7 @@ import { endStroke } from '../store/changing.ts';
 import type { StudioState } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
-import { listenToGestures } from '../surface/gestures.ts';
+import { type Hand, listenToGestures } from '../surface/gestures.ts';
 import { Surface } from '../surface/surface.ts';
 import { movedBy, spokenCell, startOf, stepOf } from './chart-cursor.ts';
 import { followCells } from './go-to-cell.ts';
@@ -49,8 +49,18 @@ export function ChartView() {
     setShown(made);
     room.current!.focus({ preventScroll: true });
     room.current!.dataset.hand = handSays(studio.getState());
+    /** While keys are used, a pointer that only rests there does not take the cell cursor away. */
+    const pointerHand: Hand = {
+      ...hand,
+      hover: (cell: Cell | null) => {
+        if (!cursor.current) hand.hover(cell);
+      },
+    };
     const forget = [
-      listenToGestures(room.current!, made, hand, aboutHost().platform === 'mac'),
+      listenToMoves(room.current!, () => {
+        cursor.current = null;
+      }),
+      listenToGestures(room.current!, made, pointerHand, aboutHost().platform === 'mac'),
       studio.subscribe((state, before) => {
         if (state.under !== before.under) placeOutline(made, outline.current!);
         // What was begun with one tool is not ended with another.
@@ -127,7 +137,7 @@ export function ChartView() {
   const onFocus = () => {
     const { open, under } = studio.getState();
     if (!open || !room.current?.matches(':focus-visible')) return;
-    cursor.current = under ?? startOf(open);
+    cursor.current ??= under ?? startOf(open);
     hand.hover(cursor.current);
     setSpoken(spokenCell(open, cursor.current));
   };
@@ -144,10 +154,6 @@ export function ChartView() {
         aria-describedby={rowUnder}
         onFocus={onFocus}
         onKeyDown={onKey}
-        onPointerMove={(event) => {
-          // Some browsers report a move where only the page moved under a resting pointer.
-          if (event.movementX !== 0 || event.movementY !== 0) cursor.current = null;
-        }}
         onPointerDown={() => {
           room.current?.focus({ preventScroll: true });
           cursor.current = null;
@@ -233,6 +239,15 @@ const nativeKeys: Readonly<Record<string, 'cut' | 'copy' | 'choose-all'>> = {
 function isNativeKey(event: React.KeyboardEvent): boolean {
   const isMod = aboutHost().platform === 'mac' ? event.metaKey : event.ctrlKey;
   return isMod && !event.shiftKey && !event.altKey && Object.hasOwn(nativeKeys, event.key.toLowerCase());
+}
+
+/** Tells that the pointer is in use. Some browsers report a move where only the page moved under a resting one. */
+function listenToMoves(element: HTMLElement, moved: () => void): () => void {
+  const onMove = (event: PointerEvent) => {
+    if (event.movementX !== 0 || event.movementY !== 0) moved();
+  };
+  element.addEventListener('pointermove', onMove);
+  return () => element.removeEventListener('pointermove', onMove);
 }
 
 function placeOutline(surface: Surface, element: HTMLElement): void {

@@ -13,7 +13,8 @@ export function PanelOverChart({ title, onLeaveField, children }: PanelProps) {
   const panel = useRef<HTMLElement>(null);
   useEffect(() => {
     const before = document.activeElement;
-    panel.current?.querySelector<HTMLElement>('input:checked, input, button.main')?.focus();
+    const first = (which: string) => panel.current?.querySelector<HTMLElement>(which);
+    (first('input:checked') ?? first('input, button.main'))?.focus();
     return () => {
       // What had the focus gets it back, unless the person has gone elsewhere meanwhile.
       const isIdle = document.activeElement === document.body;

@@ -127,6 +127,23 @@ describe('about the screen by keys', () => {
     expect((await focused(page))?.what).toBe('BUTTON Undo');
   });
 
+  it('the cell cursor stays where it is while a pointer rests on the page and a list was open', async () => {
+    const { page } = await drawing(designFromLetters(small));
+    const chart = page.getByRole('application');
+    const room = (await chart.boundingBox())!;
+    await page.mouse.move(room.x + room.width - 30, room.y + room.height - 30);
+    await chart.focus();
+    for (let i = 0; i < 3; i++) await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('v');
+    await page.keyboard.press('F1');
+    await page.getByRole('dialog').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByRole('dialog').waitFor({ state: 'detached' });
+    await page.waitForTimeout(200);
+    await page.keyboard.press('ArrowRight');
+    expect(await page.locator('.under').textContent()).toContain('Row 4 ←, cord 2');
+  });
+
   it('F6 goes round the parts of the screen, forth and back, and Control+2 comes to the chart', async () => {
     const { page } = await drawing(designFromLetters(small));
     await page.getByRole('application').focus();
