@@ -117,7 +117,9 @@ export function ChartView() {
     } else if (isNativeKey(event)) {
       runCommand(nativeKeys[event.key.toLowerCase()]!);
     } else if (settings.letterKeys && !event.ctrlKey && !event.metaKey && !event.altKey) {
-      const command = commands.find((each: Command) => each.letter === event.key.toLowerCase());
+      const command = commands.find(
+        (each: Command) => each.needs === 'draw' && each.letter === event.key.toLowerCase(),
+      );
       if (!command || !runCommand(command.id)) return;
     } else return;
     event.preventDefault();
