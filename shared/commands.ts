@@ -294,6 +294,7 @@ export const commands = [
   { id: 'all-tied', label: 'Show all as tied', menu: 'plan', needs: 'plan' },
   { id: 'plan-chart', label: 'Chart', menu: 'plan', needs: 'plan', ruleAbove: true },
   { id: 'plan-bundles', label: 'Bundles', menu: 'plan', needs: 'plan' },
+  { id: 'plan-materials', label: 'Materials', menu: 'plan', needs: 'plan' },
   { id: 'full-plan', label: 'Make the full plan', menu: 'plan', needs: 'plan', ruleAbove: true },
   { id: 'stop-plan', label: 'Stop the full plan', menu: 'plan', needs: 'plan' },
 

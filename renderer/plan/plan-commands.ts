@@ -13,6 +13,7 @@ export function planCommands(planner: Planner) {
     'plan-worst-rows': () => showView('worst-rows'),
     'plan-chart': () => showLeaf('chart'),
     'plan-bundles': () => showLeaf('bundles'),
+    'plan-materials': () => showLeaf('materials'),
     'next-strand': () => chooseBeside(1),
     'previous-strand': () => chooseBeside(-1),
     'strand-start': () => goToStrand('start'),

@@ -72,16 +72,13 @@ export function stepTying(step: TyingStep): void {
 /** One step of the history; settings that were tried are what they are changed to. */
 export function changeTying(label: string, tying: TyingSettings): void {
   const { open } = studio.getState();
-  const { draft } = plans.getState();
-  // The very settings that were tried are planned already.
-  const value = draft && isSame(draft, tying) ? draft : tying;
-  if (open && !isSame(open.design.tying, value)) change(label, { kind: 'set', field: 'tying', value });
+  if (open && !isSame(open.design.tying, tying)) change(label, { kind: 'set', field: 'tying', value: tying });
   plans.setState({ draft: null });
 }
 
 /** Tries settings without keeping them; null goes back to those of the design. */
-export function tryTying(draft: TyingSettings | null): void {
-  plans.setState({ draft });
+export function tryTying(tying: TyingSettings | null): void {
+  plans.setState({ draft: tying && { tying } });
 }
 
 /** The strand that is chosen in the plan that is shown; null where none is. */

@@ -10,6 +10,7 @@ import { useStudio } from '../store/use-studio.ts';
 import { BundlesLeaf } from './bundles/bundles-leaf.tsx';
 import { LeafChoice } from './leaves/leaf-choice.tsx';
 import { type Leaf, useLeaf } from './leaves/leaves.ts';
+import { MaterialsLeaf } from './money/materials-leaf.tsx';
 import { OrderBar } from './panels/order-bar.tsx';
 import { StrandPart } from './panels/strand-part.tsx';
 import { TakesPart } from './panels/takes-part.tsx';
@@ -24,6 +25,7 @@ import './plan.css';
 
 const leaves: Readonly<Record<Exclude<Leaf, 'chart'>, ReactNode>> = {
   bundles: <BundlesLeaf />,
+  materials: <MaterialsLeaf />,
 };
 
 export function PlanScreen() {

@@ -1,5 +1,6 @@
 /** Labelled fields for dialogs. A figure that can't be used is said so in words, and nothing else is lost. */
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
+import { numberFault, shownNumber, writtenNumber } from './written-number.ts';
 
 interface NumberFieldProps {
   label: string;
@@ -39,7 +40,7 @@ function FigureField({
   /** What is being written; null where the field shows its value. */
   const [text, setText] = useState<string | null>(null);
   const faultIn = (written: string) =>
-    mayBeEmpty && written.trim() === '' ? '' : faultOf(written, min, max, whole);
+    mayBeEmpty && written.trim() === '' ? '' : numberFault(written, { min, max, whole });
   const fault = text === null ? '' : faultIn(text);
   // A form can't be sent while a figure in it can't be used.
   useEffect(() => input.current?.setCustomValidity(fault), [fault]);
@@ -51,13 +52,13 @@ function FigureField({
         id={id}
         inputMode="decimal"
         data-first={first || undefined}
-        value={text ?? (value === undefined ? '' : shown(value))}
+        value={text ?? (value === undefined ? '' : shownNumber(value))}
         aria-invalid={fault !== ''}
         aria-describedby={`${id}-hint`}
         onChange={(event) => {
           setText(event.target.value);
           if (faultIn(event.target.value) !== '') return;
-          const number = numberOf(event.target.value);
+          const number = writtenNumber(event.target.value);
           onChange(Number.isNaN(number) ? undefined : number);
         }}
         onBlur={() => fault === '' && setText(null)}
@@ -129,22 +130,4 @@ export function Choices<T extends string>({ label, value, options, onChange }: C
       </div>
     </fieldset>
   );
-}
-
-/** People write 4,8 and 4.8. */
-function numberOf(text: string): number {
-  return text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.'));
-}
-
-function shown(value: number): string {
-  return String(Math.round(value * 1000) / 1000);
-}
-
-function faultOf(text: string, min: number, max: number, whole: boolean): string {
-  const number = numberOf(text);
-  if (!Number.isFinite(number) || (whole && !Number.isInteger(number)))
-    return whole ? 'Write a whole number.' : 'Write a number.';
-  if (number < min) return `At least ${shown(min)}.`;
-  if (number > max) return `At most ${shown(max)}.`;
-  return '';
 }

@@ -12,7 +12,9 @@
 import { defaults } from '../design/defaults.ts';
 import type { Design } from '../design/design.ts';
 import type { Money } from '../design/schema.ts';
+import { mmPerYard } from '../units/length.ts';
 import { formatPercent } from '../units/percent.ts';
+import type { Units } from '../units/units.ts';
 import { type Amount, countedAmount, sumOf, type Telling, tellingIn, timesOf, toldAmount } from './amount.ts';
 import type { YarnNeed } from './materials.ts';
 
@@ -44,11 +46,16 @@ export interface Costly {
   readonly seconds: number;
 }
 
-export function costOf(design: Pick<Design, 'yarns' | 'money'>, taken: Costly): Cost {
+/** `units`: whether formulas count cord in metres, or in yards. */
+export function costOf(
+  design: Pick<Design, 'yarns' | 'money'>,
+  taken: Costly,
+  units: Units = 'metric',
+): Cost {
   const money = design.money ?? {};
   const telling = tellingIn(money.currency);
   const sold = yarnsSold(design, taken, telling);
-  const parts = partsOf(money, sold, taken, telling);
+  const parts = partsOf({ money, sold, cord: cordAmount(money, taken, units, telling) }, telling);
   const materials = sumOf(
     'Cost of materials',
     [
@@ -119,15 +126,32 @@ function yarnsSold({ yarns }: Pick<Design, 'yarns'>, taken: Costly, { missing }:
   });
 }
 
-function partsOf(money: Money, sold: readonly Sold[], { cordMm }: Costly, telling: Telling): Cost['parts'] {
-  const cord = { count: cordMm / 1000, unit: 'm' };
+interface Bought {
+  readonly money: Money;
+  readonly sold: readonly Sold[];
+  readonly cord: Amount;
+}
+
+function partsOf({ money, sold, cord }: Bought, telling: Telling): Cost['parts'] {
   return {
     yarn: yarnAmount('Yarn', sold, 'skeins', telling),
-    cord: countedAmount('Cord', cord, money.cordPricePerM, 'the price of a metre of cord', telling),
+    cord,
     dowel: toldAmount('Dowel', money.dowelPrice, 'the price of the dowel', telling),
     backing: toldAmount('Backing', money.backingPrice, 'the price of the backing', telling),
     patternFees: toldAmount('Pattern fees', money.patternFees, 'the fees for the pattern', telling),
   };
+}
+
+/** How cord is sold: by the metre, or by the yard. */
+const cordMeasures = {
+  metric: { mm: 1000, unit: 'm', words: 'the price of a metre of cord' },
+  us: { mm: mmPerYard, unit: 'yd', words: 'the price of a yard of cord' },
+} as const;
+
+function cordAmount({ cordPricePerM }: Money, { cordMm }: Costly, units: Units, telling: Telling): Amount {
+  const { mm, unit, words } = cordMeasures[units === 'us' ? 'us' : 'metric'];
+  const each = cordPricePerM === undefined ? undefined : (cordPricePerM * mm) / 1000;
+  return countedAmount('Cord', { count: cordMm / mm, unit }, each, words, telling);
 }
 
 function yarnAmount(

@@ -7,6 +7,7 @@ import { type Leaf, useLeaf } from './leaves.ts';
 const leaves: readonly (readonly [Leaf, CommandId])[] = [
   ['chart', 'plan-chart'],
   ['bundles', 'plan-bundles'],
+  ['materials', 'plan-materials'],
 ];
 
 export function LeafChoice() {

@@ -2,7 +2,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-export type Leaf = 'chart' | 'bundles';
+export type Leaf = 'chart' | 'bundles' | 'materials';
 
 const leaves = createStore<{ readonly leaf: Leaf }>(() => ({ leaf: 'chart' }));
 

@@ -4,6 +4,7 @@
  * back.
  */
 import { useId, useRef, useState } from 'react';
+import { numberFault, writtenNumber } from '../../shell/written-number.ts';
 
 interface SettingFieldProps {
   readonly label: string;
@@ -27,11 +28,11 @@ export function SettingField(props: SettingFieldProps) {
   const [text, setText] = useState<string | null>(null);
   /** Escape leaves the field too: what is left then is not kept. */
   const isDropped = useRef(false);
-  const fault = text === null ? '' : faultOf(text, min, max, whole);
+  const fault = text === null ? '' : numberFault(text, { min, max, whole });
   const within = (number: number) => Math.min(max, Math.max(min, Math.round(number * 1000) / 1000));
   const keep = () => {
     if (text === null) return;
-    if (fault === '' && !isDropped.current) onKeep(numberOf(text));
+    if (fault === '' && !isDropped.current) onKeep(writtenNumber(text));
     else onTry(null);
     isDropped.current = false;
     setText(null);
@@ -56,7 +57,7 @@ export function SettingField(props: SettingFieldProps) {
           aria-describedby={`${id}-unit ${id}-hint`}
           onChange={({ target }) => {
             setText(target.value);
-            onTry(faultOf(target.value, min, max, whole) === '' ? numberOf(target.value) : null);
+            onTry(numberFault(target.value, { min, max, whole }) === '' ? writtenNumber(target.value) : null);
           }}
           onBlur={keep}
           onKeyDown={(event) => {
@@ -83,17 +84,4 @@ export function SettingField(props: SettingFieldProps) {
       </p>
     </div>
   );
-}
-
-/** People write 4,8 and 4.8. */
-function numberOf(text: string): number {
-  return text.trim() === '' ? Number.NaN : Number(text.trim().replace(',', '.'));
-}
-
-function faultOf(text: string, min: number, max: number, whole: boolean): string {
-  const number = numberOf(text);
-  if (!Number.isFinite(number)) return 'Write a number.';
-  if (whole && !Number.isInteger(number)) return 'Write a whole number.';
-  if (number < min) return `At least ${min}.`;
-  return number > max ? `At most ${max}.` : '';
 }

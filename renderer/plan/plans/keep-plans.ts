@@ -115,9 +115,19 @@ export function keepPlans(): Planner {
   };
 }
 
-/** Fields that no figure of the plan depends on are left out, and so is the picture under the chart: it may be large. */
+/**
+ * What no length, count or time depends on is left out: words, prices, what is owned, and the picture under the chart,
+ * which may be large. So nothing is planned again where only a price changes; `priced` puts them in where they are
+ * shown.
+ */
 function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): PlanSource {
-  return { chart, design: { ...design, tying: draft ?? design.tying, layers: [], reference: null } };
+  const { money: _, ...rest } = design;
+  const yarns = rest.yarns.map(({ price: _price, ownedSkeins: _ownedSkeins, ...yarn }) => yarn);
+  const words = { title: '', designer: '', notes: '' };
+  return {
+    chart,
+    design: { ...rest, ...words, yarns, tying: design.tying, ...draft, layers: [], reference: null },
+  };
 }
 
 function taken(answer: Extract<PlansAnswer, { number: number }>): Partial<Plans> {

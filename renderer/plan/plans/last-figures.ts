@@ -17,7 +17,8 @@ export function lastFigures(
   { last, settled, quick, full }: Pick<Plans, 'last' | 'settled' | 'quick' | 'full'>,
   { before, now, wasTried }: Change,
 ): Plans['last'] {
-  const alike = { ...before, design: { ...before.design, tying: now.design.tying } };
+  const { tying, swatches } = now.design;
+  const alike = { ...before, design: { ...before.design, tying, swatches } };
   if (!plannedAlike(alike, now)) return null;
   if (wasTried || !settled || !quick) return last;
   return { quick: quick.figures, full: full?.figures ?? null };

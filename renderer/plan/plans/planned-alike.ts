@@ -10,8 +10,13 @@ export interface PlanSource {
 /** True where both give the same plan and figures, so that it need not be made again. */
 export function plannedAlike(a: PlanSource, b: PlanSource): boolean {
   const keys = Object.keys(b.design) as (keyof Design)[];
-  const isSameDesign = keys.every((key) => key === 'layers' || a.design[key] === b.design[key]);
+  const isSameDesign = keys.every((key) => key === 'layers' || isSame(a.design[key], b.design[key]));
   return isSameDesign && sameCells(a.chart, b.chart);
+}
+
+/** What stands beside the layers is small, so its text is soon made. */
+function isSame(a: unknown, b: unknown): boolean {
+  return a === b || JSON.stringify(a) === JSON.stringify(b);
 }
 
 function sameCells(a: Chart, b: Chart): boolean {

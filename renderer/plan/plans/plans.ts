@@ -5,7 +5,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
-import type { TyingSettings } from '../../../shared/design/schema.ts';
+import type { Design } from '../../../shared/design/design.ts';
 import type { Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import type { Figures } from './figures.ts';
@@ -30,7 +30,7 @@ export interface Plans {
   /** What the hanging took before the last change of a setting, by the quick and the full plan. */
   readonly last: { readonly quick: Figures | null; readonly full: Figures | null } | null;
   /** Settings that are being written and already tried, before they become a step of the history. */
-  readonly draft: TyingSettings | null;
+  readonly draft: Partial<Pick<Design, 'tying' | 'swatches'>> | null;
 
   readonly view: PlanView;
   /** A cell of the chosen strand: it stays chosen when the plan changes. Null where none is. */
