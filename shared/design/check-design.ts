@@ -5,7 +5,7 @@
 import type { Design } from './design.ts';
 import { limits } from './limits.ts';
 import { codesAllowed } from './row-text.ts';
-import { DESIGN_FORMAT, DESIGN_VERSION } from './schema.ts';
+import { DESIGN_FORMAT, DESIGN_VERSION, type Pin } from './schema.ts';
 import { askSchema, quoted } from './schema-fault.ts';
 import { sizeFault } from './size-fault.ts';
 
@@ -27,6 +27,7 @@ export const laws: readonly Law[] = [
     fringe.shape === 'by-hand' && !fringe.byHandMm
       ? 'the fringe is drawn by hand, but the lengths of its cords are missing'
       : null,
+  ({ pins = [] }) => pinFault(pins),
   ({ reference }) => reference && base64Fault(reference.picture),
 ];
 
@@ -61,6 +62,17 @@ function cellsFault({ columns, layers, yarns }: Design): string | null {
           return `${place}, cord ${c + 1} has yarn y${row[c]}, which is not in the list`;
       }
     }
+  }
+  return null;
+}
+
+/** Only a carry leads somewhere. */
+function pinFault(pins: readonly Pin[]): string | null {
+  for (const [i, { kind, toRow, toCord }] of pins.entries()) {
+    const leadsOn = toRow !== undefined && toCord !== undefined;
+    if (kind === 'carry' && !leadsOn) return `pin ${i + 1} does not say where the strand is carried to`;
+    if (kind !== 'carry' && (toRow !== undefined || toCord !== undefined))
+      return `pin ${i + 1} leads on to another cell, but is no carry`;
   }
   return null;
 }

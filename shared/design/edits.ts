@@ -19,6 +19,7 @@ export type Field =
   | 'fringe'
   | 'swatches'
   | 'tying'
+  | 'pins'
   | 'rates'
   | 'yarnMargin'
   | 'money'

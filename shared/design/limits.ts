@@ -13,6 +13,8 @@ export const limits = {
   layers: 64,
   /** Yarns of one design: as many as there are symbols in the alphabet. */
   yarns: 64,
+  /** Pins of one design: more than a hand sets, few enough to be read at each plan. */
+  pins: 1000,
   /** Swatches of one design. */
   swatches: 64,
   /** Bytes of one design file: 16 million cells of which no two neighbours are alike take 80 MB, and must be saved. */

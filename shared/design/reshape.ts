@@ -1,6 +1,7 @@
 /**
  * A design of another size. For each cord and each row of the new chart it is told which old one it shows; all layers
- * are reshaped alike, and what is measured along the chart follows: a fringe drawn by hand, the picture under it.
+ * are reshaped alike, and what is measured along the chart follows: a fringe drawn by hand, the picture under it,
+ * pins on its knots.
  *
  * A cord or row where nothing lay before is empty on the upper layers. On the lowest one it goes on with what lies
  * beside it: ground beside knots, bare beside bare cells, empty beside empty ones.
@@ -10,7 +11,7 @@ import { gaugeOf } from '../gauge/gauge.ts';
 import { BARE, codeOf, EMPTY, isYarn } from './codes.ts';
 import type { Design, Layer } from './design.ts';
 import type { Edit, Resize } from './edits.ts';
-import type { Fringe, Reference } from './schema.ts';
+import type { Fringe, Pin, Reference } from './schema.ts';
 
 /** In place of an old cord or row: nothing lay here. */
 export const NEW = -1;
@@ -37,6 +38,8 @@ export function reshape(design: Design, shape: Shape): Edit {
   const edits: Edit[] = [resize];
   if (fringe) edits.push({ kind: 'set', field: 'fringe', value: fringe });
   if (reference) edits.push({ kind: 'set', field: 'reference', value: reference });
+  const pins = pinsAfter(design, shape);
+  if (pins) edits.push({ kind: 'set', field: 'pins', value: pins });
   return edits.length === 1 ? resize : { kind: 'together', edits };
 }
 
@@ -79,6 +82,33 @@ function fringeAfter({ columns, fringe }: Design, shape: Shape): Fringe | null {
   return { ...fringe, ...fringeByHand(lengthsMm) };
 }
 
+/**
+ * Pins stay on their knots, and go with them. Stretched, the picture has other knots: pins keep their places then, and
+ * hold where they still fit. Null where nothing changes.
+ */
+function pinsAfter({ pins }: Design, { columns, rows, scales }: Shape): Pin[] | null {
+  if (!pins || scales) return null;
+  const placed = (places: readonly number[], at: number) => places.indexOf(at - 1) + 1;
+  const after = pins.flatMap((pin): Pin[] => {
+    const { row, cord, toRow, toCord, ...rest } = pin;
+    const from = { row: placed(rows, row), cord: placed(columns, cord) };
+    const to =
+      toRow === undefined || toCord === undefined
+        ? {}
+        : { toRow: placed(rows, toRow), toCord: placed(columns, toCord) };
+    return [from, to].some((place) => Object.values(place).includes(0)) ? [] : [{ ...rest, ...from, ...to }];
+  });
+  return isSamePins(pins, after) ? null : after;
+}
+
+function isSamePins(before: readonly Pin[], after: readonly Pin[]): boolean {
+  const places = ['row', 'cord', 'toRow', 'toCord'] as const;
+  return (
+    before.length === after.length &&
+    before.every((pin, i) => places.every((place) => pin[place] === after[i]![place]))
+  );
+}
+
 /** The picture stays under the first cord and row that stay, or is stretched with them; null where it lies right. */
 function referenceAfter(design: Design, old: Reference, { columns, rows, scales }: Shape): Reference | null {
   if (scales) {
@@ -114,7 +144,8 @@ const farthestMm = 100_000;
 const shortestMm = 0.001;
 
 function placeMm(mm: number): number {
-  return Math.min(farthestMm, Math.max(-farthestMm, mm));
+  // JSON has no -0, which a hair's breadth to the left may shrink to.
+  return Math.min(farthestMm, Math.max(-farthestMm, mm)) + 0;
 }
 
 function lengthMm(mm: number): number {

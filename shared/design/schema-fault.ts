@@ -64,6 +64,8 @@ const seconds = 'a number of seconds from 0 to 1000000';
 const trueOrFalse = 'true or false';
 const amount = 'a number from 0 to 1000000';
 const times = 'a number above 0, at most 100';
+const aRow = `a whole number from 1 to ${limits.rows}`;
+const aCord = `a whole number from 1 to ${limits.columns}`;
 const yarnId = 'one of y1 to y64';
 
 /** By path, with `*` for any place in a list: the value's name, and what it must be. */
@@ -116,6 +118,13 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'tying.carryMaxRows': ['the longest carry in rows', `a whole number from 0 to ${limits.rows}`],
   'tying.slack': ['the slack of a carry', 'a number from 1 to 10'],
   'tying.rowPriceMm': ['the price of a row parked', mmOrZero],
+  pins: ['the list of pins', `a list of at most ${limits.pins} pins`],
+  'pins.*': ['{pin}', group],
+  'pins.*.kind': ['the kind of {pin}', 'cut, no-carry or carry'],
+  'pins.*.row': ['the row of {pin}', aRow],
+  'pins.*.cord': ['the cord of {pin}', aCord],
+  'pins.*.toRow': ['the row that {pin} leads to', aRow],
+  'pins.*.toCord': ['the cord that {pin} leads to', aCord],
   rates: ['the group of rates', group],
   'rates.secondsPerKnot': ['the time per knot', seconds],
   'rates.secondsPerPiece': ['the time per piece', seconds],

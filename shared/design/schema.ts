@@ -113,6 +113,22 @@ export const tyingSchema = z.looseObject({
   rowPriceMm: mmOrZero,
 });
 
+/**
+ * What the maker has decided about the strands, to be obeyed by every plan. Rows and cords count from 1; a pin that no
+ * longer fits the chart is kept, and not obeyed.
+ *
+ * 'cut': the strand that ends a run with this knot ends there. 'no-carry': no carry passes behind this cell.
+ * 'carry': the strand that ends a run with this knot goes on with the run that begins at `toRow` and `toCord`.
+ */
+const pinSchema = z.looseObject({
+  kind: z.enum(['cut', 'no-carry', 'carry']),
+  row: z.number().int().positive().max(limits.rows),
+  cord: z.number().int().positive().max(limits.columns),
+  /** Both where the pin is a carry, and on no other. */
+  toRow: z.number().int().positive().max(limits.rows).optional(),
+  toCord: z.number().int().positive().max(limits.columns).optional(),
+});
+
 export const ratesSchema = z.looseObject({
   secondsPerKnot: seconds,
   /** For each piece that is attached or joined. */
@@ -202,6 +218,8 @@ export const designFileSchema = z.looseObject({
   /** Empty: the gauge is estimated from the thickness of cord and yarn. */
   swatches: z.array(swatchSchema).max(limits.swatches),
   tying: tyingSchema,
+  /** Where two contradict each other, the first is obeyed. */
+  pins: z.array(pinSchema).max(limits.pins).optional(),
   rates: ratesSchema,
   /** Yarn bought above the need, as a share: 0.1 is 10 %. */
   yarnMargin: z.number().nonnegative().max(10),
@@ -231,5 +249,6 @@ export type Fringe = Known<z.infer<typeof fringeSchema>>;
 export type Reference = Known<z.infer<typeof referenceSchema>>;
 export type TyingSettings = Known<z.infer<typeof tyingSchema>>;
 export type Money = Known<z.infer<typeof moneySchema>>;
+export type Pin = Known<z.infer<typeof pinSchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];

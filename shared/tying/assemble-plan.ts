@@ -19,7 +19,7 @@ import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { fromTenths, type Tenths } from './tenths.ts';
 
 export function assemblePlan(question: PlanQuestion, choice: StrandChoice, chartHash: string): Plan {
-  const { chart, runs, settings, tenths, tied } = question;
+  const { chart, runs, settings, tenths, tied, pinned } = question;
   const way = wayThrough(runs, choice);
   const counts = new Map<number, Count>();
   const strands: Plan['strands'] = [];
@@ -43,7 +43,7 @@ export function assemblePlan(question: PlanQuestion, choice: StrandChoice, chart
     startCorner: chart.startCorner,
     plannerVersion: PLANNER_VERSION,
     chartHash,
-    pins: [],
+    pins: pinned?.obeyed ?? [],
     frozenRows: tied?.rows ?? 0,
     settings,
     strands,

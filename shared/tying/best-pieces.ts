@@ -63,7 +63,7 @@ export function pieceStrand(
   pieced: PiecedStrands,
   desk: OpenPieces[],
 ): void {
-  const { runs, tenths } = question;
+  const { runs, tenths, pinned } = question;
   const { previous, costs } = pieced;
   const yarn = yarnToTie(question, runs.yarn[first]!);
   const strand: number[] = [];
@@ -74,8 +74,8 @@ export function pieceStrand(
     if (open) {
       const carry = carryLength(question, previous[run]!, run);
       const link = carry + tenths.rowPrice * (runs.row[run]! - runs.row[previous[run]!]!);
-      tieOpenPieces(into, open, carry, link, knotsOf(runs, run), yarn);
-    } else beginPieces(into, knotsOf(runs, run), yarn);
+      tieOpenPieces(into, open, carry, link, knotsOf(runs, run), yarn, pinned?.held(run));
+    } else beginPieces(into, knotsOf(runs, run), yarn, pinned?.held(run));
     open = into;
     strand.push(run);
   }

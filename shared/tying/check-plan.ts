@@ -4,10 +4,12 @@
  *
  * The laws: each knot is tied exactly once, by its own yarn, in tying order; a strand ties whole runs; carries keep
  * within their limits and never pass behind a bare cell of the row they arrive in; a piece holds what it is said to
- * hold and no more than its length; none is empty; every total is the sum of its parts (`check-sums.ts`).
+ * hold and no more than its length; none is empty; every total is the sum of its parts (`check-sums.ts`);
+ * the pins that it names are obeyed (`check-pins.ts`).
  */
 import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE, codeOf } from '../design/codes.ts';
+import { pinFaultsOf } from './check-pins.ts';
 import { pieceFaults, totalFaults } from './check-sums.ts';
 import type { Plan, Strand, Stretch } from './plan.ts';
 
@@ -25,6 +27,7 @@ export function planFaults(plan: Plan, chart: Chart): string[] {
     ...plan.strands.flatMap((strand, s) => strandFaults(strand, `strand ${s + 1}`, plan, chart)),
     ...orderFaults(plan),
     ...totalFaults(plan),
+    ...pinFaultsOf(plan),
   ].slice(0, mostFaults);
 }
 

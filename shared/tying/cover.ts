@@ -17,6 +17,12 @@ export interface Cover {
   readonly price: Float64Array;
 }
 
+/** Lets a run follow another as the maker has pinned it: neither is among the links, so nothing will move them. */
+export function hold({ previous, next }: Cover, from: number, to: number): void {
+  previous[to] = from;
+  next[from] = to;
+}
+
 export function emptyCover(runs: number): Cover {
   return {
     previous: new Int32Array(runs).fill(-1),

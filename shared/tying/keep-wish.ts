@@ -1,7 +1,8 @@
 /**
  * Keeps strands under a wished number that hang at once, for certain: as long as too many hang at some boundary, the
  * carry is cut that costs least for what it relieves. To cut always helps, so it always ends; carries of rows that are
- * tied already can't be cut, and stay.
+ * tied already can't be cut, and stay; so do those that the maker has pinned, of which no more are obeyed than the wish
+ * allows.
  */
 import { bestPieces, type PiecedStrands } from './best-pieces.ts';
 import { Crowd } from './crowd.ts';
@@ -9,7 +10,7 @@ import type { PlanQuestion } from './strand-choice.ts';
 import { StrandTables } from './strand-tables.ts';
 
 export function keepWish(question: PlanQuestion, strands: PiecedStrands, wish: number): PiecedStrands {
-  const { runs, tied } = question;
+  const { runs, tied, pinned } = question;
   const firstFree = tied?.choice.previous.length ?? 0;
   const tables = new StrandTables(question, strands.previous);
   const crowd = new Crowd(question, strands.previous, wish);
@@ -20,7 +21,8 @@ export function keepWish(question: PlanQuestion, strands: PiecedStrands, wish: n
     let least = Number.POSITIVE_INFINITY;
     for (let run = firstFree; run < runs.count; run++) {
       const before = tables.previous[run]!;
-      if (before === -1 || runs.row[before]! > boundary || runs.row[run]! <= boundary) continue;
+      if (before === -1 || pinned?.after[before] === run) continue;
+      if (runs.row[before]! > boundary || runs.row[run]! <= boundary) continue;
       const loss = tables.costUpTo(before) + tables.costFrom(run) - tables.costAcross(before, run);
       const price = loss / crowd.relief(before, run);
       if (price >= least) continue;

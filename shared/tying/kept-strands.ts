@@ -42,6 +42,7 @@ const mostChanged = 0.1;
 /** True where the questions differ in nothing but cells. */
 function isNear(old: PlanQuestion, now: PlanQuestion): boolean {
   if (old.tied || now.tied) return false;
+  if (!isSameList(old.pinned?.obeyed ?? [], now.pinned?.obeyed ?? [])) return false;
   if (old.chart.columns !== now.chart.columns || old.chart.rows !== now.chart.rows) return false;
   if (old.chart.startCorner !== now.chart.startCorner) return false;
   const { knotMm: oldKnots, ...oldRest } = old.settings;
@@ -53,12 +54,16 @@ function isNear(old: PlanQuestion, now: PlanQuestion): boolean {
   return both.every((id) => knots[id] === oldKnots[id]);
 }
 
+function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
+  return a.length === b.length && a.every((each, i) => each === b[i]);
+}
+
 function anew(question: PlanQuestion, links: WeighedLinks): Known {
   const cover = pathCover(question, links);
   return { question, cover, pieces: bestPieces(question, cover.previous) };
 }
 
 function repaired(known: Known, question: PlanQuestion, kept: KeptRuns, links: WeighedLinks): Known {
-  const cover = repairCover(known.cover, kept, links);
+  const cover = repairCover(known.cover, kept, links, question.pinned);
   return { question, cover, pieces: repairPieces(question, kept, known.cover, known.pieces, cover) };
 }

@@ -3,7 +3,8 @@
  *
  * A strand may be carried from run i to a later run j where j's first knot lies within the limits of i's last, where
  * no cell of j's row is bare between the two, and where a piece can hold the carry with a knot on either side. A
- * carry that costs as much as a fresh piece is left out: to cut there is never dearer. Of runs that are tied already
+ * carry that costs as much as a fresh piece is left out: to cut there is never dearer. So is what the maker's pins
+ * forbid, and a carry that they demand: nothing is to be chosen there. Of runs that are tied already
  * only those are carried on whose strand hangs, and only as far as its piece reaches.
  *
  * Lists are made when they are asked for and kept, since a repaired plan looks at a few runs of many. One list takes
@@ -61,6 +62,7 @@ export class Links {
     const column = runs.last[run]!;
     const top = runs.row[run]!;
     const most = this.#longestCarry(run);
+    const pinned = this.#question.pinned;
     const firstFree = this.#question.tied?.choice.previous.length ?? 0;
     for (let rows = 0; rows < width.length && top + rows < chart.rows; rows++) {
       const row = (top + rows) * chart.columns;
@@ -71,13 +73,13 @@ export class Links {
         const to = this.#startAt[row + at]! - 1;
         if (to <= run || to < firstFree || runs.yarn[to] !== runs.yarn[run]) continue;
         const over = rows * stride + Math.abs(at - column);
-        if (carries[over]! <= most) visit(to, costs[over]!);
+        if (carries[over]! <= most && (!pinned || pinned.mayLink(run, to))) visit(to, costs[over]!);
       }
     }
   }
 
   #list(run: number): void {
-    const { runs, chart, tied } = this.#question;
+    const { runs, chart, tied, pinned } = this.#question;
     const { width, stride, costs, carries } = this.#reach;
     this.#begins[run] = this.#size;
     if (tied && run < tied.choice.previous.length) return;
@@ -92,6 +94,7 @@ export class Links {
       for (let at = Math.max(leftmost, column - width[rows]!); at <= high; at++) {
         const from = this.#endAt[row + at]! - 1;
         if (from === -1 || from >= run || runs.yarn[from] !== yarn) continue;
+        if (pinned && !pinned.mayLink(from, run)) continue;
         const over = rows * stride + Math.abs(at - column);
         if (carries[over]! <= this.#longestCarry(from)) this.#add(from, costs[over]!);
       }

@@ -7,6 +7,9 @@
  * one piece more, never pays: a fresh piece at the next run would have more room for the same price, and save the
  * carry. So each way into a run gives one way out, and all choice lies in where a strand is cut instead of carried.
  *
+ * Only where the maker has pinned the carry to the next run is a strand never cut there. Then room in the piece is
+ * worth a piece more: the run's last knot may be tied with a fresh one, and no way is dropped for being dear.
+ *
  * The same holds read backwards, from the end of a strand, since a run tied with the fewest pieces may have its short
  * piece at either end.
  */
@@ -37,13 +40,24 @@ export interface YarnToTie {
   readonly attach: number;
 }
 
-/** The first run of a strand. */
-export function beginPieces(into: OpenPieces, knots: number, yarn: YarnToTie): void {
-  into.size = 0;
-  addWay(into, 0, yarn.attach, -1, knots, yarn);
+/** Which links of a run are pinned: the one that it is reached over, and the one that leads on from it. */
+export interface Held {
+  readonly here: boolean;
+  readonly onward: boolean;
 }
 
-/** Fills `into` with the ways after a run of so many knots, reached from those of `before` over a link. In tenths. */
+const free: Held = { here: false, onward: false };
+
+/** The first run of a strand. */
+export function beginPieces(into: OpenPieces, knots: number, yarn: YarnToTie, held: Held = free): void {
+  into.size = 0;
+  addWay(into, 0, yarn.attach, -1, knots, yarn, held);
+}
+
+/**
+ * Fills `into` with the ways after a run of so many knots, reached from those of `before` over a link. In tenths. There
+ * is none only where a pinned carry is too long for every way.
+ */
 export function tieOpenPieces(
   into: OpenPieces,
   before: OpenPieces,
@@ -51,13 +65,14 @@ export function tieOpenPieces(
   link: number,
   knots: number,
   yarn: YarnToTie,
+  held: Held = free,
 ): void {
   into.size = 0;
-  addWay(into, 0, closedCost(before) + yarn.attach, -1, knots, yarn);
+  if (!held.here) addWay(into, 0, closedCost(before) + yarn.attach, -1, knots, yarn, held);
   for (let way = 0; way < before.size; way++) {
-    addWay(into, before.used[way]! + carry, before.cost[way]! + link, way, knots, yarn);
+    addWay(into, before.used[way]! + carry, before.cost[way]! + link, way, knots, yarn, held);
   }
-  dropHopeless(into, yarn.attach);
+  if (!held.onward) dropHopeless(into, yarn.attach);
 }
 
 /** Ties a run with a piece that has used so much: on, until it runs out, and then with as few more as it takes. */
@@ -68,17 +83,20 @@ function addWay(
   origin: number,
   knots: number,
   { knot, room, attach }: YarnToTie,
+  { onward }: Held,
 ): void {
   const tied = used + knots * knot;
-  if (tied <= room) {
-    insert(into, tied, cost, origin);
-    return;
+  let joins = 0;
+  if (tied <= room) insert(into, tied, cost, origin);
+  else {
+    const fit = Math.floor((room - used) / knot);
+    if (fit < 1) return;
+    const perPiece = Math.floor(room / knot);
+    joins = Math.ceil((knots - fit) / perPiece);
+    insert(into, (knots - fit - (joins - 1) * perPiece) * knot, cost + joins * attach, origin);
   }
-  const fit = Math.floor((room - used) / knot);
-  if (fit < 1) return;
-  const perPiece = Math.floor(room / knot);
-  const joins = Math.ceil((knots - fit) / perPiece);
-  insert(into, (knots - fit - (joins - 1) * perPiece) * knot, cost + joins * attach, origin);
+  // Worse than the way above where that one's last piece holds a single knot too, and then it is not kept.
+  if (onward && knots > 1) insert(into, knot, cost + (joins + 1) * attach, origin);
 }
 
 /** Puts a way in its place, unless another has used no more and cost no more; drops those that it is better than. */

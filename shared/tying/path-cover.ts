@@ -9,11 +9,11 @@
  * passes take O(n d); each augmenting way is local, so in practice the whole grows as n d log n.
  */
 import { Augmenter } from './augment.ts';
-import { type Cover, emptyCover } from './cover.ts';
+import { type Cover, emptyCover, hold } from './cover.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 import type { WeighedLinks } from './weighed-links.ts';
 
-export function pathCover({ runs, tied }: PlanQuestion, links: WeighedLinks): Cover {
+export function pathCover({ runs, tied, pinned }: PlanQuestion, links: WeighedLinks): Cover {
   const cover = emptyCover(runs.count);
   const firstFree = tied?.choice.previous.length ?? 0;
   tied?.choice.previous.forEach((before, run) => {
@@ -21,7 +21,11 @@ export function pathCover({ runs, tied }: PlanQuestion, links: WeighedLinks): Co
     if (before !== -1) cover.next[before] = run;
   });
   let waiting: number[] = [];
-  for (let run = firstFree; run < runs.count; run++) waiting.push(run);
+  for (let run = firstFree; run < runs.count; run++) {
+    const before = pinned?.before[run] ?? -1;
+    if (before === -1) waiting.push(run);
+    else hold(cover, before, run);
+  }
   for (let pass = 0; pass < passes; pass++) waiting = bid(waiting, links, cover);
   const augmenter = new Augmenter(links, cover);
   for (const run of waiting) augmenter.place(run);

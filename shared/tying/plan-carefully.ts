@@ -9,7 +9,7 @@ import { planBy } from './plan-by.ts';
 
 /**
  * Each run is tied by the nearest parked strand of its yarn that may be carried to it, else by a new one, and each
- * piece is used until it runs out. `chart` is the design's own, as `flatten` makes it.
+ * piece is used until it runs out. The maker's pins are not looked at: they are decisions of someone who looks ahead. `chart` is the design's own, as `flatten` makes it.
  * Problem: `piece-too-short` where the working length can't hold one knot and two tails.
  */
 export function planCarefully(design: Design, chart: Chart, gauge?: Gauge): Result<Plan> {

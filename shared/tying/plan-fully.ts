@@ -4,7 +4,7 @@
  * another and where pieces end are decided best together. A yarn that the search made no cheaper keeps what it had, so
  * none costs more than by the quick plan, or than the careful person's strands.
  */
-import { bestPieces } from './best-pieces.ts';
+import { bestPieces, type PiecedStrands } from './best-pieces.ts';
 import { carefulPerson } from './careful-person.ts';
 import { cheaperByYarn } from './cheaper-by-yarn.ts';
 import { choiceOf } from './choice-of.ts';
@@ -25,9 +25,7 @@ export function* planFully(question: PlanQuestion, liveWish?: number): Generator
   const links = new Links(question);
   const quick = quickStrands(question, links);
   // The careful person begins with bare cords.
-  const start = question.tied
-    ? quick
-    : cheaperByYarn(question, quick, bestPieces(question, carefulPerson(question).previous));
+  const start = question.tied ? quick : cheaperByYarn(question, quick, carefulStrands(question));
   yield 0;
   const tables = new StrandTables(question, start.previous);
   const crowd = liveWish === undefined ? null : new Crowd(question, start.previous, liveWish);
@@ -36,6 +34,20 @@ export function* planFully(question: PlanQuestion, liveWish?: number): Generator
   const cooled = bestPieces(question, tables.previous);
   if (liveWish !== undefined) return choiceOf(question, keepWish(question, cooled, liveWish));
   return choiceOf(question, cheaperByYarn(question, start, cooled));
+}
+
+/** The careful person's strands with the best pieces, cut and carried where the maker's pins will have it otherwise. */
+function carefulStrands(question: PlanQuestion): PiecedStrands {
+  const { pinned } = question;
+  const { previous } = carefulPerson(question);
+  if (!pinned) return bestPieces(question, previous);
+  return bestPieces(
+    question,
+    previous.map((before, run) => {
+      if (pinned.before[run] !== -1) return pinned.before[run]!;
+      return before !== -1 && pinned.mayLink(before, run) ? before : -1;
+    }),
+  );
 }
 
 /** Twice as many save another tenth of a per cent. */

@@ -4,7 +4,8 @@ import type { Chart } from '../chart/chart.ts';
 import type { Design } from '../design/design.ts';
 import { problem, type Result } from '../result.ts';
 import type { Plan } from './plan.ts';
-import { type PlanWishes, planSteps } from './plan-steps.ts';
+import { planSteps } from './plan-steps.ts';
+import type { PlanWishes } from './plan-wishes.ts';
 
 /**
  * `chart` is the design's own, as `flatten` makes it. The plan is full, unless a quick one is wished. The signal is

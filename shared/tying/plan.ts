@@ -6,7 +6,7 @@
  * pitch and the row height keep four decimals, since they are multiplied before a carry is rounded.
  */
 import type { YarnId } from '../design/codes.ts';
-import type { StartCorner } from '../design/schema.ts';
+import type { Pin, StartCorner } from '../design/schema.ts';
 
 export const PLAN_FORMAT = 'larkrow-plan';
 export const PLAN_VERSION = 1;
@@ -90,7 +90,8 @@ export interface Plan {
   plannerVersion: typeof PLANNER_VERSION;
   /** SHA-256, in hex, of the chart as `chart --json` prints it in canonical form. */
   chartHash: string;
-  pins: [];
+  /** The design's pins that this plan obeys; of a careful person's, who knows of none, always empty. */
+  pins: readonly Pin[];
   /** Rows from the top that were tied already, by an earlier plan. */
   frozenRows: number;
   settings: PlanSettings;

@@ -6,12 +6,19 @@
  * cover that planning anew would give.
  */
 import { Augmenter } from './augment.ts';
-import { type Cover, emptyCover } from './cover.ts';
+import { type Cover, emptyCover, hold } from './cover.ts';
 import type { KeptRuns } from './kept-runs.ts';
+import type { PinnedRuns } from './pinned-runs.ts';
 import { vacate } from './vacate.ts';
 import type { WeighedLinks } from './weighed-links.ts';
 
-export function repairCover(old: Cover, { newOf, oldOf, sameReach }: KeptRuns, links: WeighedLinks): Cover {
+/** The pins obeyed are those of the chart before. */
+export function repairCover(
+  old: Cover,
+  { newOf, oldOf, sameReach }: KeptRuns,
+  links: WeighedLinks,
+  pinned?: PinnedRuns,
+): Cover {
   const count = oldOf.length;
   const cover = emptyCover(count);
   const waits = new Uint8Array(count);
@@ -21,7 +28,9 @@ export function repairCover(old: Cover, { newOf, oldOf, sameReach }: KeptRuns, l
     if (was !== -1) cover.price[run] = old.price[was]!;
     const before = was === -1 ? -1 : old.previous[was]!;
     const place = before === -1 ? -1 : newOf[before]!;
-    if (was !== -1 && sameReach[run] === 1 && (before === -1) === (place === -1)) {
+    const held = pinned?.before[run] ?? -1;
+    if (held !== -1) hold(cover, held, run);
+    else if (was !== -1 && sameReach[run] === 1 && (before === -1) === (place === -1)) {
       cover.previous[run] = place;
       if (place === -1) continue;
       cover.next[place] = run;

@@ -3,6 +3,7 @@
  * piece. `assemble-plan.ts` makes the plan of it. Runs are counted in tying order from 0 (see `runs.ts`).
  */
 import type { Chart } from '../chart/chart.ts';
+import type { PinnedRuns } from './pinned-runs.ts';
 import type { PlanSettings } from './plan.ts';
 import type { Runs } from './runs.ts';
 import type { Tenths } from './tenths.ts';
@@ -30,6 +31,8 @@ export interface PlanQuestion {
   readonly settings: PlanSettings;
   readonly tenths: Tenths;
   readonly tied?: TiedRows;
+  /** What the maker's pins demand of these runs; absent where nothing is pinned. */
+  readonly pinned?: PinnedRuns;
 }
 
 export type Planner = (question: PlanQuestion) => StrandChoice;

@@ -12,6 +12,7 @@ import { carryLength } from './carry.ts';
 import {
   beginPieces,
   closedCost,
+  type Held,
   noPieces,
   type OpenPieces,
   tieOpenPieces,
@@ -96,7 +97,7 @@ export class StrandTables {
     let open: OpenPieces | null = null;
     for (let run = first; ; run = this.next[run]!) {
       const into: OpenPieces = this.#within[open === this.#within[0] ? 1 : 0]!;
-      this.#tie(into, open, this.previous[run]!, run, run);
+      this.#tie(into, open, this.previous[run]!, run, run, this.#question.pinned?.held(run));
       if (run === last) return closedCost(into);
       open = into;
     }
@@ -127,13 +128,15 @@ export class StrandTables {
   /** True where the list changed. */
   #tieUpTo(run: number): boolean {
     const before = this.previous[run]!;
-    this.#tie(this.#spare, before === -1 ? null : this.#upTo[before]!, before, run, run);
+    const held = this.#question.pinned?.held(run);
+    this.#tie(this.#spare, before === -1 ? null : this.#upTo[before]!, before, run, run, held);
     return this.#swap(this.#upTo, run);
   }
 
   #tieFrom(run: number): boolean {
     const after = this.next[run]!;
-    this.#tie(this.#spare, after === -1 ? null : this.#from[after]!, run, after, run);
+    const held = this.#question.pinned?.heldBackwards(run);
+    this.#tie(this.#spare, after === -1 ? null : this.#from[after]!, run, after, run, held);
     return this.#swap(this.#from, run);
   }
 
@@ -145,16 +148,23 @@ export class StrandTables {
     return true;
   }
 
-  #tie(into: OpenPieces, open: OpenPieces | null, from: number, to: number, run: number): void {
+  #tie(
+    into: OpenPieces,
+    open: OpenPieces | null,
+    from: number,
+    to: number,
+    run: number,
+    held: Held | undefined,
+  ): void {
     const { runs, tenths } = this.#question;
     const yarn = this.#yarns[runs.yarn[run]!]!;
     if (!open) {
-      beginPieces(into, knotsOf(runs, run), yarn);
+      beginPieces(into, knotsOf(runs, run), yarn, held);
       return;
     }
     const carry = carryLength(this.#question, from, to);
     const link = carry + tenths.rowPrice * (runs.row[to]! - runs.row[from]!);
-    tieOpenPieces(into, open, carry, link, knotsOf(runs, run), yarn);
+    tieOpenPieces(into, open, carry, link, knotsOf(runs, run), yarn, held);
   }
 }
 

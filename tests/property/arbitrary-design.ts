@@ -7,7 +7,7 @@ import fc from 'fast-check';
 import { BARE, codeOf, EMPTY, yarnIdOf } from '../../shared/design/codes.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import type { Design, Layer } from '../../shared/design/design.ts';
-import type { Fringe, Money, Reference, Swatch, Yarn } from '../../shared/design/schema.ts';
+import type { Fringe, Money, Pin, Reference, Swatch, Yarn } from '../../shared/design/schema.ts';
 import { fringeByHand } from '../../shared/gauge/fringe.ts';
 
 export interface ArbitraryDesign {
@@ -67,6 +67,7 @@ export function arbitraryDesign({
         reference: fc.option(arbitraryReference()),
         swatches: fc.array(arbitrarySwatch(), { maxLength: 3 }),
         money: fc.option(arbitraryMoney(), { nil: undefined }),
+        pins: fc.option(fc.array(arbitraryPin(), { maxLength: 4 }), { nil: undefined }),
         ground: fc.constantFrom(...yarns.map(({ id }) => id)),
         layers: fc.tuple(
           ...Array.from({ length: layerCount }, (_, i) => arbitraryLayer(i, columns, rows, yarns)),
@@ -91,6 +92,7 @@ export function arbitraryDesign({
           fringe: parts.fringe,
           swatches: parts.swatches,
           tying: defaults.tying,
+          ...(parts.pins && { pins: parts.pins }),
           rates: defaults.rates,
           yarnMargin: defaults.yarnMargin,
           ...(parts.money && { money: parts.money }),
@@ -188,6 +190,22 @@ function arbitrarySwatch(): fc.Arbitrary<Swatch> {
     ...leg,
     ...rest,
   }));
+}
+
+/** On any cells, also of charts that are larger than this one. */
+function arbitraryPin(): fc.Arbitrary<Pin> {
+  const cell = fc.record({ row: fc.integer({ min: 1, max: 14 }), cord: fc.integer({ min: 1, max: 14 }) });
+  const place = fc
+    .record({ strangers, kind: fc.constantFrom('cut' as const, 'no-carry' as const), cell })
+    .map((pin) => ({ ...pin.strangers, kind: pin.kind, ...pin.cell }));
+  const carry = fc.record({ strangers, from: cell, to: cell }).map((pin) => ({
+    ...pin.strangers,
+    kind: 'carry' as const,
+    ...pin.from,
+    toRow: pin.to.row,
+    toCord: pin.to.cord,
+  }));
+  return fc.oneof(place, carry);
 }
 
 function arbitraryMoney(): fc.Arbitrary<Money> {

@@ -170,6 +170,15 @@ const kinds: readonly Kind[] = [
     field: 'money',
     value: random() < 0.3 ? undefined : { hourlyRate: whole(random, 40), wholesale: 'keystone' },
   }),
+  (random) => ({
+    kind: 'set',
+    field: 'pins',
+    value: Array.from({ length: whole(random, 3) }, () => ({
+      kind: pick(random, ['cut', 'no-carry']),
+      row: 1 + whole(random, 10),
+      cord: 1 + whole(random, 10),
+    })),
+  }),
   (random, design) => ({ kind: 'set', field: 'ground', value: pick(random, design.yarns).id }),
   (random, design) =>
     possible(addYarn(design, symbolAlphabet, { ...defaults.yarns[0]!, name: `Yarn ${whole(random, 50)}` })),

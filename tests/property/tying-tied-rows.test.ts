@@ -5,8 +5,8 @@ import { BARE } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { planFaults } from '../../shared/tying/check-plan.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import type { PlanWishes } from '../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
+import type { PlanWishes } from '../../shared/tying/plan-wishes.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 
 fc.configureGlobal({ seed: 7_000 });

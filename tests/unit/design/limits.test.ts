@@ -75,6 +75,12 @@ describe('a design file', () => {
     expect(outcome({ ...file, swatches: [...swatches, swatch] })).toBe('too-large');
   });
 
+  it(`has at most ${limits.pins} pins`, () => {
+    const pins = Array(limits.pins).fill({ kind: 'cut', row: 1, cord: 1 });
+    expect(outcome({ ...file, pins })).toBe('opened');
+    expect(outcome({ ...file, pins: [...pins, pins[0]] })).toBe('too-large');
+  });
+
   it(`has at most ${limits.fileBytes} bytes, in characters of one byte or of several`, () => {
     const bytes = new TextEncoder().encode(text).length;
     expect(outcome(text + ' '.repeat(limits.fileBytes - bytes))).toBe('opened');

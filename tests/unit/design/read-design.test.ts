@@ -190,6 +190,26 @@ describe('a damaged design', () => {
       'the fringe of cord 2 must be a number of mm from 0 to 100000',
     ],
     [
+      'a pin of no known kind',
+      changed({ pins: [{ kind: 'knit', row: 1, cord: 1 }] }),
+      'the kind of pin 1 must be cut, no-carry or carry',
+    ],
+    [
+      'a pin beyond every chart',
+      changed({ pins: [{ kind: 'cut', row: 1, cord: 1001 }] }),
+      'the cord of pin 1 must be a whole number from 1 to 1000',
+    ],
+    [
+      'a pin to carry to nowhere',
+      changed({ pins: [{ kind: 'carry', row: 1, cord: 1, toRow: 2 }] }),
+      'pin 1 does not say where the strand is carried to',
+    ],
+    [
+      'a pin to cut that leads on',
+      changed({ pins: [{ kind: 'cut', row: 1, cord: 1, toRow: 2, toCord: 1 }] }),
+      'pin 1 leads on to another cell, but is no carry',
+    ],
+    [
       'a picture of no known kind',
       withReference({ mediaType: 'image/gif' }),
       'the kind of the reference picture must be image/png, image/jpeg or image/webp',

@@ -35,7 +35,8 @@ const untold: Record<string, string[]> = {
     'keystoneTimes',
     'retailTimes',
   ],
-  design: ['money'],
+  design: ['pins', 'money'],
+  'design.pins.*': ['toRow', 'toCord'],
   'design.yarns.*': ['price', 'ownedSkeins'],
 };
 

@@ -222,6 +222,37 @@ describe('a fringe drawn by hand', () => {
   });
 });
 
+describe('pins', () => {
+  const pinned: Design = {
+    ...two,
+    pins: [
+      { kind: 'cut', row: 1, cord: 2 },
+      { kind: 'carry', row: 1, cord: 3, toRow: 2, toCord: 3 },
+    ],
+  };
+
+  it('stay on their knots where cords and rows come and go before them', () => {
+    const wider = done(pinned, insertLines(pinned, 'cords', 1, 2));
+    expect(wider.pins).toEqual([
+      { kind: 'cut', row: 1, cord: 4 },
+      { kind: 'carry', row: 1, cord: 5, toRow: 2, toCord: 5 },
+    ]);
+    expect(done(pinned, insertLines(pinned, 'rows', 1, 1)).pins![1]).toMatchObject({ row: 1, toRow: 3 });
+  });
+
+  it('go with the knots that are taken out', () => {
+    expect(done(pinned, deleteLines(pinned, 'rows', 1, 1)).pins).toEqual([pinned.pins![0]]);
+    expect(done(pinned, deleteLines(pinned, 'cords', 1, 1)).pins).toEqual([
+      { kind: 'carry', row: 1, cord: 2, toRow: 2, toCord: 2 },
+    ]);
+  });
+
+  it('are left alone where nothing changes before them, and where the picture is stretched', () => {
+    expect(done(pinned, insertLines(pinned, 'cords', 3, 1)).pins).toBe(pinned.pins);
+    expect(done(pinned, scaleTo(pinned, { columns: 6, rows: 4 })).pins).toBe(pinned.pins);
+  });
+});
+
 describe('the picture under the chart', () => {
   const reference: Reference = {
     name: 'Sketch',

@@ -2,8 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { liveWarning } from '../../../shared/tying/live-warning.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
-import type { PlanWishes } from '../../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import type { PlanWishes } from '../../../shared/tying/plan-wishes.ts';
 import { designFromLetters } from '../../notation.ts';
 
 /** Three stripes of one cord, so three strands that turn at every row. */

@@ -4,8 +4,8 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
 import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
-import type { PlanWishes } from '../../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import type { PlanWishes } from '../../../shared/tying/plan-wishes.ts';
 import { designFromLetters } from '../../notation.ts';
 
 /** One knot of a new design's yarn: 2 sqrt((pi 5)^2 + 2.4^2) + 5 mm, to the tenth. Derived. */
