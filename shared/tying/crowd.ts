@@ -9,11 +9,14 @@ export class Crowd {
   readonly #wish: number;
   /** At index r: between rows r and r + 1, from 0. */
   readonly #live: Int32Array;
+  /** 1 for a boundary where nothing is left to be done. */
+  readonly #givenUp: Uint8Array;
 
   constructor(question: PlanQuestion, previous: Int32Array, wish: number) {
     this.#question = question;
     this.#wish = wish;
     this.#live = new Int32Array(question.chart.rows);
+    this.#givenUp = new Uint8Array(question.chart.rows);
     previous.forEach((before, run) => {
       this.link(before, run);
     });
@@ -29,12 +32,17 @@ export class Crowd {
     return this.#shift(from, to, -1);
   }
 
-  /** The boundary where most hang beyond the wish, the first of several; -1 where none do. */
+  /** Lets the boundary be as it is. */
+  giveUp(boundary: number): void {
+    this.#givenUp[boundary] = 1;
+  }
+
+  /** The boundary where most hang beyond the wish, the first of several, of those not given up; -1 where none do. */
   worst(): number {
     let worst = -1;
     let most = this.#wish;
     this.#live.forEach((live, boundary) => {
-      if (live <= most) return;
+      if (live <= most || this.#givenUp[boundary] === 1) return;
       most = live;
       worst = boundary;
     });

@@ -29,7 +29,12 @@ export function keepWish(question: PlanQuestion, strands: PiecedStrands, wish: n
       least = price;
       best = run;
     }
-    if (best === -1) break;
+    if (best === -1) {
+      // Only what is tied or pinned hangs there; elsewhere there may still be something to cut.
+      crowd.giveUp(boundary);
+      boundary = crowd.worst();
+      continue;
+    }
     const before = tables.previous[best]!;
     crowd.cut(before, best);
     tables.cut(before, best);

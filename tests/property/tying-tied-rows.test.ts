@@ -49,6 +49,22 @@ describe('a plan for a hanging of which some rows are tied', () => {
     expect(goOn).toBeGreaterThan(50);
   });
 
+  it('keeps a wish for few live strands below the tied rows, however many hang among them', () => {
+    let crowded = 0;
+    fc.assert(
+      fc.property(interrupted, fc.nat(2), ({ design, chart, rows, changed }, liveWish) => {
+        const first = planned(design, chart);
+        const second = planned(design, changed, { liveWish, tied: { plan: first, rows } });
+        expect(planFaults(second, changed)).toEqual([]);
+        const live = liveBelow(second);
+        for (const count of live.slice(Math.max(0, rows - 1))) expect(count).toBeLessThanOrEqual(liveWish);
+        if (live.some((count) => count > liveWish)) crowded++;
+      }),
+      { numRuns: 500 },
+    );
+    expect(crowded).toBeGreaterThan(20);
+  });
+
   it('costs no more than the plan it was tied by, where nothing has changed', () => {
     fc.assert(
       fc.property(interrupted, ({ design, chart, rows }) => {
@@ -65,6 +81,17 @@ function planned(design: Design, chart: Chart, wishes?: PlanWishes): Plan {
   const plan = planStrands(design, chart, wishes);
   if (!plan.ok) throw new Error(plan.problem.sentence);
   return plan.value;
+}
+
+/** How many strands hang below each row, row 1 first. */
+function liveBelow({ strands, rows }: Plan): number[] {
+  const live = Array<number>(rows).fill(0);
+  for (const { pieces } of strands) {
+    for (const { stretches } of pieces) {
+      for (let row = stretches[0]!.row; row < stretches.at(-1)!.row; row++) live[row - 1]!++;
+    }
+  }
+  return live;
 }
 
 /** The pieces' stretches of the first rows, strand by strand. */
