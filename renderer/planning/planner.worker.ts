@@ -12,9 +12,8 @@ import type { Design } from '../../shared/design/design.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { good, type Result } from '../../shared/result.ts';
-import { KeptStrands } from '../../shared/tying/kept-strands.ts';
-import type { Plan } from '../../shared/tying/plan.ts';
-import { planBy } from '../../shared/tying/plan-by.ts';
+import { LivePlans } from '../../shared/tying/live-plans.ts';
+import type { PlainPlan } from '../../shared/tying/plan.ts';
 import { planSteps } from '../../shared/tying/plan-steps.ts';
 import { type AlikePair, alikePairs } from '../../shared/yarn/alike-pairs.ts';
 
@@ -51,13 +50,13 @@ export interface PlanAnswer {
 
 let newest = 0;
 /** Remembers the chart before, from which the next one mostly differs little. */
-const kept = new KeptStrands();
+const live = new LivePlans();
 
 self.addEventListener('message', async ({ data }: MessageEvent<PlanQuestion>) => {
   newest = data.number;
   const { design, chart } = data;
   self.postMessage(pictureAnswer(data));
-  const quick = planBy((question) => kept.choose(question), design, chart);
+  const quick = live.plan(design, chart);
   self.postMessage(planAnswer(data, quick, !quick.ok));
   if (!quick.ok) return;
   const steps = planSteps(design, chart);
@@ -79,7 +78,11 @@ function pictureAnswer({ design, chart }: PlanQuestion): PictureAnswer {
   };
 }
 
-function planAnswer({ number, design, chart }: PlanQuestion, plan: Result<Plan>, full: boolean): PlanAnswer {
+function planAnswer(
+  { number, design, chart }: PlanQuestion,
+  plan: Result<PlainPlan>,
+  full: boolean,
+): PlanAnswer {
   if (!plan.ok) return { kind: 'plan', number, full, materials: plan, cost: null, looseEnds: null };
   const materials = materialsOf(design, chart, plan.value);
   return {

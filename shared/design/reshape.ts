@@ -11,6 +11,7 @@ import { gaugeOf } from '../gauge/gauge.ts';
 import { BARE, codeOf, EMPTY, isYarn } from './codes.ts';
 import type { Design, Layer } from './design.ts';
 import type { Edit, Resize } from './edits.ts';
+import { samePins } from './same-pins.ts';
 import type { Fringe, Pin, Reference } from './schema.ts';
 
 /** In place of an old cord or row: nothing lay here. */
@@ -98,15 +99,7 @@ function pinsAfter({ pins }: Design, { columns, rows, scales }: Shape): Pin[] | 
         : { toRow: placed(rows, toRow), toCord: placed(columns, toCord) };
     return [from, to].some((place) => Object.values(place).includes(0)) ? [] : [{ ...rest, ...from, ...to }];
   });
-  return isSamePins(pins, after) ? null : after;
-}
-
-function isSamePins(before: readonly Pin[], after: readonly Pin[]): boolean {
-  const places = ['row', 'cord', 'toRow', 'toCord'] as const;
-  return (
-    before.length === after.length &&
-    before.every((pin, i) => places.every((place) => pin[place] === after[i]![place]))
-  );
+  return samePins(pins, after) ? null : after;
 }
 
 /** The picture stays under the first cord and row that stay, or is stretched with them; null where it lies right. */

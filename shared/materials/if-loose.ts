@@ -4,14 +4,17 @@
  * strand of its own. A plan fills its pieces to the brim, so this may take more than a chart planned for that hand.
  */
 import { codeOf, type YarnId } from '../design/codes.ts';
-import type { Plan, Strand, Stretch } from '../tying/plan.ts';
+import type { PlainPlan, Strand, Stretch } from '../tying/plan.ts';
 import { type Tenths, tenthsOf } from '../tying/tenths.ts';
 
 /**
  * Pieces that each yarn takes where its knots take `knotMm` (by yarn) instead of what the plan was made with. With
  * the plan's own, these are the plan's own pieces.
  */
-export function piecesIfLoose(plan: Plan, knotMm: Readonly<Record<YarnId, number>>): Record<YarnId, number> {
+export function piecesIfLoose(
+  plan: PlainPlan,
+  knotMm: Readonly<Record<YarnId, number>>,
+): Record<YarnId, number> {
   const tenths = tenthsOf(plan.settings);
   const pieces: Record<YarnId, number> = {};
   for (const strand of plan.strands) {

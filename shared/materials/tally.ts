@@ -8,7 +8,7 @@ import { cutList } from '../gauge/cords.ts';
 import { dowelMassG, dowelOf } from '../gauge/dowel.ts';
 import { type Gauge, sizeOf } from '../gauge/gauge.ts';
 import { type GaugeSpread, gaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
-import type { Plan } from '../tying/plan.ts';
+import type { PlainPlan } from '../tying/plan.ts';
 import { costOf } from './cost.ts';
 import { gaugeFigures } from './gauge-figures.ts';
 import type { Materials } from './materials.ts';
@@ -20,7 +20,7 @@ import { yarnNeeds } from './yarn-needs.ts';
  * `chart` and `plan` are the design's own. The mass of the whole counts yarn and cord as cut, so it is a little more
  * than what will hang: a fixing is chosen by it.
  */
-export function materialsOf(design: Design, chart: Chart, plan: Plan): Materials {
+export function materialsOf(design: Design, chart: Chart, plan: PlainPlan): Materials {
   const spread = gaugeSpread(design);
   const { gauge } = spread;
   const needs = uncertainNeeds(design, plan, spread);

@@ -14,7 +14,7 @@ import type { Design } from '../design/design.ts';
 import type { Yarn } from '../design/schema.ts';
 import { type Gauge, knotMm } from '../gauge/gauge.ts';
 import { type GaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
-import type { Plan, Stretch } from '../tying/plan.ts';
+import type { PlainPlan, Stretch } from '../tying/plan.ts';
 import type { Uncertain } from '../units/uncertain.ts';
 import { yarnMassG } from './skeins.ts';
 
@@ -36,7 +36,7 @@ export interface UncertainNeeds {
 }
 
 /** `plan` is the design's own, and so is `spread`. */
-export function uncertainNeeds(design: Design, plan: Plan, spread: GaugeSpread): UncertainNeeds {
+export function uncertainNeeds(design: Design, plan: PlainPlan, spread: GaugeSpread): UncertainNeeds {
   const { slack, workingLengthMm, tailMm } = plan.settings;
   const ways = waysOf(plan);
   const used = design.yarns.filter(({ id }) => plan.perYarn[id]);
@@ -71,7 +71,7 @@ export function uncertainNeeds(design: Design, plan: Plan, spread: GaugeSpread):
 }
 
 /** How far each yarn is carried and turned, in cords and rows. */
-function waysOf({ strands }: Plan): Map<YarnId, { cords: number; rows: number }> {
+function waysOf({ strands }: PlainPlan): Map<YarnId, { cords: number; rows: number }> {
   const ways = new Map<YarnId, { cords: number; rows: number }>();
   for (const { yarn, pieces } of strands) {
     const way = ways.get(yarn) ?? { cords: 0, rows: 0 };

@@ -2,7 +2,7 @@
 import type { Design } from '../design/design.ts';
 import { knotMm } from '../gauge/gauge.ts';
 import { type GaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
-import type { Plan } from '../tying/plan.ts';
+import type { PlainPlan } from '../tying/plan.ts';
 import { buyingOf } from './buying.ts';
 import { piecesIfLoose } from './if-loose.ts';
 import type { YarnNeed } from './materials.ts';
@@ -15,7 +15,7 @@ import type { UncertainNeeds } from './uncertain-needs.ts';
  */
 export function yarnNeeds(
   design: Design,
-  plan: Plan,
+  plan: PlainPlan,
   needs: Pick<UncertainNeeds, 'perYarn'>,
   spread: GaugeSpread,
 ): YarnNeed[] {

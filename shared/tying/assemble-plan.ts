@@ -9,6 +9,7 @@ import {
   PLAN_FORMAT,
   PLAN_VERSION,
   PLANNER_VERSION,
+  type PlainPlan,
   type Plan,
   type PlanTotals,
   type Stretch,
@@ -18,7 +19,14 @@ import { knotsOf, type Runs } from './runs.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { fromTenths, type Tenths } from './tenths.ts';
 
-export function assemblePlan(question: PlanQuestion, choice: StrandChoice, chartHash: string): Plan {
+/** The plan as it is published, tied to its chart. */
+export function publishedPlan(plain: PlainPlan, chartHash: string): Plan {
+  const { format, version, columns, rows, startCorner, plannerVersion, ...rest } = plain;
+  // In the published order of keys.
+  return { format, version, columns, rows, startCorner, plannerVersion, chartHash, ...rest };
+}
+
+export function assemblePlan(question: PlanQuestion, choice: StrandChoice): PlainPlan {
   const { chart, runs, settings, tenths, tied, pinned } = question;
   const way = wayThrough(runs, choice);
   const counts = new Map<number, Count>();
@@ -42,7 +50,6 @@ export function assemblePlan(question: PlanQuestion, choice: StrandChoice, chart
     rows: chart.rows,
     startCorner: chart.startCorner,
     plannerVersion: PLANNER_VERSION,
-    chartHash,
     pins: pinned?.obeyed ?? [],
     frozenRows: tied?.rows ?? 0,
     settings,

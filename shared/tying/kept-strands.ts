@@ -3,6 +3,7 @@
  * knows instead of beginning anew, and gives the very same strands as the quick plan (`plan-quickly.ts`). For live
  * figures while someone draws. A cell on a chart of 200 x 300 takes a few milliseconds.
  */
+import { samePins } from '../design/same-pins.ts';
 import { bestPieces, type PiecedStrands } from './best-pieces.ts';
 import { choiceOf } from './choice-of.ts';
 import type { Cover } from './cover.ts';
@@ -42,7 +43,7 @@ const mostChanged = 0.1;
 /** True where the questions differ in nothing but cells. */
 function isNear(old: PlanQuestion, now: PlanQuestion): boolean {
   if (old.tied || now.tied) return false;
-  if (!isSameList(old.pinned?.obeyed ?? [], now.pinned?.obeyed ?? [])) return false;
+  if (!samePins(old.pinned?.obeyed ?? [], now.pinned?.obeyed ?? [])) return false;
   if (old.chart.columns !== now.chart.columns || old.chart.rows !== now.chart.rows) return false;
   if (old.chart.startCorner !== now.chart.startCorner) return false;
   const { knotMm: oldKnots, ...oldRest } = old.settings;
@@ -52,10 +53,6 @@ function isNear(old: PlanQuestion, now: PlanQuestion): boolean {
   // A yarn may have come or gone, but not become thicker.
   const both = Object.keys(knots).filter((id) => id in oldKnots) as (keyof typeof knots)[];
   return both.every((id) => knots[id] === oldKnots[id]);
-}
-
-function isSameList<T>(a: readonly T[], b: readonly T[]): boolean {
-  return a.length === b.length && a.every((each, i) => each === b[i]);
 }
 
 function anew(question: PlanQuestion, links: WeighedLinks): Known {

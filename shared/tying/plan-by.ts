@@ -4,7 +4,7 @@ import { chartHash, chartJson } from '../chart/chart-json.ts';
 import type { Design } from '../design/design.ts';
 import type { Gauge } from '../gauge/gauge.ts';
 import { good, type Result } from '../result.ts';
-import { assemblePlan } from './assemble-plan.ts';
+import { assemblePlan, publishedPlan } from './assemble-plan.ts';
 import type { Plan } from './plan.ts';
 import { planQuestion } from './plan-question.ts';
 import type { Planner } from './strand-choice.ts';
@@ -13,5 +13,6 @@ import type { Planner } from './strand-choice.ts';
 export function planBy(planner: Planner, design: Design, chart: Chart, gauge?: Gauge): Result<Plan> {
   const question = planQuestion(design, chart, gauge);
   if (!question.ok) return question;
-  return good(assemblePlan(question.value, planner(question.value), chartHash(chartJson(design, chart))));
+  const plain = assemblePlan(question.value, planner(question.value));
+  return good(publishedPlan(plain, chartHash(chartJson(design, chart))));
 }

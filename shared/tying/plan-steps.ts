@@ -6,7 +6,7 @@ import type { Chart } from '../chart/chart.ts';
 import { chartHash, chartJson } from '../chart/chart-json.ts';
 import type { Design } from '../design/design.ts';
 import { good, type Result } from '../result.ts';
-import { assemblePlan } from './assemble-plan.ts';
+import { assemblePlan, publishedPlan } from './assemble-plan.ts';
 import type { Plan } from './plan.ts';
 import { planFully } from './plan-fully.ts';
 import { planQuickly } from './plan-quickly.ts';
@@ -27,5 +27,5 @@ export function* planSteps(
     effort === 'quick' && liveWish === undefined
       ? planQuickly(question)
       : yield* planFully(question, liveWish);
-  return good(assemblePlan(question, choice, chartHash(chartJson(design, chart))));
+  return good(publishedPlan(assemblePlan(question, choice), chartHash(chartJson(design, chart))));
 }

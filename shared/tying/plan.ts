@@ -101,3 +101,6 @@ export interface Plan {
   /** Only yarns that tie at least one knot. */
   perYarn: Record<YarnId, YarnTally>;
 }
+
+/** A plan that nobody publishes: it is not tied to its chart, whose hash takes longer than a quick plan's repair. */
+export type PlainPlan = Omit<Plan, 'chartHash'>;

@@ -1,0 +1,23 @@
+import type { Chart } from '../chart/chart.ts';
+import type { Design } from '../design/design.ts';
+import { good, type Result } from '../result.ts';
+import { assemblePlan } from './assemble-plan.ts';
+import { KeptStrands } from './kept-strands.ts';
+import type { PlainPlan } from './plan.ts';
+import { wishedQuestion } from './wished-question.ts';
+
+/**
+ * Quick plans for live figures, one after another: each is repaired from the one before where the chart and the pins
+ * have changed a little, and is the very plan that `planStrands` gives with the effort 'quick', without its hash.
+ */
+export class LivePlans {
+  readonly #kept = new KeptStrands();
+
+  /** `chart` is the design's own. Problem: `piece-too-short`. */
+  plan(design: Design, chart: Chart): Result<PlainPlan> {
+    const asked = wishedQuestion(design, chart);
+    if (!asked.ok) return asked;
+    const { question } = asked.value;
+    return good(assemblePlan(question, this.#kept.choose(question)));
+  }
+}
