@@ -4,7 +4,9 @@ import type { CommandId } from '../../shared/commands.ts';
 import type { Design } from '../../shared/design/design.ts';
 import type { Edit, Field, SetField } from '../../shared/design/edits.ts';
 import { limits } from '../../shared/design/limits.ts';
-import { gaugeFromPer10Cm, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/gauge.ts';
+import { basisSentence } from '../../shared/gauge/basis-sentence.ts';
+import { fitSwatches } from '../../shared/gauge/fit-swatches.ts';
+import { type Gauge, gaugeFromPer10Cm, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/gauge.ts';
 import { checkTying } from '../../shared/tying/check-tying.ts';
 import { formatLength } from '../../shared/units/length.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
@@ -66,6 +68,7 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
   );
   const { cord, dowel, fringe, tying } = wanted;
   const gauge = gaugeOf(wanted);
+  const fit = fitSwatches(wanted);
   const size = sizeOf(wanted, gauge);
   const isMeasured = wanted.swatches.length > 0;
   const tyable = checkTying(tying, Math.max(...wanted.yarns.map((yarn) => knotMm(wanted, yarn, gauge))));
@@ -108,37 +111,12 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
         />
 
         <h3 className="whole">Gauge</h3>
-        <Choices
-          label="Knots and rows"
-          value={isMeasured ? 'measured' : 'estimate'}
-          options={[
-            { value: 'estimate', label: 'estimated from cord and yarn' },
-            { value: 'measured', label: 'measured on a swatch' },
-          ]}
-          onChange={(kind) =>
-            want({
-              swatches:
-                kind === 'measured' ? [gaugeFromPer10Cm(100 / gauge.pitchMm, 100 / gauge.rowHeightMm)] : [],
-            })
-          }
-        />
-        {isMeasured && (
-          <>
-            <NumberField
-              label="Knots in 10 cm across"
-              value={100 / gauge.pitchMm}
-              min={1}
-              max={200}
-              onChange={(knots) => want({ swatches: [gaugeFromPer10Cm(knots, 100 / gauge.rowHeightMm)] })}
-            />
-            <NumberField
-              label="Rows in 10 cm down"
-              value={100 / gauge.rowHeightMm}
-              min={1}
-              max={200}
-              onChange={(rows) => want({ swatches: [gaugeFromPer10Cm(100 / gauge.pitchMm, rows)] })}
-            />
-          </>
+        {wanted.swatches.length > 1 ? (
+          <p className="whole">
+            {basisSentence(fit.size, fit.pitchMm)} They are looked at and changed under “Swatches…”.
+          </p>
+        ) : (
+          <GaugeFields wanted={wanted} gauge={gauge} want={want} />
         )}
 
         <h3 className="whole">Cord, dowel, fringe</h3>
@@ -252,18 +230,72 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
           </p>
         )}
         <div className="answers">
-          <button
-            type="button"
-            disabled={!isUsable}
-            onClick={(event) => event.currentTarget.form?.reportValidity() && done('resize')}
-          >
-            Cords and rows…
-          </button>
+          {onward.map(([command, label]) => (
+            <button
+              key={command}
+              type="button"
+              disabled={!isUsable}
+              onClick={(event) => event.currentTarget.form?.reportValidity() && done(command)}
+            >
+              {label}
+            </button>
+          ))}
           <button type="submit" className="main" disabled={!isUsable}>
             Done
           </button>
         </div>
       </div>
     </form>
+  );
+}
+
+const onward: readonly (readonly [CommandId, string])[] = [
+  ['go-swatches', 'Swatches…'],
+  ['resize', 'Cords and rows…'],
+];
+
+interface GaugeFieldsProps {
+  readonly wanted: Design;
+  readonly gauge: Gauge;
+  readonly want: (next: Partial<Design>) => void;
+}
+
+/** The gauge told in a word, where there is at most one swatch; what else was measured on it stays. */
+function GaugeFields({ wanted, gauge, want }: GaugeFieldsProps) {
+  const isMeasured = wanted.swatches.length > 0;
+  const tell = (knots: number, rows: number) =>
+    want({ swatches: [{ ...wanted.swatches[0], ...gaugeFromPer10Cm(knots, rows) }] });
+  const knots = 100 / gauge.pitchMm;
+  const rows = 100 / gauge.rowHeightMm;
+  return (
+    <>
+      <Choices
+        label="Knots and rows"
+        value={isMeasured ? 'measured' : 'estimate'}
+        options={[
+          { value: 'estimate', label: 'estimated from cord and yarn' },
+          { value: 'measured', label: 'measured on a swatch' },
+        ]}
+        onChange={(kind) => (kind === 'measured' ? tell(knots, rows) : want({ swatches: [] }))}
+      />
+      {isMeasured && (
+        <>
+          <NumberField
+            label="Knots in 10 cm across"
+            value={knots}
+            min={1}
+            max={200}
+            onChange={(value) => tell(value, rows)}
+          />
+          <NumberField
+            label="Rows in 10 cm down"
+            value={rows}
+            min={1}
+            max={200}
+            onChange={(value) => tell(knots, value)}
+          />
+        </>
+      )}
+    </>
   );
 }

@@ -2,6 +2,7 @@ import type { CommandId } from '../../shared/commands.ts';
 import { showLeaf } from './leaves/leaves.ts';
 import { chooseBeside, goToStrand, letGoOfStrand, showView, stepTying, tieTo } from './plan-deeds.ts';
 import type { Planner } from './plans/keep-plans.ts';
+import { addSwatch, makeSwatch } from './swatches/swatch-deeds.tsx';
 
 /** What the Plan screen carries out while it is shown. */
 export function planCommands(planner: Planner) {
@@ -12,8 +13,12 @@ export function planCommands(planner: Planner) {
     'plan-long-carries': () => showView('long-carries'),
     'plan-worst-rows': () => showView('worst-rows'),
     'plan-chart': () => showLeaf('chart'),
+    'plan-sizes': () => showLeaf('sizes'),
+    'plan-what-if': () => showLeaf('what-if'),
     'plan-bundles': () => showLeaf('bundles'),
     'plan-materials': () => showLeaf('materials'),
+    'add-swatch': addSwatch,
+    'make-swatch': makeSwatch,
     'next-strand': () => chooseBeside(1),
     'previous-strand': () => chooseBeside(-1),
     'strand-start': () => goToStrand('start'),

@@ -20,12 +20,18 @@ import { YarnsPart } from './panels/yarns-part.tsx';
 import { PlanChart } from './plan-chart.tsx';
 import { planCommands } from './plan-commands.ts';
 import { keepPlans } from './plans/keep-plans.ts';
+import { SizesLeaf } from './sizes/sizes-leaf.tsx';
 import { StepsPart } from './steps/steps-part.tsx';
+import { SwatchesLeaf } from './swatches/swatches-leaf.tsx';
+import { WhatIfLeaf } from './what-if/what-if-leaf.tsx';
 import './plan.css';
 
 const leaves: Readonly<Record<Exclude<Leaf, 'chart'>, ReactNode>> = {
+  swatches: <SwatchesLeaf />,
   bundles: <BundlesLeaf />,
   materials: <MaterialsLeaf />,
+  sizes: <SizesLeaf />,
+  'what-if': <WhatIfLeaf />,
 };
 
 export function PlanScreen() {

@@ -9,6 +9,7 @@ import { save, saveAs } from '../flows/saving.ts';
 import { host } from '../host.ts';
 import { startNewDesign } from '../new-design/new-design.tsx';
 import { pictureToChart } from '../picture/picture-to-chart.tsx';
+import { showLeaf } from '../plan/leaves/leaves.ts';
 import { PlanScreen } from '../plan/plan-screen.tsx';
 import { PublishScreen } from '../publish/publish-screen.tsx';
 import { changeSettings } from '../settings/settings.tsx';
@@ -100,8 +101,14 @@ const designCommands = {
   redo: () => sayStep('Redone', redoStep()?.label),
   'go-draw': goToDraw,
   'go-plan': () => studio.setState({ screen: 'plan' }),
+  'go-swatches': goToSwatches,
   'go-publish': () => studio.setState({ screen: 'publish' }),
 } satisfies Partial<Record<CommandId, () => void>>;
+
+function goToSwatches(): void {
+  showLeaf('swatches');
+  studio.setState({ screen: 'plan' });
+}
 
 /** On the Draw screen already, whoever asks for it wants to draw: the chart gets the focus. */
 function goToDraw(): void {

@@ -20,11 +20,18 @@ export interface NewSize extends Size {
   readonly anchor: Anchor;
 }
 
-export function ResizeSheet({ design, answer }: { design: Design; answer: (size: NewSize) => void }) {
+interface ResizeSheetProps {
+  readonly design: Design;
+  /** The size that it begins with. */
+  readonly wish: Size;
+  readonly answer: (size: NewSize) => void;
+}
+
+export function ResizeSheet({ design, wish, answer }: ResizeSheetProps) {
   const { units } = studio.getState().settings;
   const [wanted, setWanted] = useState<NewSize>({
-    columns: design.columns,
-    rows: design.rows,
+    columns: wish.columns,
+    rows: wish.rows,
     picture: 'kept',
     anchor: { across: 'middle', down: 'middle' },
   });

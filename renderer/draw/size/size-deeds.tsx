@@ -7,6 +7,7 @@ import {
   deleteLines,
   insertLines,
   resizeTo,
+  type Size,
   scaleTo,
   type Way,
 } from '../../../shared/design/size-edits.ts';
@@ -45,12 +46,13 @@ async function askToDelete(): Promise<void> {
   if (deletion) remove(deletion.way, deletion.first - 1, deletion.last + 1 - deletion.first);
 }
 
-async function askToResize(): Promise<void> {
+/** `wish`: the size that the sheet begins with, where that is not the chart's own. */
+export async function askToResize(wish?: Size): Promise<void> {
   const at = begun();
   if (!at) return;
   const size = await ask<NewSize>({
     label: 'Resize',
-    body: (answer) => <ResizeSheet design={at.design} answer={answer} />,
+    body: (answer) => <ResizeSheet design={at.design} wish={wish ?? at.design} answer={answer} />,
   });
   if (!size) return;
   make('Resize the chart', (design) =>
@@ -79,7 +81,7 @@ function deleteAt(way: Way): () => void {
 }
 
 export const sizeCommands = {
-  resize: askToResize,
+  resize: () => askToResize(),
   crop,
   'insert-lines': askToInsert,
   'insert-cord-left': insertAt('cords', 'before'),

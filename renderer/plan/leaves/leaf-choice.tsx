@@ -6,8 +6,11 @@ import { type Leaf, useLeaf } from './leaves.ts';
 
 const leaves: readonly (readonly [Leaf, CommandId])[] = [
   ['chart', 'plan-chart'],
+  ['swatches', 'go-swatches'],
+  ['sizes', 'plan-sizes'],
   ['bundles', 'plan-bundles'],
   ['materials', 'plan-materials'],
+  ['what-if', 'plan-what-if'],
 ];
 
 export function LeafChoice() {

@@ -1,0 +1,58 @@
+/** The gauge as the swatches give it: each quantity, how sure it is, and what it rests on. */
+import type { Materials } from '../../../shared/materials/materials.ts';
+import { formatLength } from '../../../shared/units/length.ts';
+import { formatPercent } from '../../../shared/units/percent.ts';
+import { decimal } from '../../../shared/units/round.ts';
+import { formatUncertain, type Uncertain } from '../../../shared/units/uncertain.ts';
+import type { Units } from '../../../shared/units/units.ts';
+import { useStudio } from '../../store/use-studio.ts';
+import { gaugeOver } from '../leaves/gauge-over.ts';
+
+export function GaugeTable({ gauge }: { gauge: Materials['gauge'] }) {
+  const units = useStudio((state) => state.settings.units);
+  const { uncertain, basis } = gauge;
+  const rows: readonly (readonly [name: string, figure: string, basis: string])[] = [
+    ['Cords across', countWords(uncertain.pitchMm, units), basis.size.sentence],
+    ['Rows down', countWords(uncertain.rowHeightMm, units), basis.size.sentence],
+    [
+      'Yarn in a knot',
+      formatUncertain(uncertain.knotMm, (mm) => formatLength(mm, units)),
+      basis.yarn.sentence,
+    ],
+    ['Take-up of cord', takeUpWords(uncertain.takeUp), basis.cord.sentence],
+  ];
+  return (
+    <table className="figures gauge-table">
+      <caption className="unseen">The gauge, how sure it is and what it rests on</caption>
+      <thead>
+        <tr>
+          <th scope="col">Gauge</th>
+          <th scope="col">Figure</th>
+          <th scope="col">What it rests on</th>
+        </tr>
+      </thead>
+      <tbody>
+        {rows.map(([name, figure, sentence]) => (
+          <tr key={name}>
+            <th scope="row">{name}</th>
+            <td className="now">{figure}</td>
+            <td>{sentence}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  );
+}
+
+/** '20.4 in 10 cm ± 3 %'. */
+function countWords({ value, share }: Uncertain, units: Units): string {
+  const over = gaugeOver(units);
+  const figure = `${decimal(over.mm / value, 0.1)} in ${over.words}`;
+  return share === 0 ? figure : `${figure} ± ${formatPercent(share, { enough: true })}`;
+}
+
+/** A share of a share would puzzle: both ends are told. */
+function takeUpWords({ value, low, high }: Uncertain): string {
+  if (low === high) return formatPercent(value);
+  return `${formatPercent(value)}, from ${formatPercent(low)} to ${formatPercent(high)}`;
+}

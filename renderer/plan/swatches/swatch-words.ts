@@ -1,0 +1,52 @@
+/** Swatches in words. */
+import type { Swatch } from '../../../shared/design/schema.ts';
+import type { SwatchDifference } from '../../../shared/gauge/swatch-differences.ts';
+import { formatLength } from '../../../shared/units/length.ts';
+import { formatPercent } from '../../../shared/units/percent.ts';
+import type { Units } from '../../../shared/units/units.ts';
+
+/** 'Swatch 2', or the name that it was given. `index` counts from 0. */
+export function swatchName({ name }: Pick<Swatch, 'name'>, index: number): string {
+  return name?.trim() || `Swatch ${index + 1}`;
+}
+
+/** '10 cm over 20 cords, 9.6 cm over 20 rows; 190 cm of yarn over 60 knots; a cord of 8 cm came out as 7.8 cm'. */
+export function measuredWords(swatch: Swatch, units: Units): string {
+  const show = (mm: number) => formatLength(mm, units);
+  const { widthMm, cords, heightMm, rows, yarnMm, knots, cordBeforeMm, cordAfterMm } = swatch;
+  return [
+    `${show(widthMm)} over ${cords} cords, ${show(heightMm)} over ${rows} rows`,
+    ...(yarnMm !== undefined && knots !== undefined ? [`${show(yarnMm)} of yarn over ${knots} knots`] : []),
+    ...(cordBeforeMm !== undefined && cordAfterMm !== undefined
+      ? [`a cord of ${show(cordBeforeMm)} came out as ${show(cordAfterMm)}`]
+      : []),
+  ].join('; ');
+}
+
+/** Below this, two swatches of one hand can't be told apart by a tape. */
+const alike = 0.005;
+/** Four times what swatches of one hand differ by (a value from memory: 1.5 %): a slip is likelier than the hand. */
+const suspicious = 0.06;
+
+/** 'It is 4 % tighter across than the others, and takes 2 % more yarn.' Empty where there are no others. */
+export function differenceWords(difference: SwatchDifference | null): string {
+  if (!difference) return '';
+  const { acrossShare, downShare, yarnShare } = difference;
+  const size = [
+    ...(Math.abs(acrossShare) < alike ? [] : [`${tension(acrossShare)} across`]),
+    ...(Math.abs(downShare) < alike ? [] : [`${tension(downShare)} down`]),
+  ];
+  const yarn =
+    yarnShare === null || Math.abs(yarnShare) < alike
+      ? []
+      : [`takes ${formatPercent(Math.abs(yarnShare))} ${yarnShare < 0 ? 'less' : 'more'} yarn`];
+  if (size.length + yarn.length === 0) return 'It agrees with the others.';
+  const parts = [...(size.length > 0 ? [`is ${size.join(' and ')}`] : []), ...yarn];
+  const most = Math.max(Math.abs(acrossShare), Math.abs(downShare), Math.abs(yarnShare ?? 0));
+  const advice = most > suspicious ? ' Measure it again: a slip is likelier than your hand.' : '';
+  return `It ${parts.join(' and ')} than the others.${advice}`;
+}
+
+function tension(share: number): string {
+  return `${formatPercent(Math.abs(share))} ${share < 0 ? 'tighter' : 'looser'}`;
+}

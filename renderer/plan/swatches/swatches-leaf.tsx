@@ -1,0 +1,97 @@
+/** The maker's swatches, the gauge that they give, and what follows from it. */
+import type { Design } from '../../../shared/design/design.ts';
+import type { Swatch } from '../../../shared/design/schema.ts';
+import { swatchDesign } from '../../../shared/gauge/swatch-design.ts';
+import { swatchDifferences } from '../../../shared/gauge/swatch-differences.ts';
+import { formatThickness } from '../../../shared/units/thickness.ts';
+import { useStudio } from '../../store/use-studio.ts';
+import { LeafPage } from '../leaves/leaf.tsx';
+import { shownPlan, usePlans } from '../plans/plans.ts';
+import { FollowsTable } from './follows-table.tsx';
+import { GaugeTable } from './gauge-table.tsx';
+import { Instructions } from './instructions.tsx';
+import { addSwatch, changeSwatch, makeSwatch, removeSwatch } from './swatch-deeds.tsx';
+import { differenceWords, measuredWords, swatchName } from './swatch-words.ts';
+import './swatches.css';
+
+export function SwatchesLeaf() {
+  const design = useStudio((state) => state.open?.design);
+  const planned = usePlans(shownPlan);
+  const problem = usePlans((state) => state.problem);
+  if (!design) return null;
+  return (
+    <LeafPage
+      title="Swatches"
+      about="Small samples tied with your own hand. Size, cord and yarn follow from what you measure on them; each further swatch makes the figures surer."
+    >
+      <section aria-label="Swatches measured">
+        <SwatchList design={design} />
+        <div className="swatch-deeds">
+          <button type="button" className="main" onClick={addSwatch}>
+            Add a swatch…
+          </button>
+          <button type="button" onClick={makeSwatch}>
+            Make me a swatch…
+          </button>
+        </div>
+      </section>
+      {problem && <p className="fault">{problem}</p>}
+      {planned && (
+        <section aria-label="Gauge">
+          <GaugeTable gauge={planned.materials.gauge} />
+          <FollowsTable materials={planned.materials} design={design} />
+        </section>
+      )}
+      <details className="what-to-measure">
+        <summary>What to measure on a swatch</summary>
+        <Instructions swatch={swatchDesign(design)} />
+      </details>
+    </LeafPage>
+  );
+}
+
+function SwatchList({ design }: { design: Design }) {
+  const units = useStudio((state) => state.settings.units);
+  if (design.swatches.length === 0) {
+    return (
+      <p>
+        No swatch yet: all lengths are estimates from the thickness of cord and yarn, and tension is personal.
+        They may be a fifth off.
+      </p>
+    );
+  }
+  const differences = swatchDifferences(design);
+  return (
+    <ol className="swatch-list">
+      {[...design.swatches.entries()].map(([index, swatch]) => {
+        const name = swatchName(swatch, index);
+        return (
+          <li key={index}>
+            <div>
+              <strong>{name}</strong> {swatch.date && <span className="quiet small">{swatch.date}</span>}
+              <p>{measuredWords(swatch, units)}.</p>
+              <p className="quiet">
+                {[differenceWords(differences[index]!), otherWords(swatch, design)].filter(Boolean).join(' ')}
+              </p>
+            </div>
+            <button type="button" aria-label={`Change ${name}`} onClick={() => changeSwatch(index)}>
+              Change…
+            </button>
+            <button type="button" aria-label={`Remove ${name}`} onClick={() => removeSwatch(index)}>
+              Remove
+            </button>
+          </li>
+        );
+      })}
+    </ol>
+  );
+
+  function otherWords({ cordDiameterMm, yarnDiameterMm }: Swatch, { cord, yarns, ground }: Design): string {
+    const groundMm = yarns.find(({ id }) => id === ground)?.diameterMm;
+    const cordMm = cordDiameterMm ?? cord.diameterMm;
+    const yarnMm = yarnDiameterMm ?? groundMm;
+    if (yarnMm === undefined || (cordMm === cord.diameterMm && yarnMm === groundMm)) return '';
+    const show = (mm: number) => formatThickness(mm, units);
+    return `It was tied with ${show(cordMm)} cord and ${show(yarnMm)} yarn.`;
+  }
+}

@@ -1,0 +1,73 @@
+/** One variant: what it does otherwise. */
+import type { Design } from '../../../shared/design/design.ts';
+import type { Change, ChangeKind } from './change.ts';
+import { ChangeFields } from './change-fields.tsx';
+import { changeNames } from './change-words.ts';
+import { newChange } from './new-change.ts';
+import { changeVariant, removeVariant, type Variant } from './variants.ts';
+
+interface VariantCardProps {
+  readonly variant: Variant;
+  /** 'A', 'B'… */
+  readonly letter: string;
+  readonly design: Design;
+  /** Why it can't be made or planned; empty where it can. */
+  readonly problem: string;
+}
+
+export function VariantCard({ variant: { key, changes }, letter, design, problem }: VariantCardProps) {
+  const kinds = Object.keys(changeNames) as ChangeKind[];
+  const left = kinds.filter((kind) => changes.every((change) => change.kind !== kind));
+  const put = (index: number, change: Change) => changeVariant(key, changes.with(index, change));
+  return (
+    <section className="variant" aria-label={`Variant ${letter}`}>
+      <header>
+        <h3>Variant {letter}</h3>
+        <span className="spring" />
+        <button
+          type="button"
+          className="plain"
+          aria-label={`Remove variant ${letter}`}
+          onClick={() => removeVariant(key)}
+        >
+          ✕
+        </button>
+      </header>
+      {changes.map((change, index) => (
+        <fieldset key={change.kind}>
+          <legend>{changeNames[change.kind]}</legend>
+          <ChangeFields change={change} design={design} onChange={(next) => put(index, next)} />
+          <button
+            type="button"
+            className="plain"
+            aria-label={`Leave out: ${changeNames[change.kind]}`}
+            onClick={() => changeVariant(key, changes.toSpliced(index, 1))}
+          >
+            Leave out
+          </button>
+        </fieldset>
+      ))}
+      {problem && <p className="fault">{problem}</p>}
+      {left.length > 0 && (
+        <label className="also">
+          <span>{changes.length === 0 ? 'What if' : 'And also'}</span>
+          <select
+            value=""
+            onChange={({ target }) =>
+              changeVariant(key, [...changes, newChange(target.value as ChangeKind, design)])
+            }
+          >
+            <option value="" disabled>
+              choose…
+            </option>
+            {left.map((kind) => (
+              <option key={kind} value={kind}>
+                {changeNames[kind]}
+              </option>
+            ))}
+          </select>
+        </label>
+      )}
+    </section>
+  );
+}

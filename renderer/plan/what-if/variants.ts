@@ -1,0 +1,56 @@
+/** The variants that are weighed: kept while the design is open, whichever leaf is shown. */
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { Design } from '../../../shared/design/design.ts';
+import type { Change } from './change.ts';
+import { newChange } from './new-change.ts';
+
+export interface Variant {
+  /** Its own while the studio runs. */
+  readonly key: string;
+  readonly changes: readonly Change[];
+}
+
+/** As many as stand side by side and can be told apart. */
+export const mostVariants = 4;
+
+interface Variants {
+  /** The design's opening that they belong to. */
+  readonly opening: number;
+  readonly list: readonly Variant[];
+}
+
+const variants = createStore<Variants>(() => ({ opening: 0, list: [] }));
+let made = 0;
+
+/** Two to begin with: longer pieces, and longer carries. */
+export function startVariants(opening: number, design: Design): void {
+  if (variants.getState().opening === opening) return;
+  const list = (['working-length', 'carry'] as const).map((kind) => newVariant([newChange(kind, design)]));
+  variants.setState({ opening, list });
+}
+
+export function useVariants(): readonly Variant[] {
+  return useStore(variants, ({ list }) => list);
+}
+
+export function addVariant(design: Design): void {
+  const changes = [newChange('tidy', design)];
+  variants.setState(({ list }) =>
+    list.length < mostVariants ? { list: [...list, newVariant(changes)] } : { list },
+  );
+}
+
+export function removeVariant(key: string): void {
+  variants.setState(({ list }) => ({ list: list.filter((each) => each.key !== key) }));
+}
+
+export function changeVariant(key: string, changes: readonly Change[]): void {
+  variants.setState(({ list }) => ({
+    list: list.map((each) => (each.key === key ? { key, changes } : each)),
+  }));
+}
+
+function newVariant(changes: readonly Change[]): Variant {
+  return { key: `v${++made}`, changes };
+}

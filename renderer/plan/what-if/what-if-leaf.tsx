@@ -1,0 +1,115 @@
+/** Variants of the hanging side by side, planned in a worker; the one that is liked best becomes the design. */
+import { useEffect, useMemo } from 'react';
+import { flatten } from '../../../shared/chart/chart.ts';
+import { tell } from '../../shell/notices.tsx';
+import { change } from '../../store/changing.ts';
+import type { OpenDesign } from '../../store/state.ts';
+import { useStudio } from '../../store/use-studio.ts';
+import { LeafPage } from '../leaves/leaf.tsx';
+import { type Variation, variationOf } from './change.ts';
+import { changesWords } from './change-words.ts';
+import { CompareTable } from './compare-table.tsx';
+import { whatIfRows } from './figure-rows.ts';
+import { useWeighed, weighable } from './use-weighed.ts';
+import { VariantCard } from './variant-card.tsx';
+import { addVariant, mostVariants, startVariants, useVariants } from './variants.ts';
+import { WeighProgress } from './weigh-progress.tsx';
+import './what-if.css';
+
+export function WhatIfLeaf() {
+  const open = useStudio((state) => state.open);
+  return open ? <WhatIf open={open} /> : null;
+}
+
+const letters = ['A', 'B', 'C', 'D'];
+
+function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
+  const units = useStudio((state) => state.settings.units);
+  const variants = useVariants();
+  // Only the first design of an opening counts: later ones leave the variants as they are.
+  useEffect(() => startVariants(opening, design), [opening, design]);
+  const varied = useMemo(
+    () => variants.map(({ key, changes }) => ({ key, made: variationOf(design, changes) })),
+    [design, variants],
+  );
+  const all = useMemo(
+    () => [
+      weighable('as-it-is', design, chart),
+      ...varied.flatMap(({ key, made }) =>
+        made.ok ? [weighable(key, made.value.design, flatten(made.value.design))] : [],
+      ),
+    ],
+    [design, chart, varied],
+  );
+  const weighing = useWeighed(all);
+  const problemOf = (key: string) => {
+    const made = varied.find((each) => each.key === key)?.made;
+    return made && !made.ok ? made.problem.sentence : (weighing.problems[key] ?? '');
+  };
+  const take = (letter: string, { edit }: Variation, words: string) => {
+    if (!edit) return;
+    change(`Take ${words}`, edit);
+    tell(`The hanging is ${letter} now. Undo takes it back.`);
+  };
+  return (
+    <LeafPage
+      title="What if"
+      about="Ways to make this hanging, side by side. Nothing is changed until you take one."
+    >
+      <section aria-label="Side by side">
+        <WeighProgress weighing={weighing} />
+        <CompareTable
+          caption="The hanging as it is, and its variants"
+          rows={whatIfRows}
+          weighing={{ ...weighing, problems: problemsOf(variants, problemOf) }}
+          columns={[
+            { key: 'as-it-is', head: 'As it is' },
+            ...varied.map(({ key, made }, i) => ({
+              key,
+              head: (
+                <>
+                  <strong>{letters[i]}</strong>
+                  <span className="small">{changesWords(variants[i]!.changes, design, units)}</span>
+                  {made.ok && made.value.edit && (
+                    <button
+                      type="button"
+                      aria-label={`Take variant ${letters[i]}`}
+                      onClick={() =>
+                        take(letters[i]!, made.value, changesWords(variants[i]!.changes, design, units))
+                      }
+                    >
+                      Take this one
+                    </button>
+                  )}
+                </>
+              ),
+            })),
+          ]}
+        />
+      </section>
+      <div className="variants">
+        {variants.map((variant, i) => (
+          <VariantCard
+            key={variant.key}
+            variant={variant}
+            letter={letters[i]!}
+            design={design}
+            problem={problemOf(variant.key)}
+          />
+        ))}
+        {variants.length < mostVariants && (
+          <button type="button" className="add-variant" onClick={() => addVariant(design)}>
+            Add a variant
+          </button>
+        )}
+      </div>
+    </LeafPage>
+  );
+}
+
+function problemsOf(
+  variants: readonly { readonly key: string }[],
+  problemOf: (key: string) => string,
+): Record<string, string> {
+  return Object.fromEntries(variants.map(({ key }) => [key, problemOf(key)]));
+}
