@@ -29,6 +29,14 @@ export function itemBounds(item: Item): Bounds {
         [item.y, item.y + item.rows * item.cellHeight],
         0,
       );
+    case 'figure': {
+      const parts = item.items.map(itemBounds);
+      return around(
+        parts.flatMap(({ left, right }) => [left, right]),
+        parts.flatMap(({ top, bottom }) => [top, bottom]),
+        0,
+      );
+    }
   }
 }
 

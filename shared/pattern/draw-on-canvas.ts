@@ -68,6 +68,9 @@ function drawItem(pen: CanvasPen, item: Item, pxPerMm: number, faces: CanvasFace
     case 'cells':
       drawCells(pen, item, pxPerMm, faces);
       break;
+    case 'figure':
+      for (const part of item.items) drawItem(pen, part, pxPerMm, faces);
+      break;
   }
 }
 

@@ -1,5 +1,5 @@
 /**
- * A design and its figures as the pages of a pattern: cover, materials, how to read it, the chart, the rows in words,
+ * A design and its figures as the pages of a pattern: cover, materials, how to read it, the knots, the chart, the rows in words,
  * cautions and care. A pure function; drawing the pages is another's work.
  */
 
@@ -9,6 +9,7 @@ import { cellInks } from './cell-inks.ts';
 import { chartPages, countChartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
 import { keyEntries } from './key.ts';
+import { knotsPages } from './knots/knots-pages.ts';
 import { materialsPages } from './materials-pages.ts';
 import type { PatternDocument } from './page.ts';
 import { type Draft, finishPage } from './page-foot.ts';
@@ -42,6 +43,7 @@ export function layOutPattern(input: PatternInput): PatternDocument {
     coverPage(context),
     ...materialsPages(context),
     ...readingPage(context, countChartPages(charted)),
+    ...knotsPages(context),
   ];
   const drafts: Draft[] = [
     ...before,

@@ -90,7 +90,18 @@ export interface CellsItem {
   alt?: string;
 }
 
-export type Item = TextItem | RuleItem | BoxItem | PathItem | CellsItem;
+/** What is drawn by itself. */
+export type PlainItem = TextItem | RuleItem | BoxItem | PathItem | CellsItem;
+
+/** Several items that are one picture: read aloud as one figure, whatever it is made of. */
+export interface FigureItem {
+  kind: 'figure';
+  /** The picture in words, for those who can't see it. */
+  alt: string;
+  items: readonly PlainItem[];
+}
+
+export type Item = PlainItem | FigureItem;
 
 export interface Page {
   widthMm: number;

@@ -113,6 +113,7 @@ function outside(page: Page): string[] {
 
 function printedOver(page: Page): string[] {
   const texts = page.items
+    .flatMap((item) => (item.kind === 'figure' ? item.items : [item]))
     .filter((item): item is TextItem => item.kind === 'text')
     .map((item) => ({ item, at: textBounds(item) }))
     .sort((a, b) => a.at.top - b.at.top);

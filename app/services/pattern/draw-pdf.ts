@@ -101,8 +101,8 @@ function drawTagged(
       if (open) pdf.endMarkedContent();
       if (tag === 'Artifact') pdf.markContent('Artifact');
       else {
-        const alt = item.kind === 'cells' && item.alt ? { alt: item.alt } : {};
-        const part = pdf.struct(tag, alt, [pdf.markStructureContent(tag)]);
+        const alt = altOf(item);
+        const part = pdf.struct(tag, alt ? { alt } : {}, [pdf.markStructureContent(tag)]);
         section.add(part);
       }
       open = tag;
@@ -118,16 +118,18 @@ type Tag = 'H1' | 'H2' | 'P' | 'Figure' | 'Artifact';
 const tagOfRole = { title: 'H1', heading: 'H2', paragraph: 'P', aside: 'Artifact' } as const;
 
 function tagOf(item: Item, open: Tag | null): Tag {
-  if (item.kind === 'cells' && item.alt) return 'Figure';
+  if (altOf(item)) return 'Figure';
   if (item.kind !== 'text') return 'Artifact';
   if (item.role) return tagOfRole[item.role];
   return open === null || open === 'Artifact' || open === 'Figure' ? 'P' : open;
 }
 
 function begins(item: Item): boolean {
-  return item.kind === 'cells'
-    ? Boolean(item.alt)
-    : item.kind === 'text' && Boolean(item.role) && item.role !== 'aside';
+  return Boolean(altOf(item)) || (item.kind === 'text' && Boolean(item.role) && item.role !== 'aside');
+}
+
+function altOf(item: Item): string | undefined {
+  return item.kind === 'cells' || item.kind === 'figure' ? item.alt : undefined;
 }
 
 /** pdfkit's own embedded font, as far as it is used: the types do not describe it. */

@@ -131,35 +131,39 @@ export function pdfPen({ face, opacityName }: PdfPenOptions): PdfPen {
     out.push('0 Tc ET');
   }
 
+  const draw: PdfPen['draw'] = (item) => {
+    switch (item.kind) {
+      case 'text':
+        text(item);
+        break;
+      case 'rule':
+        see();
+        strokeWith(item.color, item.widthMm, 0, item.dashMm);
+        out.push(`${n(item.x1)} ${n(item.y1)} m ${n(item.x2)} ${n(item.y2)} l S`);
+        break;
+      case 'box':
+        box(item);
+        break;
+      case 'path':
+        if (item.steps.length === 0 || !(item.fill || (item.stroke && item.strokeMm))) break;
+        see(item.opacity);
+        if (item.fill) fillWith(item.fill);
+        if (item.stroke && item.strokeMm) {
+          strokeWith(item.stroke, item.strokeMm, item.cap ? 1 : 0, item.dashMm);
+        }
+        for (const step of item.steps) out.push(pathStep(step));
+        paint(item);
+        break;
+      case 'cells':
+        cells(item);
+        break;
+      case 'figure':
+        item.items.forEach(draw);
+        break;
+    }
+  };
   return {
-    draw(item) {
-      switch (item.kind) {
-        case 'text':
-          text(item);
-          break;
-        case 'rule':
-          see();
-          strokeWith(item.color, item.widthMm, 0, item.dashMm);
-          out.push(`${n(item.x1)} ${n(item.y1)} m ${n(item.x2)} ${n(item.y2)} l S`);
-          break;
-        case 'box':
-          box(item);
-          break;
-        case 'path':
-          if (item.steps.length === 0 || !(item.fill || (item.stroke && item.strokeMm))) break;
-          see(item.opacity);
-          if (item.fill) fillWith(item.fill);
-          if (item.stroke && item.strokeMm) {
-            strokeWith(item.stroke, item.strokeMm, item.cap ? 1 : 0, item.dashMm);
-          }
-          for (const step of item.steps) out.push(pathStep(step));
-          paint(item);
-          break;
-        case 'cells':
-          cells(item);
-          break;
-      }
-    },
+    draw,
     take() {
       const written = out.join('\n');
       out = [];

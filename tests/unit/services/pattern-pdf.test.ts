@@ -60,6 +60,8 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
       'Cover',
       'Materials',
       'How to read the chart and tie it',
+      'The knots explained',
+      'The knots explained, continued',
       'Chart, rows 1–5, cords 1–16',
       'Written rows',
       'Cautions and care',
