@@ -1,94 +1,110 @@
 /** Publish: the pattern's pages as they will be printed, and the ways to take them away. */
-import { useEffect, useMemo, useRef, useState } from 'react';
-import { materialsOf } from '../../shared/materials/tally.ts';
+import { useEffect, useRef, useState } from 'react';
 import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
-import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
-import type { Page, PatternDocument } from '../../shared/pattern/page.ts';
-import { planStrands } from '../../shared/tying/plan-strands.ts';
+import type { Page } from '../../shared/pattern/page.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { set } from '../settings/settings.tsx';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices } from '../shell/fields.tsx';
-import type { OpenDesign } from '../store/state.ts';
 import { useStudio } from '../store/use-studio.ts';
+import { keepPattern, type PatternKeeper } from './keep-pattern.ts';
+import { PagesProgress } from './pages-progress.tsx';
+import { usePattern } from './pattern-view.ts';
 import './publish.css';
 
 export function PublishScreen() {
-  const open = useStudio((state) => state.open);
-  return open ? <Pattern open={open} /> : null;
+  const opening = useStudio((state) => state.open?.opening);
+  return opening ? <Pattern key={opening} /> : null;
 }
 
-function Pattern({ open }: { open: OpenDesign }) {
-  const { paper, units } = useStudio((state) => state.settings);
-  const pattern = useMemo(() => patternOf(open, paper, units), [open, paper, units]);
-  if (typeof pattern === 'string') return <p className="sheet fault">{pattern}</p>;
+function Pattern() {
+  const [keeper, setKeeper] = useState<PatternKeeper | null>(null);
+  const problem = usePattern((view) => view.problem);
+  useEffect(() => {
+    const made = keepPattern();
+    setKeeper(made);
+    return () => made.forget();
+  }, []);
+  if (problem) return <p className="sheet fault">{problem}</p>;
   return (
     <div className="publish">
-      <ol className="pages" aria-label="Pages">
-        {numbered(pattern.pages).map(({ page, number }) => (
-          <li key={number}>
-            <button
-              type="button"
-              aria-label={`Show page ${number} large: ${page.title}`}
-              onClick={() => enlarge(page)}
-            >
-              <PagePreview page={page} pxPerMm={previewPxPerMm} />
-            </button>
-            <p className="quiet">
-              {number} · {page.title}
-            </p>
-          </li>
-        ))}
-      </ol>
-      <aside>
-        <h2>The pattern</h2>
-        <p>
-          {pattern.pages.length} pages for {open.design.columns} cords and {open.design.rows} rows.
-        </p>
-        <Choices
-          label="Paper"
-          value={paper}
-          options={[
-            { value: 'a4', label: 'A4' },
-            { value: 'letter', label: 'Letter' },
-          ]}
-          onChange={(next) => set({ paper: next })}
-        />
-        <Choices
-          label="Units"
-          value={units}
-          options={[
-            { value: 'metric', label: 'Metric' },
-            { value: 'us', label: 'US' },
-            { value: 'both', label: 'Both' },
-          ]}
-          onChange={(next) => set({ units: next })}
-        />
-        {pattern.notices.map((notice) => (
-          <p key={notice} className="fault">
-            {notice}
-          </p>
-        ))}
-        <button type="button" className="main" onClick={savePattern}>
-          Pattern as PDF…
-        </button>
-        <button type="button" onClick={saveChartPng}>
-          Chart as PNG…
-        </button>
-      </aside>
+      <Pages />
+      <PatternSide keeper={keeper} />
     </div>
   );
 }
 
-function patternOf(
-  { design, chart }: OpenDesign,
-  paper: 'a4' | 'letter',
-  units: 'metric' | 'us' | 'both',
-): PatternDocument | string {
-  const plan = planStrands(design, chart);
-  if (!plan.ok) return plan.problem.sentence;
-  const materials = materialsOf(design, chart, plan.value);
-  return layOutPattern({ design, chart, plan: plan.value, materials, paper, units });
+function Pages() {
+  const pages = usePattern((view) => view.document?.pages);
+  const isQuick = usePattern((view) => view.effort === 'quick');
+  const isBusy = usePattern((view) => view.progress !== null);
+  return (
+    <ol className="pages" aria-label="Pages" aria-busy={isBusy}>
+      {numbered(pages ?? []).map(({ page, number }) => (
+        <li key={number}>
+          <button
+            type="button"
+            aria-label={`Show page ${number} large: ${page.title}`}
+            onClick={() => enlarge(page)}
+          >
+            <PagePreview page={page} pxPerMm={previewPxPerMm} />
+          </button>
+          <p className="quiet">
+            {number} · {page.title}
+            {isQuick && ' · quick plan'}
+          </p>
+        </li>
+      ))}
+    </ol>
+  );
+}
+
+function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
+  const { paper, units } = useStudio((state) => state.settings);
+  const columns = useStudio((state) => state.open?.design.columns);
+  const rows = useStudio((state) => state.open?.design.rows);
+  const pattern = usePattern((view) => view.document);
+  return (
+    <aside>
+      <h2>The pattern</h2>
+      {pattern && (
+        <p>
+          {pattern.pages.length} pages for {columns} cords and {rows} rows.
+        </p>
+      )}
+      <PagesProgress keeper={keeper} />
+      <Choices
+        label="Paper"
+        value={paper}
+        options={[
+          { value: 'a4', label: 'A4' },
+          { value: 'letter', label: 'Letter' },
+        ]}
+        onChange={(next) => set({ paper: next })}
+      />
+      <Choices
+        label="Units"
+        value={units}
+        options={[
+          { value: 'metric', label: 'Metric' },
+          { value: 'us', label: 'US' },
+          { value: 'both', label: 'Both' },
+        ]}
+        onChange={(next) => set({ units: next })}
+      />
+      {pattern?.notices.map((notice) => (
+        <p key={notice} className="fault">
+          {notice}
+        </p>
+      ))}
+      <button type="button" className="main" onClick={savePattern}>
+        Pattern as PDF…
+      </button>
+      <button type="button" onClick={saveChartPng}>
+        Chart as PNG…
+      </button>
+    </aside>
+  );
 }
 
 function numbered(pages: readonly Page[]): { page: Page; number: number }[] {

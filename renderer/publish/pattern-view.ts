@@ -1,0 +1,30 @@
+/**
+ * The pattern's pages as far as they are made. They belong to the open design, and are forgotten when the screen is left.
+ */
+import { useStore } from 'zustand';
+import { createStore } from 'zustand/vanilla';
+import type { PatternDocument } from '../../shared/pattern/page.ts';
+import type { PatternEffort } from '../planning/pattern-maker.ts';
+
+export interface PatternView {
+  /** Null until the first pages are laid out. */
+  readonly document: PatternDocument | null;
+  /** The plan that the pages are made from: what is printed is made from the full one. */
+  readonly effort: PatternEffort;
+  /** Share of the full plan that is done; null while none is being made. */
+  readonly progress: number | null;
+  /** Why there is no pattern, and what to do; empty where all is well. */
+  readonly problem: string;
+}
+
+const noPages: PatternView = { document: null, effort: 'quick', progress: null, problem: '' };
+
+export const patternView = createStore<PatternView>(() => noPages);
+
+export function usePattern<T>(select: (state: PatternView) => T): T {
+  return useStore(patternView, select);
+}
+
+export function forgetPages(): void {
+  patternView.setState(noPages);
+}

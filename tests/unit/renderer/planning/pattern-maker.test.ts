@@ -1,0 +1,127 @@
+import { describe, expect, it } from 'vitest';
+import {
+  type PatternAnswer,
+  PatternMaker,
+  type PatternQuestion,
+  type PatternSheet,
+} from '../../../../renderer/planning/pattern-maker.ts';
+import { flatten } from '../../../../shared/chart/chart.ts';
+import { demoDesigns } from '../../../../shared/demos/demo-designs.ts';
+import type { Design } from '../../../../shared/design/design.ts';
+import { materialsOf } from '../../../../shared/materials/tally.ts';
+import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
+import type { PatternDocument } from '../../../../shared/pattern/page.ts';
+import { planStrands } from '../../../../shared/tying/plan-strands.ts';
+import { designFromLetters } from '../../../notation.ts';
+
+const a4: PatternSheet = { paper: 'a4', units: 'metric' };
+const letter: PatternSheet = { paper: 'letter', units: 'us' };
+const moth = demoDesigns[0]!.make();
+
+/** As the screen asks: without what has no say in a pattern. */
+function asked(number: number, design: Design, sheet = a4): PatternQuestion {
+  const chart = flatten(design);
+  return { kind: 'pattern', number, design: { ...design, layers: [], reference: null }, chart, sheet };
+}
+
+/** As the host prints it. */
+function printed(design: Design, sheet: PatternSheet, effort: 'quick' | 'full' = 'full'): PatternDocument {
+  const chart = flatten(design);
+  const plan = planStrands(design, chart, { effort });
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  const materials = materialsOf(design, chart, plan.value);
+  return layOutPattern({ design, chart, plan: plan.value, materials, ...sheet });
+}
+
+/** The answers to a question, where `meanwhile` is done once, when it is first listened to what comes in. */
+async function answersTo(question: PatternQuestion, meanwhile?: (maker: PatternMaker) => void) {
+  const answers: PatternAnswer[] = [];
+  let pauses = 0;
+  let ms = 0;
+  const maker = new PatternMaker(
+    (answer) => answers.push(answer),
+    async () => {
+      if (++pauses === 1) meanwhile?.(maker);
+    },
+    // Each look at the clock takes a quarter of a second: planning is slow.
+    () => (ms += 250),
+  );
+  await maker.hear(question);
+  return { maker, answers, pages: answers.filter((answer) => answer.kind === 'pages') };
+}
+
+describe('a pattern that is made in a worker', () => {
+  it('has the pages of a quick plan first, and then the very pages that are printed', async () => {
+    const { pages } = await answersTo(asked(1, moth));
+    expect(pages.map(({ effort, number }) => [effort, number])).toEqual([
+      ['quick', 1],
+      ['full', 1],
+    ]);
+    expect(pages[0]!.document).toEqual(printed(moth, a4, 'quick'));
+    expect(pages[1]!.document).toEqual(printed(moth, a4));
+    expect(pages[0]!.document).not.toEqual(pages[1]!.document);
+  });
+
+  it('obeys the pins of the design', async () => {
+    const design = designFromLetters(['aba'], { pins: [{ kind: 'cut', row: 1, cord: 1 }] });
+    const { pages } = await answersTo(asked(1, design));
+    expect(pages[1]!.document).toEqual(printed(design, a4));
+    const { pins: _, ...plain } = design;
+    expect(pages[1]!.document).not.toEqual(printed(plain, a4));
+  });
+
+  it('goes on planning where another paper is chosen meanwhile, and is laid out for it', async () => {
+    const { pages } = await answersTo(asked(1, moth), (maker) =>
+      maker.hear({ kind: 'sheet', number: 2, sheet: letter }),
+    );
+    expect(pages.map(({ effort, number }) => [effort, number])).toEqual([
+      ['quick', 1],
+      ['quick', 2],
+      ['full', 2],
+    ]);
+    expect(pages[2]!.document).toEqual(printed(moth, letter));
+  });
+
+  it('is laid out for another paper without another plan', async () => {
+    const { maker, answers } = await answersTo(asked(1, moth));
+    answers.length = 0;
+    await maker.hear({ kind: 'sheet', number: 2, sheet: letter });
+    expect(answers).toEqual([{ kind: 'pages', number: 2, effort: 'full', document: printed(moth, letter) }]);
+  });
+
+  it('stays with the quick plan where it is stopped', async () => {
+    const { pages } = await answersTo(asked(1, moth), (maker) => maker.hear({ kind: 'stop' }));
+    expect(pages.map(({ effort }) => effort)).toEqual(['quick']);
+  });
+
+  it('is that of the newest design', async () => {
+    const other = designFromLetters(['abba', 'abba']);
+    let others: Promise<void> | undefined;
+    const { pages } = await answersTo(asked(1, moth), (maker) => {
+      others = maker.hear(asked(2, other));
+    });
+    await others;
+    expect(pages.map(({ effort, number }) => [effort, number])).toEqual([
+      ['quick', 1],
+      ['quick', 2],
+      ['full', 2],
+    ]);
+    expect(pages[2]!.document).toEqual(printed(other, a4));
+  });
+
+  it('says why there is none where nothing can be tied', async () => {
+    const short = { ...moth, tying: { ...moth.tying, workingLengthMm: 10 } };
+    const { answers } = await answersTo(asked(1, short));
+    expect(answers).toEqual([
+      { kind: 'problem', number: 1, sentence: expect.stringContaining('Make the working length at least') },
+    ]);
+  });
+
+  it('tells how far the full plan is', async () => {
+    const { answers } = await answersTo(asked(1, moth));
+    const shares = answers.flatMap((answer) => (answer.kind === 'progress' ? [answer.done] : []));
+    expect(shares.toSorted((a, b) => a - b)).toEqual(shares);
+    expect(shares.length).toBeGreaterThan(2);
+    for (const share of shares) expect(share).toBeLessThan(1);
+  });
+});
