@@ -53,7 +53,7 @@ export function FigureField(props: FigureFieldProps) {
           onChange={({ target }) => setText(target.value)}
           onBlur={keep}
           onKeyDown={(event) => {
-            if (event.key === 'Enter') keep();
+            if (event.key === 'Enter' && fault === '') keep();
             if (event.key !== 'Escape' || text === null) return;
             isDropped.current = true;
             event.currentTarget.blur();

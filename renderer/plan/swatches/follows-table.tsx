@@ -8,9 +8,11 @@ import { formatLength } from '../../../shared/units/length.ts';
 import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
+import { usePlans } from '../plans/plans.ts';
 
 export function FollowsTable({ materials, design }: { materials: Materials; design: Design }) {
   const units = useStudio((state) => state.settings.units);
+  const settled = usePlans((state) => state.settled);
   const { finished, dowel, cords, totals } = materials;
   const model = gaugeOf({ ...design, swatches: [] });
   const size = sizeOf(design, model);
@@ -34,7 +36,7 @@ export function FollowsTable({ materials, design }: { materials: Materials; desi
   ];
   const isMeasured = design.swatches.length > 0;
   return (
-    <table className="figures follows-table">
+    <table className="figures follows-table" aria-busy={!settled}>
       <caption className="unseen">What follows from the gauge</caption>
       <thead>
         <tr>

@@ -1,5 +1,7 @@
 /** The gauge as the swatches give it: each quantity, how sure it is, and what it rests on. */
-import type { Materials } from '../../../shared/materials/materials.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import { gaugeSpread } from '../../../shared/gauge/gauge-spread.ts';
+import { gaugeFigures } from '../../../shared/materials/gauge-figures.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
@@ -8,9 +10,10 @@ import type { Units } from '../../../shared/units/units.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { gaugeOver } from '../leaves/gauge-over.ts';
 
-export function GaugeTable({ gauge }: { gauge: Materials['gauge'] }) {
+/** No plan is needed for it, so it follows what is written at once. */
+export function GaugeTable({ design }: { design: Design }) {
   const units = useStudio((state) => state.settings.units);
-  const { uncertain, basis } = gauge;
+  const { uncertain, basis } = gaugeFigures(design, gaugeSpread(design));
   const rows: readonly (readonly [name: string, figure: string, basis: string])[] = [
     ['Cords across', countWords(uncertain.pitchMm, units), basis.size.sentence],
     ['Rows down', countWords(uncertain.rowHeightMm, units), basis.size.sentence],

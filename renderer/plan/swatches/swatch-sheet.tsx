@@ -3,8 +3,10 @@ import { useState } from 'react';
 import type { Design } from '../../../shared/design/design.ts';
 import { limits } from '../../../shared/design/limits.ts';
 import type { Swatch } from '../../../shared/design/schema.ts';
+import type { Materials } from '../../../shared/materials/materials.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatUncertain } from '../../../shared/units/uncertain.ts';
+import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
 import { OptionalNumberField, TextField } from '../../shell/fields.tsx';
@@ -44,7 +46,7 @@ export function SwatchSheet({ title, before, index, answer }: SwatchSheetProps) 
       <SwatchFields written={written} want={want} design={design} />
       <div role="status" className="swatch-outcome">
         {made.ok ? (
-          <Outcome doubts={doubt(made.value, design)} />
+          <Outcome swatch={made.value} index={index} design={design} />
         ) : (
           <p className="quiet">{made.problem.sentence}</p>
         )}
@@ -130,24 +132,31 @@ function SwatchFields({ written, want, design }: SwatchFieldsProps) {
 
 type LengthKey = 'widthMm' | 'heightMm' | 'yarnMm' | 'cordBeforeMm' | 'cordAfterMm';
 
+interface OutcomeProps {
+  readonly swatch: Swatch;
+  readonly index: number;
+  readonly design: Design;
+}
+
 /** The gauge and the hanging with this swatch among the others. */
-function Outcome({ doubts }: { doubts: string }) {
+function Outcome({ swatch, index, design }: OutcomeProps) {
   const planned = usePlans(shownPlan);
   const settled = usePlans((state) => state.settled);
   const { units } = studio.getState().settings;
-  if (!planned) return <p className="quiet">Planning…</p>;
-  const { gauge, finished, totals } = planned.materials;
-  const length = (mm: number) => formatLength(mm, units);
+  const doubts = doubt(swatch, design);
   return (
-    <div aria-busy={!settled}>
+    <div>
       {doubts && <p className="fault">{doubts}</p>}
-      <GaugeTable gauge={gauge} />
-      <p>
-        The hanging comes out {formatUncertain(finished.uncertain.widthMm, length)} wide and{' '}
-        {formatUncertain(finished.uncertain.knottedHeightMm, length)} high, and takes{' '}
-        {formatUncertain(totals.uncertain.yarnCutMm, (mm) => formatYarnLength(mm, units, { enough: true }))}{' '}
-        of yarn.
-      </p>
+      <GaugeTable design={{ ...design, swatches: design.swatches.toSpliced(index, 1, swatch) }} />
+      <p>{planned && settled ? comesOutWords(planned.materials, units) : 'Planning the hanging with it…'}</p>
     </div>
   );
+}
+
+function comesOutWords({ finished, totals }: Materials, units: Units): string {
+  const length = (mm: number) => formatLength(mm, units);
+  const yarn = (mm: number) => formatYarnLength(mm, units, { enough: true });
+  const width = formatUncertain(finished.uncertain.widthMm, length);
+  const height = formatUncertain(finished.uncertain.knottedHeightMm, length);
+  return `The hanging comes out ${width} wide and ${height} high, and takes ${formatUncertain(totals.uncertain.yarnCutMm, yarn)} of yarn.`;
 }

@@ -36,12 +36,10 @@ export function SwatchesLeaf() {
         </div>
       </section>
       {problem && <p className="fault">{problem}</p>}
-      {planned && (
-        <section aria-label="Gauge">
-          <GaugeTable gauge={planned.materials.gauge} />
-          <FollowsTable materials={planned.materials} design={design} />
-        </section>
-      )}
+      <section aria-label="Gauge">
+        <GaugeTable design={design} />
+        {planned && <FollowsTable materials={planned.materials} design={design} />}
+      </section>
       <details className="what-to-measure">
         <summary>What to measure on a swatch</summary>
         <Instructions swatch={swatchDesign(design)} />

@@ -51,6 +51,8 @@ export function useWeighed(all: readonly Weighable[]): Weighing {
   }, []);
 
   useEffect(() => {
+    // What is shown until the answer comes is not settled.
+    setProgress(0);
     const timer = setTimeout(() => ask(all), restMs);
     return () => clearTimeout(timer);
   }, [all, ask]);

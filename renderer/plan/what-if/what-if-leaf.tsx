@@ -73,12 +73,11 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
                   {made.ok && made.value.edit && (
                     <button
                       type="button"
-                      aria-label={`Take variant ${letters[i]}`}
                       onClick={() =>
                         take(letters[i]!, made.value, changesWords(variants[i]!.changes, design, units))
                       }
                     >
-                      Take this one
+                      Take {letters[i]}
                     </button>
                   )}
                 </>

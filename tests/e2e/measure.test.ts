@@ -1,0 +1,451 @@
+/** Measuring, cutting, buying and weighing on the Plan screen: steps, bundles, swatches, sizes, materials, variants. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { variationOf } from '../../renderer/plan/what-if/change.ts';
+import { flatten } from '../../shared/chart/chart.ts';
+import type { Design } from '../../shared/design/design.ts';
+import { bundlesOf } from '../../shared/materials/bundles/bundles.ts';
+import { fittedPlan, usualFitting } from '../../shared/materials/bundles/fitted-plan.ts';
+import { materialsOf } from '../../shared/materials/tally.ts';
+import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
+import type { Plan } from '../../shared/tying/plan.ts';
+import { planStrands } from '../../shared/tying/plan-strands.ts';
+import { stepWords } from '../../shared/tying/steps/step-words.ts';
+import { stepsOfRow } from '../../shared/tying/steps/steps-of-row.ts';
+import { tyingOrder } from '../../shared/tying/steps/tying-order.ts';
+import { formatMass } from '../../shared/units/mass.ts';
+import { formatTime } from '../../shared/units/time.ts';
+import { formatUncertain } from '../../shared/units/uncertain.ts';
+import { formatYarnLength } from '../../shared/units/yarn-length.ts';
+import { designFromLetters } from '../notation.ts';
+import type { View } from './browser.ts';
+import { type Drawing, drawing } from './drawing.ts';
+import { seriousFindings } from './findings.ts';
+import { readPdf } from './read-pdf.ts';
+import { runCommand } from './run-command.ts';
+
+/** Strands, carries, a lone knot, and enough of the ground for several pieces. */
+const letters = [
+  'aaaaaaaaaaaa',
+  'aaabbbbbbaaa',
+  'aaabccccbaaa',
+  'aadbccccbaaa',
+  'aaabbbbbbaaa',
+  'aaaaaaaaaaaa',
+];
+const design = designFromLetters(letters);
+
+type Leaf = 'Chart' | 'Swatches' | 'Sizes' | 'Bundles' | 'Materials' | 'What if';
+
+/** The Plan screen with the design on it, its full plan made. */
+async function planning(of: Design = design, view: View = {}): Promise<Drawing> {
+  const studio = await drawing(of, view);
+  await studio.page.keyboard.press('Control+3');
+  await isFullyPlanned(studio.page);
+  return studio;
+}
+
+function isFullyPlanned(page: Page): Promise<void> {
+  return page.getByText('The full plan.').waitFor();
+}
+
+async function turnTo(page: Page, leaf: Leaf): Promise<void> {
+  await page
+    .getByRole('group', { name: 'Shown in the middle' })
+    .getByRole('button', { name: leaf, exact: true })
+    .click();
+  if (leaf !== 'Chart') await page.getByRole('region', { name: leaf, exact: true }).waitFor();
+}
+
+function planOf(of: Design): Plan {
+  const plan = planStrands(of, flatten(of));
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  return plan.value;
+}
+
+const materialsFor = (of: Design) => materialsOf(of, flatten(of), planOf(of));
+
+/** What is kept when the field is left. */
+async function write(page: Page, label: string, text: string): Promise<void> {
+  await page.getByLabel(label, { exact: true }).fill(text);
+  await page.keyboard.press('Enter');
+}
+
+/** The cells of the row of a table that begins with this name. */
+function cells(page: Page, name: string): Promise<string[]> {
+  return page
+    .locator('.plan-leaf tr')
+    .filter({ has: page.getByRole('rowheader', { name, exact: true }) })
+    .getByRole('cell')
+    .allTextContents();
+}
+
+async function addSwatch(page: Page, figures: Readonly<Record<string, string>>): Promise<void> {
+  await page.getByRole('button', { name: 'Add a swatch…' }).click();
+  for (const [label, text] of Object.entries(figures))
+    await page.getByLabel(label, { exact: true }).fill(text);
+  await page.getByRole('button', { name: 'Done' }).click();
+  await page.getByRole('dialog').waitFor({ state: 'detached' });
+}
+
+const size = { 'Width in cm': '10', 'over cords': '20', 'Height in cm': '9.6', 'over rows': '20' };
+const whole = { ...size, 'Yarn in cm': '190', 'over knots': '60' };
+
+describe('the steps', () => {
+  it('are those of the row at the slider, in short and in sentences', async () => {
+    const { page } = await planning();
+    await page.getByRole('button', { name: 'From the first row' }).click();
+    for (let row = 1; row < 4; row++)
+      await page.getByRole('button', { name: 'Tie to the end of the row' }).click();
+    const list = page.getByRole('region', { name: 'Steps of row 4' });
+    await list.waitFor();
+    const steps = stepsOfRow(tyingOrder(flatten(design), planOf(design)), 4);
+    const yarnsById = new Map(design.yarns.map((yarn) => [yarn.id, yarn]));
+    const words = (form: 'compact' | 'long') =>
+      steps.map((step) => stepWords(step, { yarnsById, units: 'metric', form }));
+    expect(await list.getByRole('listitem').allTextContents()).toEqual(words('compact'));
+    expect(await list.locator('[aria-current="step"]').textContent()).toBe(words('compact')[0]);
+    await page.getByRole('button', { name: 'In sentences' }).click();
+    expect(await list.getByRole('listitem').allTextContents()).toEqual(words('long'));
+  });
+
+  it('take the hanging to themselves, by keys too', async () => {
+    const { page } = await planning();
+    await page.getByRole('button', { name: 'From the first row' }).click();
+    for (let row = 1; row < 3; row++)
+      await page.getByRole('button', { name: 'Tie to the end of the row' }).click();
+    const list = page.getByRole('region', { name: 'Steps of row 3' });
+    await list.waitFor();
+    // The third run of the row: three of the ground, then one, then four.
+    const steps = stepsOfRow(tyingOrder(flatten(design), planOf(design)), 3);
+    const third = steps.filter(({ kind }) => kind === 'knots')[2]!;
+    await list.getByRole('button').first().focus();
+    for (let i = 0; i < third.index; i++) await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Enter');
+    await page.getByText(/^Row 3, left to right · 28 of 72 knots/).waitFor();
+  });
+});
+
+describe('the bundles', () => {
+  it('are those of the plan, cut at the working length or to measure', async () => {
+    const { page } = await planning();
+    const chart = flatten(design);
+    const plan = planOf(design);
+    const { bundles, pieces, totalMm } = bundlesOf(tyingOrder(chart, plan));
+    const fitted = bundlesOf(tyingOrder(chart, fittedPlan(plan, usualFitting)));
+    await turnTo(page, 'Bundles');
+    const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
+    await page.getByText(`${pieces} pieces of 4 yarns: ${length(totalMm)}.`).waitFor();
+    expect(await page.getByRole('checkbox').count()).toBe(bundles.length);
+    await page.getByText(`takes ${formatYarnLength(fitted.savedMm, 'metric')} less`).waitFor();
+    await page.getByLabel(/to measure/).check();
+    await page.getByText(`${pieces} pieces of 4 yarns: ${length(fitted.totalMm)}.`).waitFor();
+    expect(await page.getByRole('checkbox').count()).toBe(fitted.bundles.length);
+  });
+
+  it('are ticked off, and stay so on the way to another leaf', async () => {
+    const { page } = await planning();
+    await turnTo(page, 'Bundles');
+    await page.getByRole('checkbox').first().check();
+    const told = await page.getByText(/^Cut: [1-9]/).textContent();
+    await turnTo(page, 'Chart');
+    await turnTo(page, 'Bundles');
+    expect(await page.getByText(/^Cut: /).textContent()).toBe(told);
+  });
+
+  it('have labels to print', async () => {
+    const { page, folder, errors, foreignRequests, logged } = await planning();
+    await turnTo(page, 'Bundles');
+    await page.getByLabel('Letter').check();
+    await page.getByRole('button', { name: 'Print labels…' }).click();
+    await page.getByRole('button', { name: 'Folders', exact: true }).click();
+    await page.getByRole('button', { name: 'Pictures and patterns' }).click();
+    await page.getByLabel('Name', { exact: true }).fill('Labels.pdf');
+    await page.getByRole('button', { name: 'Save here' }).click();
+    await page.getByText('Labels.pdf: 1 page of labels.').waitFor();
+    const { pages } = await readPdf(readFileSync(join(folder, 'Labels.pdf')));
+    for (const { name } of design.yarns.slice(0, 4)) expect(pages.join(' ')).toContain(name);
+    expect([errors, foreignRequests, logged]).toEqual([[], [], []]);
+  });
+});
+
+describe('swatches', () => {
+  it('make the gauge, as the JSON tells it, and each is one step', async () => {
+    const { page, savedDesign } = await planning();
+    await turnTo(page, 'Swatches');
+    await page.getByText('No swatch yet').waitFor();
+    await addSwatch(page, whole);
+    await page.getByText('that swatches scatter by 1.5 % is a value from memory').first().waitFor();
+    await addSwatch(page, { ...whole, 'Width in cm': '9.6' });
+    await addSwatch(page, whole);
+    await page.getByText('It is 4 % tighter across than the others.').waitFor();
+    await isFullyPlanned(page);
+    const saved = await savedDesign();
+    expect(saved.swatches).toHaveLength(3);
+    const { gauge, totals } = materialsFor(saved);
+    const [figure, basis] = await cells(page, 'Cords across');
+    expect(figure).toMatch(/^20\.3 in 10 cm ± /);
+    expect(basis).toBe(gauge.basis.size.sentence);
+    const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
+    const yarn = formatUncertain(totals.uncertain.yarnCutMm, length);
+    await expect.poll(async () => (await cells(page, 'Yarn to cut'))[0]).toBe(yarn);
+    await page.getByRole('button', { name: 'Remove Swatch 2' }).click();
+    await expect.poll(() => page.getByRole('button', { name: /^Remove Swatch/ }).count()).toBe(2);
+    await page.keyboard.press('Control+z');
+    await expect.poll(() => page.getByRole('button', { name: /^Remove Swatch/ }).count()).toBe(3);
+  });
+
+  it('show what comes of them while they are written, and nothing is kept of one that is dropped', async () => {
+    const { page, savedDesign } = await planning();
+    await turnTo(page, 'Swatches');
+    await page.getByRole('button', { name: 'Add a swatch…' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Add a swatch' });
+    await dialog.getByText('Measure its width').waitFor();
+    expect(await dialog.getByRole('button', { name: 'Done' }).isDisabled()).toBe(true);
+    for (const [label, text] of Object.entries({ ...size, 'Width in cm': '20' }))
+      await page.getByLabel(label, { exact: true }).fill(text);
+    await dialog.getByText('10 in 10 cm ± 3 %').waitFor();
+    await page.getByLabel('Width in cm').fill('100');
+    await dialog.getByText(/Look at the units/).waitFor();
+    await page.getByLabel('Yarn in cm').fill('190');
+    await dialog.getByText('Yarn and knots belong together').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByText('No swatch yet').waitFor();
+    expect((await savedDesign()).swatches).toEqual([]);
+  });
+
+  it('are reached from the hanging’s gauge', async () => {
+    const { page } = await drawing(design);
+    await runCommand(page, 'this hanging');
+    await page.getByRole('button', { name: 'Swatches…' }).click();
+    await page.getByRole('region', { name: 'Swatches', exact: true }).waitFor();
+  });
+
+  it('are made as small designs, and what is unsaved is asked for first', async () => {
+    const { page, savedDesign } = await planning();
+    await turnTo(page, 'Materials');
+    await write(page, 'Your pay', '15');
+    await turnTo(page, 'Swatches');
+    await page.getByRole('button', { name: 'Make me a swatch…' }).click();
+    await page
+      .getByRole('dialog')
+      .getByText(/count its knots/)
+      .waitFor();
+    await page.getByRole('button', { name: 'Open the swatch' }).click();
+    await page.getByRole('button', { name: 'Save', exact: true }).last().click();
+    await page.getByText('Swatch for Drawn').waitFor();
+    expect(await page.getByRole('application').getAttribute('aria-label')).toMatch(
+      /20 cords and 20 rows|Chart/,
+    );
+    await page.keyboard.press('Control+1');
+    await page.getByRole('button', { name: 'Open Drawn' }).click();
+    await page.getByRole('button', { name: 'Leave without saving' }).click();
+    expect((await savedDesign()).money).toEqual({ hourlyRate: 15 });
+  });
+});
+
+describe('sizes', () => {
+  it('say what fits on which dowel', async () => {
+    const { page } = await planning();
+    await turnTo(page, 'Sizes');
+    // 12 cords of 5 mm and two overhangs of 51 mm: 162 mm.
+    await page.getByText('This hanging wants at least 16.5 cm').waitFor();
+    expect(await cells(page, '30 cm')).toEqual([
+      '39 cords, surely 32',
+      '19.5 cm',
+      'fits, 12 cm free at each end',
+    ]);
+    await page.getByLabel('A dowel of your own, in cm').fill('15');
+    expect((await cells(page, '15 cm')).at(-1)).toBe('too short: only 4.5 cm free at each end');
+  });
+
+  it('lead from a finished size to the resize sheet, with its cords and rows', async () => {
+    const { page } = await planning();
+    await turnTo(page, 'Sizes');
+    await page.getByLabel('Width in cm').fill('10');
+    await page.getByText('20 cords and 6 rows: about 10 cm wide').waitFor();
+    await page.getByRole('button', { name: 'Resize…' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Resize' });
+    expect(await dialog.getByLabel('Cords', { exact: true }).inputValue()).toBe('20');
+    await dialog.getByRole('button', { name: 'Resize', exact: true }).click();
+    await page.getByText('20 cords and 6 rows now.').waitFor();
+  });
+
+  it('grade the design to another cord and yarn, as one step', async () => {
+    const { page, savedDesign } = await planning();
+    await turnTo(page, 'Sizes');
+    await page.getByLabel('Cord in mm').fill('4');
+    await page.getByLabel('Ground yarn in mm').fill('3');
+    await page.getByText('Full plans.').waitFor();
+    const [before, after] = await cells(page, 'Width');
+    // p = D + 2 d x 0.5: 12 cords of 5 mm, and of 7 mm.
+    expect(before).toBe('6 cm');
+    expect(after).toMatch(/^8\.4 cm\+2\.4 cm$/);
+    await page.getByRole('button', { name: 'Grade the design' }).click();
+    await page.getByText(/Graded to 4 mm cord and 3 mm yarn/).waitFor();
+    const graded = await savedDesign();
+    expect(graded.cord.diameterMm).toBe(4);
+    expect(graded.yarns.map(({ diameterMm }) => diameterMm)).toEqual(design.yarns.map(() => 3));
+    await page.keyboard.press('Control+z');
+    expect((await savedDesign()).cord).toEqual(design.cord);
+  });
+});
+
+describe('the materials', () => {
+  it('are those of the JSON and the pattern, with the formula beside each price', async () => {
+    const { page, savedDesign, errors } = await planning();
+    await turnTo(page, 'Materials');
+    for (const { name } of design.yarns.slice(0, 4)) await write(page, `Price of a skein of ${name}`, '4.5');
+    await write(page, `Skeins of ${design.yarns[0]!.name} that you own`, '0.05');
+    await write(page, 'Price of cord', '0.4');
+    await write(page, 'Price of the dowel', '6');
+    await write(page, 'Your pay', '18');
+    await write(page, 'Overhead', '12');
+    await write(page, 'Retail: wholesale, times', '2.2');
+    const saved = await savedDesign();
+    const materials = materialsFor(saved);
+    const { cost, totals, yarns } = materials;
+    const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
+    for (const need of yarns) {
+      const row = await cells(page, need.name);
+      expect(row[0]).toBe(formatUncertain(need.uncertain.cutMm, length));
+      expect(row[1]).toContain(length(need.withMarginMm));
+      expect(row[3]).toBe(String(need.toBuySkeins));
+    }
+    const { parts } = cost;
+    const amounts = { ...parts, materials: cost.materials, labour: cost.labour };
+    for (const { formula } of [...Object.values(amounts), cost.overhead, cost.wholesale, cost.retail])
+      expect(await page.getByText(formula, { exact: true }).count(), formula).toBe(1);
+    await page.getByText(formatTime(totals.seconds), { exact: true }).first().waitFor();
+    const mass = formatUncertain(totals.uncertain.massG, (g) => formatMass(g, 'metric', { enough: true }));
+    await page.getByText(`The hanging has a mass of about ${mass}`).waitFor();
+    const pattern = layOutPattern({
+      design: saved,
+      chart: flatten(saved),
+      plan: planOf(saved),
+      materials,
+      paper: 'a4',
+      units: 'metric',
+    });
+    const printed = pattern.pages.flatMap(({ items }) =>
+      items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
+    );
+    for (const { cutMm } of yarns) expect(printed).toContain(length(cutMm));
+    expect(errors).toEqual([]);
+  });
+
+  it('plan nothing anew where only a price changes, and every price is a step of its own', async () => {
+    const { page, savedDesign } = await planning();
+    await turnTo(page, 'Materials');
+    await write(page, 'Price of the dowel', '6');
+    await page.getByText('Dowel = 6.00', { exact: true }).waitFor();
+    expect(await page.getByText('The full plan.').count()).toBe(1);
+    await write(page, 'Price of the dowel', 'much');
+    await page.getByText('Write a number.').waitFor();
+    await page.keyboard.press('Escape');
+    await page.getByLabel('Price of the dowel').blur();
+    await page.getByText('Dowel = 6.00', { exact: true }).waitFor();
+    await page.getByRole('region', { name: 'Materials' }).focus();
+    await page.keyboard.press('Control+z');
+    await page.getByText('Dowel: not told', { exact: true }).waitFor();
+    expect((await savedDesign()).money).toBeUndefined();
+  });
+
+  it('are told in yards, and cord is bought by the yard, where the maker measures so', async () => {
+    const { page, savedDesign } = await planning();
+    await runCommand(page, 'settings');
+    await page.getByLabel('US', { exact: true }).check();
+    await page.getByRole('button', { name: 'Done' }).click();
+    await turnTo(page, 'Materials');
+    await write(page, 'Price of cord', '0.5');
+    // 1 yd = 0.9144 m exactly: international yard and pound agreement, 1959.
+    expect((await savedDesign()).money?.cordPricePerM).toBeCloseTo(0.5 / 0.9144, 9);
+    await page.getByText(/^Cord = [\d.]+ yd × 0\.50 = /).waitFor();
+    expect((await cells(page, design.yarns[0]!.name))[0]).toMatch(/ yd ± /);
+  });
+});
+
+describe('what if', () => {
+  it('weighs variants with the planner’s own figures, and takes one as one step', async () => {
+    const { page, savedDesign } = await planning();
+    await turnTo(page, 'What if');
+    await page.getByLabel('Pieces, in cm').fill('60');
+    await page.getByRole('button', { name: 'Add a variant' }).click();
+    await page.getByRole('columnheader', { name: /lone knots tidied/ }).waitFor();
+    await page.getByText('Full plans.').waitFor();
+    const short = variationOf(design, [{ kind: 'working-length', mm: 600 }]);
+    const tidy = variationOf(design, [{ kind: 'tidy' }]);
+    if (!short.ok || !tidy.ok) throw new Error('both can be made');
+    const expected = [design, short.value.design, tidy.value.design].map((each) => planOf(each).totals);
+    await expect
+      .poll(async () => {
+        const row = await cells(page, 'Pieces');
+        return [row[0], row[1], row[3]].map((cell) => Number(/^\d+/.exec(cell ?? '')?.[0]));
+      })
+      .toEqual(expected.map(({ pieces }) => pieces));
+    const live = (await cells(page, 'Hanging at once')).map((cell) => Number(/^\d+/.exec(cell)?.[0]));
+    expect([live[0], live[1], live[3]]).toEqual(expected.map(({ liveMax }) => liveMax));
+    await page.getByRole('button', { name: 'Take A' }).click();
+    await page.getByText('The hanging is A now.').waitFor();
+    expect((await savedDesign()).tying.workingLengthMm).toBe(600);
+    await page.keyboard.press('Control+z');
+    expect((await savedDesign()).tying).toEqual(design.tying);
+  });
+
+  it('says why a variant can’t be, and joins changes in one', async () => {
+    const { page } = await planning();
+    await turnTo(page, 'What if');
+    const first = page.getByRole('region', { name: 'Variant A' });
+    await first.getByLabel('Pieces, in cm').fill('10');
+    await first.getByText(/can't hold one knot/).waitFor();
+    await first.getByLabel('Pieces, in cm').fill('120');
+    await first.getByLabel('And also').selectOption('merge');
+    await page.getByRole('columnheader', { name: /pieces of 120 cm, .* merged into / }).waitFor();
+    await page.getByRole('button', { name: 'Remove variant B' }).click();
+    expect(await page.getByRole('region', { name: /^Variant/ }).count()).toBe(1);
+  });
+});
+
+describe.each([
+  { colorScheme: 'light', width: 1280, height: 800 },
+  { colorScheme: 'dark', width: 1920, height: 1080 },
+] as const)('at $width × $height, $colorScheme, nothing serious is found', (view) => {
+  it('on any leaf, nor in its dialogs', async () => {
+    const swatch = { widthMm: 100, cords: 20, heightMm: 96, rows: 20 };
+    const measured = { ...design, swatches: [swatch, { ...swatch, widthMm: 97 }], money: { hourlyRate: 15 } };
+    const { page } = await planning(measured, view);
+    await page.getByRole('button', { name: 'From the first row' }).click();
+    await page.getByRole('region', { name: 'Steps of row 1' }).waitFor();
+    for (const leaf of ['Chart', 'Swatches', 'Sizes', 'Bundles', 'Materials', 'What if'] as const) {
+      await turnTo(page, leaf);
+      if (leaf === 'What if') await page.getByText('Full plans.').waitFor();
+      expect(await seriousFindings(page), leaf).toEqual([]);
+      const isTooWide = await page.evaluate(() => {
+        const leafPage = document.querySelector('.plan-leaf');
+        return leafPage !== null && leafPage.scrollWidth > leafPage.clientWidth;
+      });
+      expect(isTooWide, leaf).toBe(false);
+    }
+    await turnTo(page, 'Swatches');
+    for (const name of ['Add a swatch…', 'Change Swatch 1', 'Make me a swatch…']) {
+      await page.getByRole('button', { name }).click();
+      await page.getByRole('dialog').waitFor();
+      expect(await seriousFindings(page), name).toEqual([]);
+      await page.keyboard.press('Escape');
+      await page.getByRole('dialog').waitFor({ state: 'detached' });
+    }
+  });
+});
+
+it('leads to every command of the Plan screen, none of which fails', async () => {
+  const { page, errors } = await planning();
+  for (const words of ['plan sizes', 'plan bundles', 'plan materials', 'plan what if', 'go swatches']) {
+    await runCommand(page, words);
+    expect(errors, words).toEqual([]);
+  }
+  await page.getByRole('region', { name: 'Swatches', exact: true }).waitFor();
+  await runCommand(page, 'plan worst rows');
+  await page.getByRole('application').waitFor();
+});
