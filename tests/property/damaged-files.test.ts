@@ -37,13 +37,18 @@ interface Finding {
   readonly what: string;
 }
 
-/** Damages `count` files, reads each, and tells what went wrong. */
-function findings(read: Reader, count: number, seed: number): { found: Finding[]; opened: number } {
+/** Damages `count` files, reads each, and tells what went wrong; a search for one finding ends with it. */
+function findings(
+  read: Reader,
+  count: number,
+  seed: number,
+  most = Number.POSITIVE_INFINITY,
+): { found: Finding[]; opened: number } {
   const random = seeded(seed);
   const kinds = Object.entries(damages) as [string, Damage][];
   const found: Finding[] = [];
   let opened = 0;
-  for (let file = 0; file < count; file++) {
+  for (let file = 0; file < count && found.length < most; file++) {
     const [damage, make] = kinds[file % kinds.length]!;
     const bytes = make(random, pick(random, sound));
     const start = performance.now();
@@ -123,7 +128,7 @@ describe('the search through damaged files', () => {
 
   it.each(laws.map((_, i) => i))('finds a reader that forgets law %i', (left) => {
     const forgetful = readerWith(laws.filter((_, i) => i !== left));
-    expect(findings(forgetful, 4_000, 2).found.length).toBeGreaterThan(0);
+    expect(findings(forgetful, 40_000, 2, 1).found).toHaveLength(1);
   });
 
   it('finds a reader that throws where it should answer', () => {
