@@ -439,7 +439,7 @@ describe.each([
   });
 });
 
-it('leads to every command of the Plan screen, none of which fails', async () => {
+it('the command list turns to every leaf, and a view of the chart back to it', async () => {
   const { page, errors } = await planning();
   for (const words of ['plan sizes', 'plan bundles', 'plan materials', 'plan what if', 'go swatches']) {
     await runCommand(page, words);

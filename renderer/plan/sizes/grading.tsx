@@ -26,10 +26,8 @@ export function Grading({ open: { design, chart } }: { open: OpenDesign }) {
     [design, cordDiameterMm, yarnDiameterMm],
   );
   const all = useMemo(
-    () => [
-      weighable('before', design, chart),
-      ...(made.ok && !isSame ? [weighable('after', made.value, chart)] : []),
-    ],
+    () =>
+      made.ok && !isSame ? [weighable('before', design, chart), weighable('after', made.value, chart)] : [],
     [design, chart, made, isSame],
   );
   const weighing = useWeighed(all);

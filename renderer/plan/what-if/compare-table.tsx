@@ -1,7 +1,7 @@
 /** Designs side by side: each figure, and how it differs from the first. Plans are compared with their like. */
 import type { ReactNode } from 'react';
 import { useStudio } from '../../store/use-studio.ts';
-import { difference, type FigureRow } from './figure-rows.ts';
+import { difference, type FigureRow, notTold } from './figure-rows.ts';
 import type { Weighing } from './use-weighed.ts';
 
 interface Compared {
@@ -42,10 +42,11 @@ export function CompareTable({ caption, rows, columns, weighing }: CompareTableP
               const one = weighed[key];
               if (problems[key] || !one) return <td key={key}>{problems[key] ? '–' : '…'}</td>;
               const isComparable = i > 0 && first?.effort === one.effort;
+              const figure = shown(of(one), units);
               return (
                 <td key={key} className={i === 0 ? 'now' : ''}>
-                  {shown(of(one), units)}
-                  {i > 0 && (
+                  {figure}
+                  {i > 0 && figure !== notTold && (
                     <span className="quiet small">
                       {isComparable ? difference(of(one) - of(first), (value) => differs(value, units)) : '…'}
                     </span>

@@ -14,6 +14,9 @@ export interface FigureRow {
   readonly differs: (value: number, units: Units) => string;
 }
 
+/** Stands for a figure that rests on what was not told. */
+export const notTold = '–';
+
 const count = (value: number) => value.toLocaleString('en');
 const yarn = (mm: number, units: Units) => formatYarnLength(mm, units, { enough: true });
 const length = (mm: number, units: Units) => formatLength(mm, units);
@@ -57,7 +60,7 @@ export const whatIfRows: readonly FigureRow[] = [
   {
     name: 'Cost of materials',
     of: ({ materials }) => materials.cost.materials.amount,
-    shown: (amount) => (amount === 0 ? 'no prices' : formatMoney(amount)),
+    shown: (amount) => (amount === 0 ? notTold : formatMoney(amount)),
     differs: (amount) => formatMoney(amount),
   },
   hours,
