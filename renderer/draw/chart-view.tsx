@@ -63,8 +63,8 @@ export function ChartView() {
       listenToGestures(room.current!, made, pointerHand, aboutHost().platform === 'mac'),
       studio.subscribe((state, before) => {
         if (state.under !== before.under) placeOutline(made, outline.current!);
-        // What was begun with one tool is not ended with another.
-        if (state.tool !== before.tool && isPressed()) hand.drop();
+        // What was begun with one tool is not gone on with by another.
+        if (state.tool !== before.tool && isPressed()) hand.release();
         const says = handSays(state);
         if (room.current && room.current.dataset.hand !== says) room.current.dataset.hand = says;
       }),
@@ -82,7 +82,7 @@ export function ChartView() {
         hand.hover(cell);
         setSpoken(spokenCell(studio.getState().open!, cell));
       }),
-      () => hand.drop(),
+      () => hand.release(),
       endStroke,
       () => made.destroy(),
     ];

@@ -7,6 +7,7 @@ import type { Motif } from '../../shared/chart/patch/motif.ts';
 import type { Strips } from '../../shared/chart/tools/strips.ts';
 import type { Design } from '../../shared/design/design.ts';
 import type { History, Step } from '../../shared/design/history.ts';
+import type { Yarn } from '../../shared/design/schema.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import type { Drawing } from './drawing.ts';
 import type { Views } from './views.ts';
@@ -39,6 +40,8 @@ export interface Stroke {
   readonly label: string;
   /** The design as it was when the stroke began. */
   readonly from: Design;
+  /** Only shown, until the person says that it shall be kept: whatever else is done drops it. */
+  readonly isShown: boolean;
 }
 
 export interface OpenDesign {
@@ -75,6 +78,10 @@ export interface Lifted {
   /** Where the block's top left cell lies; may lie outside the chart. */
   readonly row: number;
   readonly column: number;
+  /** Yarns that the block brings along, and the design has only while it holds the block. */
+  readonly yarns: readonly Yarn[];
+  /** The patch as it was before; null where none was chosen. */
+  readonly home: Mask | null;
   /** What lifting left empty. */
   readonly left: Strips;
   /** The stroke that holds it: where another one or none is open, the block is tied down. */

@@ -72,7 +72,7 @@ export function closeDesign(): void {
 /** True where the open design holds work that is not on disk. */
 export function isUnsaved(open: OpenDesign | null): boolean {
   if (!open) return false;
-  const isDrawing = open.stroke !== null && open.stroke.from !== open.design;
+  const isDrawing = open.stroke !== null && !open.stroke.isShown && open.stroke.from !== open.design;
   return isDrawing || (open.history.done.at(-1) ?? null) !== open.savedAt;
 }
 

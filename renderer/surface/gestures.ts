@@ -119,6 +119,13 @@ export function listenToGestures(
     else hand.release();
   };
 
+  /** A dialog over the chart takes the pointer away without a word: what was drawn is kept. */
+  const lose = () => {
+    if (isDrawing) hand.release();
+    isDrawing = false;
+    panFrom = null;
+  };
+
   const leave = () => hand.hover(null);
 
   const wheel = (event: WheelEvent) => moveByWheel(surface, event, at(event));
@@ -138,6 +145,7 @@ export function listenToGestures(
     pointermove: move,
     pointerup: up,
     pointercancel: up,
+    lostpointercapture: lose,
     pointerleave: leave,
   };
   for (const [name, listener] of Object.entries(listeners))

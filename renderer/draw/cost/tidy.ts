@@ -1,7 +1,6 @@
 /**
- * Tidying, to be looked at before it is kept. The tidied cells are an open stroke: the chart shows them at once, and
- * dropping it leaves no trace. Whatever else is done ends the stroke, as it ends every stroke, and so keeps it as one
- * step that Undo takes back; nothing is ever left between.
+ * Tidying, to be looked at before it is kept. The tidied cells are a stroke that is only shown: the chart has them at
+ * once, and whatever else is done drops them without a trace.
  */
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
@@ -9,7 +8,7 @@ import type { PictureCost } from '../../../shared/chart/cost/picture-cost.ts';
 import { tidyCells } from '../../../shared/chart/cost/tidy-cells.ts';
 import { findings } from '../../planning/findings.ts';
 import { tell, tellProblem } from '../../shell/notices.tsx';
-import { beginStroke, dropStroke, endStroke, stroke } from '../../store/changing.ts';
+import { beginStroke, dropStroke, endStroke, keepStroke, stroke } from '../../store/changing.ts';
 import type { Stroke } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { useStudio } from '../../store/use-studio.ts';
@@ -50,7 +49,7 @@ export function startTidying(): void {
     return;
   }
   const before = facts?.settled ? findings.getState().cost : null;
-  beginStroke('Tidy');
+  beginStroke('Tidy', true);
   stroke(edit);
   const held = studio.getState().open?.stroke;
   if (held) tidying.setState({ last: { stroke: held, changed, left, before } });
@@ -58,7 +57,7 @@ export function startTidying(): void {
 
 export function keepTidied(): void {
   if (!tidyingNow()) return;
-  endStroke();
+  keepStroke();
   tell('Tidied. Undo takes it back.');
 }
 

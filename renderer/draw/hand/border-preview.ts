@@ -3,17 +3,17 @@
  * it ends the stroke, leaving the tool drops it.
  */
 import { borderStrips } from '../../../shared/chart/borders/border-strips.ts';
-import type { Block } from '../../../shared/chart/patch/block.ts';
-import { blockOfMotif } from '../../../shared/chart/patch/block-of-motif.ts';
+import { blockOfMotif, type FittedMotif } from '../../../shared/chart/patch/block-of-motif.ts';
 import { liftBlock } from '../../../shared/chart/patch/lift-block.ts';
 import { paintStrips } from '../../../shared/chart/tools/strips.ts';
 import { EMPTY } from '../../../shared/design/codes.ts';
 import { layerOf } from '../../../shared/design/design.ts';
 import { tellProblem } from '../../shell/notices.tsx';
-import { beginStroke, dropStroke, endStroke, stroke } from '../../store/changing.ts';
+import { beginStroke, dropStroke, keepStroke, stroke } from '../../store/changing.ts';
 import type { Stroke } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { whyNotDraw } from './why-not-draw.ts';
+import { withYarns } from './with-yarns.ts';
 
 /** The stroke that shows the border; any other one is none of ours. */
 let shownBy: Stroke | null = null;
@@ -30,7 +30,8 @@ export function followBorder(): () => void {
       state.drawing.border !== before.drawing.border ||
       state.motifs !== before.motifs ||
       state.patch !== before.patch ||
-      state.open?.layer !== before.open?.layer;
+      state.open?.layer !== before.open?.layer ||
+      state.open?.savedAt !== before.open?.savedAt;
     if (isOther) showBorder();
   });
   return () => {
@@ -49,12 +50,13 @@ function showBorder(): void {
     return;
   }
   if (!isBorderShown()) {
-    beginStroke('Border');
+    beginStroke('Border', true);
     shownBy = studio.getState().open?.stroke ?? null;
   }
   const { group, edges, insetCells, corners } = drawing.border;
-  const strips = borderStrips({ group, motif, edges, insetCells, corners }, open.design);
-  stroke(paintStrips(open.layer, strips, open.design), true);
+  const { block, newYarns } = motif;
+  const strips = borderStrips({ group, motif: block, edges, insetCells, corners }, open.design);
+  stroke(withYarns(paintStrips(open.layer, strips, open.design), newYarns), true);
 }
 
 function hideBorder(): void {
@@ -74,12 +76,12 @@ export function drawBorder(): void {
     );
     return;
   }
-  endStroke();
+  keepStroke();
   shownBy = null;
 }
 
 /** The piece that the border is laid from: the chosen cells of the layer drawn on, or a motif that was kept. */
-export function borderMotif(): Block | null {
+export function borderMotif(): FittedMotif | null {
   const { open, patch, motifs, drawing } = studio.getState();
   if (!open) return null;
   // Taken from below what is shown, so that a border does not grow out of its own picture.
@@ -87,9 +89,9 @@ export function borderMotif(): Block | null {
   const kept = motifs?.find(({ id }) => id === drawing.border.motif);
   if (kept) {
     const fitted = blockOfMotif(kept, design);
-    return fitted.ok && fitted.value.newYarns.length === 0 ? fitted.value.block : null;
+    return fitted.ok ? fitted.value : null;
   }
   if (!patch?.mask.bounds) return null;
   const block = liftBlock(layerOf(design, open.layer).rows, patch.mask);
-  return block.cells.some((code) => code !== EMPTY) ? block : null;
+  return block.cells.some((code) => code !== EMPTY) ? { block, newYarns: [] } : null;
 }

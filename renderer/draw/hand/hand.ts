@@ -121,8 +121,12 @@ function meansNow(): Means | null {
 }
 
 function draw(cells: readonly Cell[]): void {
+  if (!pressed) return;
+  // Something else was done in the midst of it, such as saving, and ended the stroke: it goes on as another.
+  if (!pressed.deed.own && !pressed.deed.at && !studio.getState().open?.stroke)
+    beginStroke(pressed.deed.label);
   const means = meansNow();
-  if (!means || !pressed) return;
+  if (!means) return;
   const { deed, from, at, held, isShape } = pressed;
   if (deed.own) deed.own.move(means, at, held);
   else if (isShape) stroke(drawStrips(means, deed.between!(means, from, at, held)), true);

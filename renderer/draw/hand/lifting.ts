@@ -8,13 +8,14 @@ import { blockStrips, erasureStrips } from '../../../shared/chart/patch/block-st
 import { liftBlock } from '../../../shared/chart/patch/lift-block.ts';
 import { type Mask, maskOf } from '../../../shared/chart/patch/mask.ts';
 import { type ChartSize, isInside } from '../../../shared/chart/tools/cell.ts';
-import { joinStrips, noStrips, type Strips } from '../../../shared/chart/tools/strips.ts';
+import { joinStrips, noStrips } from '../../../shared/chart/tools/strips.ts';
 import { EMPTY } from '../../../shared/design/codes.ts';
 import { layerOf } from '../../../shared/design/design.ts';
 import { beginStroke, dropStroke, stroke } from '../../store/changing.ts';
 import type { Lifted } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { drawStrips } from './draw-strips.ts';
+import { withYarns } from './with-yarns.ts';
 
 /** What is in the air; null where all is tied down. */
 export function liftedNow(): Lifted | null {
@@ -30,32 +31,28 @@ export function liftPatch(label: string, isCopy: boolean): boolean {
   const { bounds } = patch.mask;
   const block = liftBlock(layerOf(open.design, open.layer).rows, patch.mask);
   if (block.cells.every((code) => code === EMPTY)) return false;
-  holdBlock(
-    label,
-    block,
-    bounds.top,
-    bounds.left,
-    isCopy ? noStrips : erasureStrips(patch.mask),
-    shapeOf(patch.mask),
-  );
+  holdBlock(label, block, bounds.top, bounds.left, {
+    left: isCopy ? noStrips : erasureStrips(patch.mask),
+    shape: shapeOf(patch.mask),
+    home: patch.mask,
+  });
   return true;
 }
 
-/**
- * Holds a block over the layer drawn on with its top left cell at a place. `left` is what lifting it left empty;
- * `shape` says which cells belong to the patch, 1 or 0, where that is more than its cells with a code.
- */
+/** What a block that is held may have besides its cells; see `Lifted`. */
+type Held = Partial<Pick<Lifted, 'left' | 'shape' | 'yarns' | 'home'>>;
+
+/** Holds a block over the layer drawn on with its top left cell at a place. */
 export function holdBlock(
   label: string,
   block: Block,
   row: number,
   column: number,
-  left: Strips = noStrips,
-  shape: Block = { ...block, cells: block.cells.map((code) => (code === EMPTY ? 0 : 1)) },
+  { left = noStrips, shape = knotsOf(block), yarns = [], home = null }: Held = {},
 ): void {
   beginStroke(label);
-  const held = studio.getState().open?.stroke;
-  if (held) putDown({ block, shape, row, column, left, stroke: held });
+  const stroke = studio.getState().open?.stroke;
+  if (stroke) putDown({ block, shape, row, column, left, yarns, home, stroke });
 }
 
 export function moveLifted(rowsBy: number, columnsBy: number): void {
@@ -73,20 +70,30 @@ export function turnLifted(turn: (block: Block) => Block): void {
   putDown({ ...lifted, block, shape: turn(lifted.shape), row, column });
 }
 
-/** Takes back what was lifted, as if it had never been. */
+/** Takes back what was lifted, as if it had never been; what was chosen before is chosen again. */
 export function dropLifted(): void {
-  const { patch } = studio.getState();
-  if (!liftedNow()) return;
+  const lifted = liftedNow();
+  if (!lifted) return;
   dropStroke();
-  if (patch) studio.setState({ patch: null });
+  studio.setState({ patch: lifted.home && { mask: lifted.home, lifted: null } });
+}
+
+/** Puts what is in the air back to where it was at an earlier time. */
+export function putBack(lifted: Lifted): void {
+  if (liftedNow()?.stroke === lifted.stroke) putDown(lifted);
 }
 
 function putDown(lifted: Lifted): void {
   const { open, drawing } = studio.getState();
   if (!open) return;
-  const { block, row, column, left } = lifted;
-  stroke(drawStrips({ open, drawing }, joinStrips([left, blockStrips(block, row, column)])), true);
+  const { block, row, column, left, yarns } = lifted;
+  const paint = drawStrips({ open, drawing }, joinStrips([left, blockStrips(block, row, column)]));
+  stroke(withYarns(paint, yarns), true);
   studio.setState({ patch: { mask: maskAt(lifted, open.design), lifted } });
+}
+
+function knotsOf(block: Block): Block {
+  return { ...block, cells: block.cells.map((code) => (code === EMPTY ? 0 : 1)) };
 }
 
 function maskAt({ shape, row, column }: Lifted, size: ChartSize): Mask {

@@ -11,16 +11,32 @@ import { lineCells } from '../../../shared/chart/tools/line-cells.ts';
 import { layerOf } from '../../../shared/design/design.ts';
 import { tellProblem } from '../../shell/notices.tsx';
 import { endStroke } from '../../store/changing.ts';
+import type { Lifted } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import type { Held } from '../../surface/gestures.ts';
 import type { Deed, Means } from './deed.ts';
-import { dropLifted, liftedNow, liftPatch, moveLifted } from './lifting.ts';
+import { dropLifted, liftedNow, liftPatch, moveLifted, putBack } from './lifting.ts';
 import { whyNotDraw } from './why-not-draw.ts';
 
 /** What a press of the tool is doing. */
 type Doing =
-  | { readonly kind: 'choose'; readonly before: Mask | null; readonly way: Cell[]; readonly held: Held }
-  | { readonly kind: 'move'; from: Cell; isLifted: boolean; readonly held: Held };
+  | {
+      readonly kind: 'choose';
+      /** What is added to or taken from. */
+      readonly before: Mask | null;
+      /** What was chosen when it was pressed. */
+      readonly was: Mask | null;
+      readonly way: Cell[];
+      readonly held: Held;
+    }
+  | {
+      readonly kind: 'move';
+      from: Cell;
+      isLifted: boolean;
+      /** What was in the air when it was pressed, and where. */
+      readonly was: Lifted | null;
+      readonly held: Held;
+    };
 
 let doing: Doing | null = null;
 
@@ -31,12 +47,14 @@ export const patchDeed: Deed = {
     begin(means, cell, held) {
       const { patch } = studio.getState();
       if (patch && isChosen(patch.mask, cell) && !held.shift && !held.alt) {
-        doing = { kind: 'move', from: cell, isLifted: liftedNow() !== null && !held.copy, held };
+        const was = held.copy ? null : liftedNow();
+        doing = { kind: 'move', from: cell, isLifted: was !== null, was, held };
         return;
       }
       endStroke();
       const keeps = held.shift || held.alt;
-      doing = { kind: 'choose', before: keeps ? (patch?.mask ?? null) : null, way: [cell], held };
+      const was = patch?.mask ?? null;
+      doing = { kind: 'choose', before: keeps ? was : null, was, way: [cell], held };
       choose(means);
     },
 
@@ -64,9 +82,11 @@ export const patchDeed: Deed = {
     },
 
     drop() {
+      // Only this press is taken back, not what was in the air before it.
       if (doing?.kind === 'choose')
-        studio.setState({ patch: doing.before ? { mask: doing.before, lifted: null } : null });
-      else dropLifted();
+        studio.setState({ patch: doing.was && { mask: doing.was, lifted: null } });
+      else if (doing?.was) putBack(doing.was);
+      else if (doing?.isLifted) dropLifted();
       doing = null;
     },
   },

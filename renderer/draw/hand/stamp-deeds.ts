@@ -3,6 +3,7 @@
  * else is done; and Border, shown on the chart while its options are chosen and drawn when the chart is pressed.
  */
 import type { Block } from '../../../shared/chart/patch/block.ts';
+import type { FittedMotif } from '../../../shared/chart/patch/block-of-motif.ts';
 import { blockStrips } from '../../../shared/chart/patch/block-strips.ts';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import { noStrips } from '../../../shared/chart/tools/strips.ts';
@@ -11,7 +12,7 @@ import { endStroke } from '../../store/changing.ts';
 import { drawBorder } from './border-preview.ts';
 import type { Deed, Means } from './deed.ts';
 import { dropLifted, holdBlock, moveLifted } from './lifting.ts';
-import { addMotifYarns, motifBlock } from './motif-block.ts';
+import { motifBlock } from './motif-block.ts';
 import { textBlock } from './text-block.ts';
 
 export const textDeed: Deed = stampDeed(
@@ -24,18 +25,11 @@ export const motifDeed: Deed = stampDeed(
   'Motif',
   motifBlock,
   'Choose a motif in the bar below; a patch can be kept as one.',
-  addMotifYarns,
 );
 
 export const borderDeed: Deed = { label: 'Border', draws: true, at: drawBorder };
 
-/** `prepare` is done before the block is set down, where it needs what the design does not have yet. */
-function stampDeed(
-  label: string,
-  blockOf: (means: Means) => Block | null,
-  missing: string,
-  prepare: () => void = () => undefined,
-): Deed {
+function stampDeed(label: string, blockOf: (means: Means) => FittedMotif | null, missing: string): Deed {
   let last: Cell | null = null;
   return {
     label,
@@ -43,11 +37,10 @@ function stampDeed(
     own: {
       begin(means, cell) {
         endStroke();
-        const block = blockOf(means);
-        if (!block) return tellProblem(missing);
-        prepare();
-        const { row, column } = centred(block, cell);
-        holdBlock(label, block, row, column);
+        const made = blockOf(means);
+        if (!made) return tellProblem(missing);
+        const { row, column } = centred(made.block, cell);
+        holdBlock(label, made.block, row, column, { yarns: made.newYarns });
         last = cell;
       },
       move(_, cell) {
@@ -63,10 +56,10 @@ function stampDeed(
       },
     },
     ghost: (means, cell) => {
-      const block = blockOf(means);
-      if (!block) return noStrips;
-      const { row, column } = centred(block, cell);
-      return blockStrips(block, row, column);
+      const made = blockOf(means);
+      if (!made) return noStrips;
+      const { row, column } = centred(made.block, cell);
+      return blockStrips(made.block, row, column);
     },
   };
 }

@@ -3,6 +3,7 @@
  * layer drawn on, each change is one step of the history, and each says what it did, since the panel may be folded.
  */
 import type { CommandId } from '../../../shared/commands.ts';
+import { EMPTY } from '../../../shared/design/codes.ts';
 import { type Layer, layerOf } from '../../../shared/design/design.ts';
 import type { Edit } from '../../../shared/design/edits.ts';
 import {
@@ -16,8 +17,8 @@ import {
 } from '../../../shared/design/layer-edits.ts';
 import type { Result } from '../../../shared/result.ts';
 import { tell, tellProblem } from '../../shell/notices.tsx';
-import { change, chooseLayer } from '../../store/changing.ts';
-import type { OpenDesign } from '../../store/state.ts';
+import { beginStroke, change, chooseLayer, stroke } from '../../store/changing.ts';
+import type { OpenDesign, Stroke } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { whyNotDraw } from '../hand/why-not-draw.ts';
 import { placeInWords } from './layer-words.ts';
@@ -89,12 +90,28 @@ function moveContentBy(columns: number, rows: number): () => void {
   return () =>
     withChosen(({ open, layer }) => {
       const fault = whyNotDraw(open);
-      const edit = fault ? null : moveContent(open.design, layer.id, columns, rows);
-      if (fault) tellProblem(fault);
-      else if (edit) change('Move a layer’s cells', edit);
-      else tell(`“${layer.name}” has no cells to move.`);
+      if (fault) {
+        tellProblem(fault);
+        return;
+      }
+      if (!moving || open.stroke !== moving.stroke) {
+        if (layer.rows.every((row) => row.every((code) => code === EMPTY))) {
+          tell(`“${layer.name}” has no cells to move.`);
+          return;
+        }
+        beginStroke('Move a layer’s cells');
+        moving = { stroke: studio.getState().open!.stroke!, columns: 0, rows: 0 };
+      }
+      moving = { ...moving, columns: moving.columns + columns, rows: moving.rows + rows };
+      stroke(moveContent(moving.stroke.from, layer.id, moving.columns, moving.rows), true);
     });
 }
+
+/**
+ * How far the cells were moved in the stroke that is open. Each move starts from where they were at first, so that what
+ * went beyond the edge comes back with them, as long as nothing else is done between.
+ */
+let moving: { readonly stroke: Stroke; readonly columns: number; readonly rows: number } | null = null;
 
 export const layerCommands = {
   'add-layer': put('Add a layer', addLayer),

@@ -29,7 +29,7 @@ export async function keepMotif(): Promise<void> {
   const { open, mask } = chosen;
   const ofLayer = liftBlock(layerOf(open.design, open.layer).rows, mask);
   const block = ofLayer.cells.some((code) => code !== EMPTY) ? ofLayer : liftSeen(open.chart, mask);
-  const name = await askForName('Keep as a motif', `Motif ${(studio.getState().motifs?.length ?? 0) + 1}`);
+  const name = await askForName('Keep as a motif', '');
   if (!name) return;
   const motif = motifOf(crypto.randomUUID(), name, block, open.design.yarns);
   if (!motif.ok) return tellProblem(motif.problem.sentence);

@@ -23,7 +23,6 @@ import type { OpenDesign } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { drawStrips } from '../hand/draw-strips.ts';
 import { dropLifted, holdBlock, liftedNow, liftPatch, moveLifted, turnLifted } from '../hand/lifting.ts';
-import { addYarns } from '../hand/motif-block.ts';
 import { whyNotDraw } from '../hand/why-not-draw.ts';
 import { type Chosen, chosenPatch } from './chosen-patch.ts';
 import { clipboard, keepOnClipboard } from './clipboard.ts';
@@ -69,7 +68,7 @@ function tellNothingHere({ design, layer }: OpenDesign): void {
 }
 
 /** Onto the clipboard: the cells of the layer drawn on, or what is seen through all layers. */
-function copy(isSeen: boolean): boolean {
+function copy(isSeen: boolean, word: 'Copied' | 'Cut' = 'Copied'): boolean {
   endStroke();
   const chosen = chosenPatch();
   if (!chosen) return false;
@@ -77,14 +76,14 @@ function copy(isSeen: boolean): boolean {
   const block = isSeen ? liftSeen(open.chart, mask) : liftBlock(layerOf(open.design, open.layer).rows, mask);
   const { top, left } = mask.bounds!;
   const isKept = keepOnClipboard(block, open.design, { opening: open.opening, row: top, column: left });
-  if (isKept) tell(`Copied ${block.columns} × ${block.rows} cells.`);
+  if (isKept) tell(`${word} ${block.columns} × ${block.rows} cells.`);
   else tellNothingHere(open);
   return isKept;
 }
 
 function cut(): void {
   const { open } = studio.getState();
-  if (open && mayDraw(open) && copy(false)) unpickPatch('Cut');
+  if (open && mayDraw(open) && copy(false, 'Cut')) unpickPatch('Cut');
 }
 
 function paste(): void {
@@ -103,11 +102,10 @@ function paste(): void {
     return;
   }
   const { block, newYarns } = fitted.value;
-  if (newYarns.length > 0) addYarns(open.design.yarns, newYarns);
   const isHome = kept.opening === open.opening && kept.row < open.design.rows;
   const at = isHome ? kept : (under ?? { row: 0, column: 0 });
   studio.setState({ tool: 'patch' });
-  holdBlock('Paste', block, at.row, at.column);
+  holdBlock('Paste', block, at.row, at.column, { yarns: newYarns });
 }
 
 /** Draws on the chosen cells of the layer; the symmetry copies that too. */

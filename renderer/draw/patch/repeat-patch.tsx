@@ -8,7 +8,7 @@ import { layerOf } from '../../../shared/design/design.ts';
 import { ask } from '../../shell/dialogs.tsx';
 import { Choices, NumberField } from '../../shell/fields.tsx';
 import { tellProblem } from '../../shell/notices.tsx';
-import { beginStroke, dropStroke, endStroke, stroke } from '../../store/changing.ts';
+import { beginStroke, dropStroke, endStroke, keepStroke, stroke } from '../../store/changing.ts';
 import { studio } from '../../store/studio.ts';
 import { whyNotDraw } from '../hand/why-not-draw.ts';
 import { chosenPatch } from './chosen-patch.ts';
@@ -32,14 +32,14 @@ export async function repeatPatch(): Promise<void> {
     const strips = tiledStrips(block, area, { at: { row: top, column: left }, ...spacing });
     stroke(paintStrips(open.layer, strips, open.design), true);
   };
-  beginStroke('Repeat a patch');
+  beginStroke('Repeat a patch', true);
   const isMine = studio.getState().open?.stroke;
   const isSure = await ask<true>({
     label: 'Repeat the patch',
     body: (answer) => <RepeatSheet show={show} answer={answer} />,
   });
   if (studio.getState().open?.stroke !== isMine) return;
-  if (isSure) endStroke();
+  if (isSure) keepStroke();
   else dropStroke();
 }
 

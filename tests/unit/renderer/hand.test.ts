@@ -2,11 +2,12 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import { drawBorder, followBorder } from '../../../renderer/draw/hand/border-preview.ts';
 import { hand, isPressed } from '../../../renderer/draw/hand/hand.ts';
 import { dropLifted, moveLifted } from '../../../renderer/draw/hand/lifting.ts';
+import { layerCommands } from '../../../renderer/draw/layers/layer-deeds.ts';
 import { nudgePatch, patchCommands } from '../../../renderer/draw/patch/patch-deeds.tsx';
 import { changeSymmetry } from '../../../renderer/draw/symmetry/symmetry-deeds.ts';
-import { change, chooseLayer, endStroke, undoStep } from '../../../renderer/store/changing.ts';
+import { change, chooseLayer, endStroke, redoStep, undoStep } from '../../../renderer/store/changing.ts';
 import type { Tool } from '../../../renderer/store/state.ts';
-import { changeDrawing, chooseCode, openDesign, studio } from '../../../renderer/store/studio.ts';
+import { changeDrawing, chooseCode, isUnsaved, openDesign, studio } from '../../../renderer/store/studio.ts';
 import type { Held } from '../../../renderer/surface/gestures.ts';
 import type { Motif } from '../../../shared/chart/patch/motif.ts';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
@@ -233,6 +234,63 @@ describe('a patch', () => {
     expect(open().history.done).toEqual([]);
   });
 
+  it('has its outline where its cells are after undoing and redoing a move', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    nudgePatch(1, 2);
+    undoStep();
+    expect(chosenCells()).toEqual(['##....', '##....', '......']);
+    redoStep();
+    expect(chosenCells()).toEqual(['......', '..##..', '..##..']);
+    expect(lettersOf(open().design, 1)).toEqual(['......', '..b...', '...c..']);
+  });
+
+  it('goes back only by the last drag when a second finger takes that back', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    nudgePatch(1, 2);
+    hand.press(cell(1, 2));
+    hand.move([cell(1, 4)]);
+    hand.drop();
+    expect(lettersOf(open().design, 1)).toEqual(['......', '..b...', '...c..']);
+    expect(chosenCells()).toEqual(['......', '..##..', '..##..']);
+  });
+
+  it('is still chosen where the press that would have chosen others is taken back', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    hand.press(cell(2, 5));
+    hand.drop();
+    expect(chosenCells()).toEqual(['##....', '##....', '......']);
+  });
+
+  it('stays on its layer when another is chosen, and is let go of', () => {
+    draw('patch', cell(0, 0), cell(1, 1));
+    nudgePatch(0, 1);
+    chooseLayer('sheet-1');
+    expect(studio.getState().patch).toBeNull();
+    expect(lettersOf(open().design, 1)[0]).toBe('.b....');
+  });
+
+  it('pasted into a design that lacks its yarns brings them along, and takes them away when it is dropped', () => {
+    const heather = { ...open().design.yarns[1]!, name: 'Heather', color: '#7a5c8f' };
+    change('Yarn', {
+      kind: 'set',
+      field: 'yarns',
+      value: [open().design.yarns[0]!, heather, open().design.yarns[2]!],
+    });
+    draw('patch', cell(0, 0), cell(1, 1));
+    patchCommands.copy();
+    openDesign(designFromLetters(['aaaa', 'aaaa']), null);
+    const before = open().design.yarns.length;
+    patchCommands.paste();
+    expect(open().design.yarns.at(-1)?.name).toBe('Heather');
+    dropLifted();
+    expect(open().design.yarns).toHaveLength(before);
+    patchCommands.paste();
+    endStroke();
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Paste']);
+    undoStep();
+    expect(open().design.yarns).toHaveLength(before);
+  });
+
   it('fills, unpicks and gathers what is seen', () => {
     draw('patch', cell(0, 0), cell(0, 1));
     chooseCode(4);
@@ -242,6 +300,32 @@ describe('a patch', () => {
     expect(lettersOf(open().design, 1)[0]).toBe('......');
     patchCommands['gather-patch']();
     expect(lettersOf(open().design, 1)[0]).toBe('aa....');
+  });
+});
+
+describe('a stroke in the midst of which something else is done', () => {
+  it('is kept as far as it was drawn, and goes on as another', () => {
+    studio.setState({ tool: 'knot' });
+    hand.press(cell(0, 0));
+    hand.move([cell(0, 1)]);
+    endStroke();
+    hand.move([cell(0, 3)]);
+    hand.release();
+    expect(drawn()[0]).toBe('cccca');
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Knot', 'Knot']);
+  });
+});
+
+describe('the cells of a layer', () => {
+  it('come back from beyond the edge when they are moved back', () => {
+    layerCommands['content-right-ten']();
+    expect(lettersOf(open().design)).toEqual(['.....', '.....', '.....', '.....']);
+    layerCommands['content-left-ten']();
+    layerCommands['content-down']();
+    layerCommands['content-up']();
+    expect(lettersOf(open().design)).toEqual(['aaaaa', 'abbba', 'abaaa', 'aaaaa']);
+    endStroke();
+    expect(open().history.done).toEqual([]);
   });
 });
 
@@ -286,6 +370,43 @@ describe('what is set down ready-made', () => {
     endStroke();
     expect(open().design.yarns.at(-1)?.name).toBe('Heather');
     expect(drawn()[1]).toBe('-gg------------');
+  });
+
+  it('is a border of a kept motif with its own yarns, too', () => {
+    openDesign(designFromLetters(['aaa', 'aaa', 'aaa']), null);
+    const yarns = [{ ...open().design.yarns[1]!, name: 'Heather', color: '#7a5c8f' }];
+    studio.setState({ motifs: [{ id: 'm', name: 'One', columns: 1, yarns, rows: ['1y2'] }], tool: 'border' });
+    const { border } = studio.getState().drawing;
+    changeDrawing({ border: { ...border, motif: 'm' } });
+    const stop = followBorder();
+    expect(drawn()).toEqual(['ggg', 'gag', 'ggg']);
+    drawBorder();
+    stop();
+    changeDrawing({ border });
+    expect(open().design.yarns.at(-1)?.name).toBe('Heather');
+    undoStep();
+    expect(open().design.yarns.some(({ name }) => name === 'Heather')).toBe(false);
+  });
+
+  it('is a border that nothing but drawing it ties', () => {
+    openDesign(
+      designFromLetters([
+        ['aaaa', 'aaaa', 'aaaa'],
+        ['b...', '....', '....'],
+      ]),
+      null,
+    );
+    draw('patch', cell(0, 0));
+    studio.setState({ tool: 'border' });
+    const stop = followBorder();
+    expect(drawn()[0]).toBe('bbbb');
+    // A design that was never saved counts as unsaved; what is only shown adds nothing to it.
+    studio.setState({ open: { ...open(), savedAt: null } });
+    expect(isUnsaved(open())).toBe(false);
+    change('Title', { kind: 'set', field: 'title', value: 'x' });
+    expect(drawn()).toEqual(['baaa', 'aaaa', 'aaaa']);
+    expect(open().history.done.map(({ label }) => label)).toEqual(['Title']);
+    stop();
   });
 
   it('is a border that is only shown until it is drawn', () => {
