@@ -1,7 +1,8 @@
 /**
  * Looks at the picture and plans it in a worker, with the same code as everywhere, so that drawing is never held up. Each
  * question gets three answers: what the picture shows by itself and a quick plan at once, and the full plan when that is
- * done, unless a newer question has come meanwhile.
+ * done, unless a newer question has come meanwhile. The full plan waits until the hand rests, so that a question which
+ * follows soon is not held up by it.
  */
 import type { Chart } from '../../shared/chart/chart.ts';
 import { loneKnots } from '../../shared/chart/cost/lone-knots.ts';
@@ -48,6 +49,11 @@ export interface PlanAnswer {
   readonly looseEnds: Uint8Array | null;
 }
 
+/** The hand rests where no question has come for so long. */
+const restMs = 200;
+/** How long it plans between two looks at what has come in. */
+const lookMs = 15;
+
 let newest = 0;
 /** Remembers the chart before, from which the next one mostly differs little. */
 const live = new LivePlans();
@@ -59,11 +65,15 @@ self.addEventListener('message', async ({ data }: MessageEvent<PlanQuestion>) =>
   const quick = live.plan(design, chart);
   self.postMessage(planAnswer(data, quick, !quick.ok));
   if (!quick.ok) return;
+  await newsArrives(restMs);
   const steps = planSteps(design, chart);
-  for (let step = steps.next(); ; step = steps.next()) {
+  let looked = performance.now();
+  while (newest === data.number) {
+    const step = steps.next();
     if (step.done) return self.postMessage(planAnswer(data, step.value, true));
+    if (performance.now() - looked < lookMs) continue;
     await newsArrives();
-    if (newest !== data.number) return;
+    looked = performance.now();
   }
 });
 
@@ -95,7 +105,7 @@ function planAnswer(
   };
 }
 
-/** Lets a question in that waits. */
-function newsArrives(): Promise<void> {
-  return new Promise((resolve) => setTimeout(resolve));
+/** Lets in a question that waits, or that comes within so many ms. */
+function newsArrives(withinMs = 0): Promise<void> {
+  return new Promise((resolve) => setTimeout(resolve, withinMs));
 }

@@ -24,11 +24,14 @@ import { StrandTables } from './strand-tables.ts';
 export function* planFully(question: PlanQuestion, liveWish?: number): Generator<number, StrandChoice> {
   const links = new Links(question);
   const quick = quickStrands(question, links);
+  // Each of these parts takes up to a tenth of a second, so there is a step between any two.
+  yield 0;
   // The careful person begins with bare cords.
   const start = question.tied ? quick : cheaperByYarn(question, quick, carefulStrands(question));
   yield 0;
   const tables = new StrandTables(question, start.previous);
   const crowd = liveWish === undefined ? null : new Crowd(question, start.previous, liveWish);
+  yield 0;
   const tries = Math.min(mostTries, triesPerRun * question.runs.count);
   yield* coolStrands(question, links, tables, tries, seededChance(1), crowd);
   const cooled = bestPieces(question, tables.previous);

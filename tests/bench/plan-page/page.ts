@@ -10,8 +10,10 @@ import { shadedDesign } from '../plan/shaded-design.ts';
 
 /** From the question to the answer with the quick plan's figures, for so many edits of one cell, in ms. */
 async function edits(columns: number, rows: number, count: number): Promise<number[]> {
-  const url = new URL('../../../renderer/planning/planner.worker.ts', import.meta.url);
-  const worker = new Worker(url, { type: 'module' });
+  // The bundler finds a worker only where it stands like this.
+  const worker = new Worker(new URL('../../../renderer/planning/planner.worker.ts', import.meta.url), {
+    type: 'module',
+  });
   const design = shadedDesign(columns, rows);
   let chart = flatten(design);
   const below = chance();
@@ -55,8 +57,10 @@ export interface Patterned {
 }
 
 async function pattern(columns: number, rows: number): Promise<Patterned> {
-  const url = new URL('../../../renderer/planning/pattern.worker.ts', import.meta.url);
-  const worker = new Worker(url, { type: 'module' });
+  // The bundler finds a worker only where it stands like this.
+  const worker = new Worker(new URL('../../../renderer/planning/pattern.worker.ts', import.meta.url), {
+    type: 'module',
+  });
   const design: Design = shadedDesign(columns, rows);
   const chart = flatten(design);
   const began = performance.now();
