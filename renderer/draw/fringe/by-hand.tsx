@@ -92,6 +92,9 @@ export function ByHand({ surface }: { surface: Surface }) {
         }}
         onPointerDown={(event) => {
           if (event.button !== 0) return;
+          // The panel is left before anything is drawn: what was chosen in it is a step of its own, and so is the drag.
+          event.currentTarget.focus({ preventScroll: true });
+          keepFringe();
           event.currentTarget.setPointerCapture(event.pointerId);
           const place = placeOf(event);
           hand.current = place;

@@ -36,12 +36,18 @@ export function setFringe(fringe: Fringe): void {
   keepFringe();
 }
 
-/** Another shape; by hand it begins with the lengths that the cords have. */
+/**
+ * Shows another shape, made from the fringe that is kept, so that shapes passed on the way by keys leave nothing behind.
+ * By hand it begins with the lengths that the cords have.
+ */
 export function chooseShape(shape: Fringe['shape']): void {
-  const fringe = shownFringe(studio.getState());
-  const columns = studio.getState().open?.design.columns;
-  if (!fringe || !columns || fringe.shape === shape) return;
-  if (shape === 'by-hand') setFringe(fringeByHand(fringeMm(columns, fringe).map(Math.round)));
-  else if (shape === 'straight') setFringe({ ...fringe, shape, shortMm: fringe.longMm });
-  else setFringe({ ...fringe, shape });
+  const design = studio.getState().open?.design;
+  if (!design) return;
+  const { columns, fringe } = design;
+  if (fringe.shape === shape) dropFringe();
+  else if (shape === 'by-hand') tryFringe(fringeByHand(fringeMm(columns, fringe).map(Math.round)));
+  else {
+    const { byHandMm: _, ...lengths } = fringe;
+    tryFringe({ ...lengths, shape, shortMm: shape === 'straight' ? fringe.longMm : fringe.shortMm });
+  }
 }

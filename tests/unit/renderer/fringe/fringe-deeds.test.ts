@@ -52,6 +52,21 @@ describe('shaping the fringe', () => {
     expect(shown()).toEqual({ shape: 'straight', longMm: 200, shortMm: 200 });
   });
 
+  it('is one step of the history however many shapes were passed, and the last of them is made from what was kept', () => {
+    for (const shape of ['straight', 'by-hand', 'curve'] as const) chooseShape(shape);
+    keepFringe();
+    expect(open().design.fringe).toEqual({ shape: 'curve', longMm: 200, shortMm: 80 });
+    expect(open().history.done).toHaveLength(1);
+  });
+
+  it('leaves no lengths by hand behind where another shape is chosen', () => {
+    chooseShape('by-hand');
+    keepFringe();
+    chooseShape('inverted-v');
+    keepFringe();
+    expect(open().design.fringe).toEqual({ shape: 'inverted-v', longMm: 200, shortMm: 80 });
+  });
+
   it('does nothing where the shape is chosen already', () => {
     chooseShape('v');
     expect(open().history.done).toEqual([]);
