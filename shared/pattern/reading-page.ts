@@ -16,7 +16,7 @@ export function readingPage(context: PatternContext, chartPages: number): Draft[
   heading(flow, 'The knot');
   paragraph(
     flow,
-    'Every cell is one vertical double half hitch: the yarn lies behind the cord, comes round its front and through, twice, and is drawn tight each time. Two turns one above the other make one knot. The yarn then lies ready behind the next cord.',
+    'Every cell is one vertical double half hitch: the yarn lies behind the cord, comes round its front and through, twice, and is drawn tight each time. Two turns one above the other make one knot. The yarn then lies ready behind the next cord. The next pages show it step by step.',
     { width: flow.area.width * 0.9 },
   );
   return flow.drafts();

@@ -60,13 +60,27 @@ export function pointAt(curve: readonly Bend[], along: Along): Point & { height:
 
 /** Which way the line runs there, as a vector of length 1. */
 export function directionAt(curve: readonly Bend[], along: Along): Point {
+  const { x, y } = speedAt(curve, along);
+  const length = Math.hypot(x, y);
+  return { x: x / length, y: y / length };
+}
+
+/** How much of the curve a short length takes up there. */
+export function shareOfMm(curve: readonly Bend[], along: Along, mm: number): Along {
+  const { x, y } = speedAt(curve, along);
+  return mm / Math.hypot(x, y);
+}
+
+/** In mm to a whole bend. */
+function speedAt(curve: readonly Bend[], along: Along): Point {
   const { bend, t } = bendAt(curve, along);
   const [a, b, c, d] = bend.points;
   const s = 1 - t;
-  const x = s * s * (b.x - a.x) + 2 * s * t * (c.x - b.x) + t * t * (d.x - c.x);
-  const y = s * s * (b.y - a.y) + 2 * s * t * (c.y - b.y) + t * t * (d.y - c.y);
-  const length = Math.hypot(x, y);
-  return { x: x / length, y: y / length };
+  const [p, q, r] = [3 * s * s, 6 * s * t, 3 * t * t];
+  return {
+    x: p * (b.x - a.x) + q * (c.x - b.x) + r * (d.x - c.x),
+    y: p * (b.y - a.y) + q * (c.y - b.y) + r * (d.y - c.y),
+  };
 }
 
 function bendAt(curve: readonly Bend[], along: Along): { bend: Bend; t: number } {

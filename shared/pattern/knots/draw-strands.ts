@@ -6,7 +6,15 @@
 import type { PathItem, PathStep } from '../page.ts';
 import { inks } from '../style.ts';
 import { crossingsOf } from './crossings.ts';
-import { type Along, type Bend, curveThrough, directionAt, pathBetween, pointAt } from './curve.ts';
+import {
+  type Along,
+  type Bend,
+  curveThrough,
+  directionAt,
+  pathBetween,
+  pointAt,
+  shareOfMm,
+} from './curve.ts';
 import { looks, twistMarks } from './looks.ts';
 import { diametersMm, type Strand } from './strand.ts';
 
@@ -14,7 +22,7 @@ import { diametersMm, type Strand } from './strand.ts';
 const GAP_MM = 0.45;
 
 /** Pieces of one strand overlap by this, so that no seam shows between them. */
-const SEAM: Along = 0.012;
+const SEAM_MM = 0.08;
 
 interface Piece {
   readonly strand: Strand;
@@ -39,7 +47,7 @@ export function drawStrands(strands: readonly Strand[]): PathItem[] {
     ),
   );
   return [
-    ...pieces.sort((a, b) => a.height - b.height).flatMap(drawPiece),
+    ...alike(pieces.sort((a, b) => a.height - b.height)).flatMap(drawTogether),
     ...strands.flatMap(({ to }, i) => (to === 'moves' ? [arrow(curves[i]!)] : [])),
   ];
 }
@@ -64,40 +72,79 @@ function piecesOf(
   return pieces;
 }
 
-function drawPiece({ strand, curve, from, to, isOver }: Piece): PathItem[] {
-  const { material } = strand;
+/** Pieces of one height never cross: neighbours in the order that look alike can be drawn at one go. */
+function alike(sorted: readonly Piece[]): Piece[][] {
+  const groups: Piece[][] = [];
+  for (const piece of sorted) {
+    const group = groups.at(-1);
+    const first = group?.[0];
+    if (
+      group &&
+      first &&
+      first.height === piece.height &&
+      first.strand.material === piece.strand.material &&
+      isRound(first) === isRound(piece)
+    ) {
+      group.push(piece);
+    } else groups.push([piece]);
+  }
+  return groups;
+}
+
+function isRound({ strand }: Piece): boolean {
+  return strand.from === 'round' && strand.to === 'round';
+}
+
+function drawTogether(pieces: readonly Piece[]): PathItem[] {
+  const first = pieces[0]!;
+  const { material } = first.strand;
   const { edge, body, edgeMm } = looks[material];
   const diameter = diametersMm[material];
-  const isWhole = from === 0 && to === curve.length;
-  const round = isWhole && strand.from === 'round' && strand.to === 'round';
-  const stroke = (steps: readonly PathStep[], color: string, widthMm: number): PathItem => ({
+  const stroke = (parts: readonly Piece[], longerMm: number, color: string, widthMm: number): PathItem => ({
     kind: 'path',
-    steps,
+    steps: parts.flatMap((piece) => lengthened(piece, longerMm)),
     stroke: color,
     strokeMm: widthMm,
-    ...(round && { cap: 'round' }),
+    ...(isRound(first) && { cap: 'round' }),
   });
-  const steps = pathBetween(curve, Math.max(from - SEAM, 0), Math.min(to + SEAM, curve.length));
+  const onTop = pieces.filter(({ isOver }) => isOver);
   return [
-    ...(isOver
-      ? [stroke(pathBetween(curve, from + SEAM, to - SEAM), inks.paper, diameter + 2 * GAP_MM)]
-      : []),
-    stroke(steps, edge, diameter),
-    stroke(steps, body, diameter - 2 * edgeMm),
-    ...twistMarks(material, curve, from, to, diameter),
-    ...(from === 0 && strand.from === 'cut' ? [cutEnd(curve, 0, diameter, edge)] : []),
-    ...(to === curve.length && strand.to === 'cut' ? [cutEnd(curve, curve.length, diameter, edge)] : []),
+    stroke(onTop, -SEAM_MM, inks.paper, diameter + 2 * GAP_MM),
+    stroke(pieces, SEAM_MM, edge, diameter),
+    // Longer than the edge, whose end would else show as a line across the strand.
+    stroke(pieces, 2 * SEAM_MM, body, diameter - 2 * edgeMm),
+    twistMarks(material, pieces, diameter),
+    cutEnds(pieces, diameter, edge),
+  ].filter(({ steps }) => steps.length > 0);
+}
+
+/** A piece with this much more at both its ends, but no more than the strand has. */
+function lengthened({ curve, from, to }: Piece, mm: number): PathStep[] {
+  const start = from - shareOfMm(curve, from, mm);
+  const end = to + shareOfMm(curve, to, mm);
+  return pathBetween(curve, Math.max(start, 0), Math.min(end, curve.length));
+}
+
+/** Closes the outline where a strand was cut off. */
+function cutEnds(pieces: readonly Piece[], diameter: number, color: string): PathItem {
+  const steps = pieces.flatMap(({ strand, curve, from, to }) => [
+    ...(from === 0 && strand.from === 'cut' ? acrossStrand(curve, 0, diameter / 2) : []),
+    ...(to === curve.length && strand.to === 'cut' ? acrossStrand(curve, to, diameter / 2) : []),
+  ]);
+  return { kind: 'path', steps, stroke: color, strokeMm: 0.4 };
+}
+
+function acrossStrand(curve: readonly Bend[], along: Along, half: number): PathStep[] {
+  const place = beside(curve, along);
+  return [
+    ['M', ...place(0, -half)],
+    ['L', ...place(0, half)],
   ];
 }
 
 /** The head of an arrow just beyond the end. */
 function arrow(curve: readonly Bend[]): PathItem {
-  const { x, y } = pointAt(curve, curve.length);
-  const way = directionAt(curve, curve.length);
-  const place = (along: number, across: number): [number, number] => [
-    x + way.x * along - way.y * across,
-    y + way.y * along + way.x * across,
-  ];
+  const place = beside(curve, curve.length);
   const steps: PathStep[] = [
     ['M', ...place(0.6, -1.7)],
     ['L', ...place(3.9, 0)],
@@ -107,14 +154,9 @@ function arrow(curve: readonly Bend[]): PathItem {
   return { kind: 'path', steps, fill: inks.text };
 }
 
-/** Closes the outline where a strand was cut off. */
-function cutEnd(curve: readonly Bend[], along: Along, diameter: number, color: string): PathItem {
+/** Places near one of a curve, by how far along the strand and across it they lie, in mm. */
+function beside(curve: readonly Bend[], along: Along): (onward: number, across: number) => [number, number] {
   const { x, y } = pointAt(curve, along);
   const way = directionAt(curve, along);
-  const half = diameter / 2;
-  const steps: PathStep[] = [
-    ['M', x - way.y * half, y + way.x * half],
-    ['L', x + way.y * half, y - way.x * half],
-  ];
-  return { kind: 'path', steps, stroke: color, strokeMm: 0.4 };
+  return (onward, across) => [x + way.x * onward - way.y * across, y + way.y * onward + way.x * across];
 }

@@ -5,6 +5,7 @@
 
 import { drawnTight, firstTurn, layingBehind, secondTurn } from './half-hitches.ts';
 import { endsThroughFold, foldLaidOver, headDrawnTight } from './larks-head.ts';
+import { whatIsDrawn } from './legend.ts';
 import { mirrored } from './mirrored.ts';
 import type { Picture } from './picture.ts';
 import {
@@ -39,6 +40,17 @@ export interface KnotLesson {
 type Side = Towards;
 
 const otherSide: Record<Side, Side> = { right: 'left', left: 'right' };
+
+/** What the drawings are made of. */
+export function legend(): KnotLesson {
+  return lesson('right', 'In these drawings', [
+    [
+      whatIsDrawn,
+      'Where a strand goes behind another, it is interrupted.',
+      'Thick and pale: cord. Dark: the yarn. Pale with dark ticks: another yarn. An arrow: the end in your hand.',
+    ],
+  ]);
+}
 
 /** Mounting comes first and is the same for both directions. */
 export function mounting(towards: Towards): KnotLesson {
@@ -82,7 +94,7 @@ export function theKnot(towards: Towards): KnotLesson {
     [
       drawnTight,
       'Draw it tight against the first. The yarn lies ready behind the next cord.',
-      'The tight knot: two turns, one above the other, over the front of the cord. The yarn goes on behind the next cord.',
+      `The tight knot: two turns, one above the other, over the front of the cord. The yarn goes on to the ${towards}, behind the next cord.`,
     ],
   ]);
 }

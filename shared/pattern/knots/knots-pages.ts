@@ -18,6 +18,7 @@ import {
   joining,
   type KnotLesson,
   type KnotStep,
+  legend,
   mounting,
   type Towards,
   theKnot,
@@ -37,10 +38,10 @@ export function knotsPages({ sheet, chart }: PatternContext): Draft[] {
   const flow = newFlow(sheet, 'The knots explained');
   paragraph(
     flow,
-    `Seen from the front. Where a strand goes behind another it is interrupted; an arrow is the end in your hand. Row 1 of this pattern goes to the ${towards}, and the drawings follow it. A row that goes to the ${back} is tied the same way, in a mirror.`,
-    { width: flow.area.width * 0.9, after: 3 },
+    `Seen from the front. Row 1 of this pattern goes to the ${towards}, and the drawings follow it. A row that goes to the ${back} is tied the same way, in a mirror.`,
+    { width: flow.area.width * 0.9, after: 5 },
   );
-  line(flow, 4, [mounting(towards)]);
+  line(flow, 4, [mounting(towards), legend()]);
   line(flow, 4, [theKnot(towards)]);
   line(flow, 4, [theKnot(back)]);
   flow.nextPage();
@@ -65,7 +66,11 @@ function line(flow: Flow, columns: 3 | 4, lessons: readonly KnotLesson[]): void 
     flow.put(...headOf(title, left, left + steps.length * (column + GAP_MM) - GAP_MM, flow.y));
     steps.forEach((step, i) => {
       flow.put(
-        ...stepOf(step, i + 1, { x: left + i * (column + GAP_MM), y: flow.y + HEAD_MM, width: column }),
+        ...stepOf(step, steps.length > 1 ? String(i + 1) : '', {
+          x: left + i * (column + GAP_MM),
+          y: flow.y + HEAD_MM,
+          width: column,
+        }),
       );
     });
     at += steps.length;
@@ -99,24 +104,31 @@ function wrapped(sentence: string, column: number): string[] {
   return wrapText(sentence, 'sans', sizes.note, column - NUMBER_MM);
 }
 
-/** The drawing, and below it its number (from 1) and sentence. */
+/** The drawing, and below it its number and sentence. A step that is the only one has no number. */
 function stepOf(
   { picture, sentence, alt }: KnotStep,
-  number: number,
+  number: string,
   { x, y, width }: { x: number; y: number; width: number },
 ): Item[] {
   const items: PlainItem[] = drawPicture(picture, x + width / 2, y);
   const from = y + PICTURE_MM + TEXT_FROM_MM;
   return [
     { kind: 'figure', alt, items },
-    label(x, from + sizes.note * 1.1, String(number), {
-      face: 'serif-bold',
-      sizeMm: sizes.note,
-      color: inks.accent,
-      role: 'paragraph',
-    }),
+    ...(number === ''
+      ? []
+      : [
+          label(x, from + sizes.note * 1.1, number, {
+            face: 'serif-bold',
+            sizeMm: sizes.note,
+            color: inks.accent,
+            role: 'paragraph',
+          }),
+        ]),
     ...wrapped(sentence, width).map((text, i) =>
-      label(x + NUMBER_MM, from + sizes.note * (1.1 + i * LEADING), text, { sizeMm: sizes.note }),
+      label(number === '' ? x : x + NUMBER_MM, from + sizes.note * (1.1 + i * LEADING), text, {
+        sizeMm: sizes.note,
+        ...(i === 0 && number === '' && { role: 'paragraph' }),
+      }),
     ),
   ];
 }

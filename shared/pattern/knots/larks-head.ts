@@ -5,6 +5,11 @@
 import type { Picture } from './picture.ts';
 import type { Strand, Waypoint } from './strand.ts';
 
+/** Heights: the dowel's is 0. What goes under the bar is still nearer than the dowel. */
+const FRONT = 2;
+const UNDER_BAR = 0.5;
+const BEHIND = -1;
+
 const dowel: Strand = {
   name: 'dowel',
   material: 'wood',
@@ -26,15 +31,15 @@ export const foldLaidOver: Picture = {
     dowel,
     cutCord(
       [
-        [-3.4, 33, 2],
-        [-3.4, 20, 2],
-        [-3.6, 6, 2],
-        [-6.2, 2.6, 0.5],
-        [-9, 6, -1],
-        [-9.2, 15, -1],
-        [-6.6, 22.4, -1],
+        [-3, 33, FRONT],
+        [-3, 20, FRONT],
+        [-3.4, 6, FRONT],
+        [-6.8, 2.6, 0.5],
+        [-10.2, 6, BEHIND],
+        [-10.8, 14, BEHIND],
+        [-8, 21.6, BEHIND],
       ],
-      [0, 25, -1],
+      [0, 25.4, BEHIND],
     ),
   ],
 };
@@ -45,17 +50,17 @@ export const endsThroughFold: Picture = {
     dowel,
     cutCord(
       [
-        [-3, 33, -1],
-        [-3, 27, -1],
-        [-3, 21, 0],
-        [-3.2, 13, 1.5],
-        [-3.4, 6, 2],
+        [-3, 33, UNDER_BAR],
+        [-3, 27, UNDER_BAR],
+        [-3, 21, UNDER_BAR],
+        [-3.2, 13, FRONT],
+        [-3.4, 6, FRONT],
         [-5.8, 2.6, 0.5],
-        [-8.4, 6, -1],
-        [-8.6, 14, -1],
+        [-8.4, 6, BEHIND],
+        [-8.6, 14, BEHIND],
         [-6.8, 21, 1],
       ],
-      [0, 24, 2],
+      [0, 24, FRONT],
     ),
   ],
 };
@@ -66,17 +71,17 @@ export const headDrawnTight: Picture = {
     dowel,
     cutCord(
       [
-        [-5.4, 33, -1],
-        [-5.2, 25, -1],
-        [-3.2, 18.4, -1],
-        [-2.7, 12, 1.2],
-        [-2.8, 6, 2],
+        [-5.4, 33, UNDER_BAR],
+        [-5.2, 25, UNDER_BAR],
+        [-3.2, 18.4, UNDER_BAR],
+        [-2.7, 12, FRONT],
+        [-2.8, 6, FRONT],
         [-5, 3.1, 0.5],
-        [-7.2, 6, -1],
-        [-7.2, 11.6, -1],
+        [-7.2, 6, BEHIND],
+        [-7.2, 11.6, BEHIND],
         [-5.6, 15.6, 1],
       ],
-      [0, 16.6, 2],
+      [0, 16.6, FRONT],
     ),
   ],
 };

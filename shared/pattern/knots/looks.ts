@@ -29,20 +29,20 @@ export const looks: Readonly<Record<Material, Look>> = {
   cord: {
     edge: darker(COTTON, 0.75),
     edgeMm: 0.25,
-    body: lighter(COTTON, 0.35),
+    body: lighter(COTTON, 0.5),
     twist: { color: darker(COTTON, 0.45), mm: 0.2, apart: 2.2, lean: 1.9 },
   },
   yarn: {
-    edge: darker(inks.accent, 0.45),
+    edge: darker(inks.accent, 0.5),
     edgeMm: 0.2,
-    body: inks.accent,
-    twist: { color: lighter(inks.accent, 0.62), mm: 0.2, apart: 1.3, lean: 1 },
+    body: darker(inks.accent, 0.12),
+    twist: { color: lighter(inks.accent, 0.62), mm: 0.2, apart: 1.5, lean: 1 },
   },
   'other-yarn': {
     edge: '#26333b',
     edgeMm: 0.25,
-    body: '#b9cbd3',
-    twist: { color: '#3d5560', mm: 0.24, apart: 1.15, lean: 0.8 },
+    body: '#dfeaf0',
+    twist: { color: '#2f4650', mm: 0.24, apart: 1.3, lean: 0.8 },
   },
   wood: { edge: darker(wood, 0.55), edgeMm: 0.25, body: lighter(wood, 0.25) },
 };
@@ -50,22 +50,25 @@ export const looks: Readonly<Record<Material, Look>> = {
 /** Where length is measured along a bend, in parts of it. */
 const STEPS = 24;
 
-/** The plies seen on a stretch of a strand, as one path. They go on from stretch to stretch. */
-export function twistMarks(
-  material: Material,
-  curve: readonly Bend[],
-  from: Along,
-  to: Along,
-  diameter: number,
-): PathItem[] {
+/** A part of a curve. */
+interface Stretch {
+  readonly curve: readonly Bend[];
+  readonly from: Along;
+  readonly to: Along;
+}
+
+/** The plies seen on stretches of a material, as one path. They go on from stretch to stretch of a strand. */
+export function twistMarks(material: Material, stretches: readonly Stretch[], diameter: number): PathItem {
   const { twist, edgeMm } = looks[material];
-  if (!twist) return [];
   const half = diameter / 2 - edgeMm;
-  const steps = everyMm(curve, twist.apart)
-    .filter((along) => along >= from && along < to)
-    .flatMap((along) => tick(pointAt(curve, along), directionAt(curve, along), half, twist.lean));
-  if (steps.length === 0) return [];
-  return [{ kind: 'path', steps, stroke: twist.color, strokeMm: twist.mm }];
+  const steps = twist
+    ? stretches.flatMap(({ curve, from, to }) =>
+        everyMm(curve, twist.apart)
+          .filter((along) => along >= from && along < to)
+          .flatMap((along) => tick(pointAt(curve, along), directionAt(curve, along), half, twist.lean)),
+      )
+    : [];
+  return { kind: 'path', steps, ...(twist && { stroke: twist.color, strokeMm: twist.mm }) };
 }
 
 /** Across the strand from edge to edge. */
@@ -80,7 +83,7 @@ function tick(at: Point, way: Point, half: number, lean: number): PathStep[] {
   ];
 }
 
-/** Places a given length apart, half of it from the start. */
+/** Places a given length apart, and half of that at least from both ends, so that no tick sticks out. */
 function everyMm(curve: readonly Bend[], apart: number): Along[] {
   const places: Along[] = [];
   let left = apart / 2;
@@ -97,5 +100,7 @@ function everyMm(curve: readonly Bend[], apart: number): Along[] {
     left -= length - used;
     last = here;
   }
+  // What is left to the next tick tells how far the last one is from the end.
+  if (left > apart / 2) places.pop();
   return places;
 }

@@ -95,4 +95,19 @@ describe('a page on a canvas', () => {
       'text a 60 70 400 40px "Symbols" left',
     ]);
   });
+
+  it('draws all parts of a figure, from back to front', () => {
+    const line = (stroke: string) =>
+      ({
+        kind: 'path',
+        steps: [
+          ['M', 0, 0],
+          ['L', 9, 9],
+        ],
+        stroke,
+        strokeMm: 2,
+      }) as const;
+    const notes = drawn({ kind: 'figure', alt: 'Two strands', items: [line('#111111'), line('#eeeeee')] });
+    expect(notes.slice(1)).toEqual(['stroke #111111 2', 'stroke #eeeeee 2']);
+  });
 });

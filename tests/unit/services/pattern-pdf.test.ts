@@ -118,6 +118,15 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
     expect(tree).toContain('Chart, rows 1 to 5, cords 1 to 16.');
   });
 
+  it('is read aloud with each drawing of a knot as one figure, before its sentence', async () => {
+    const pdf = await read((await made(design())).bytes);
+    const page = await pdf.getPage(await pageOf(pdf, 'The knots explained'));
+    const tree = JSON.stringify(await page.getStructTree());
+    expect(tree.match(/"role":"Figure"/g)).toHaveLength(12);
+    const fold = 'The cord lies over the front of the dowel twice; its fold hangs behind the dowel.';
+    expect(tree.slice(tree.indexOf(fold)).indexOf('"role":"P"')).toBeGreaterThan(0);
+  });
+
   it('prints Greek and Cyrillic names as they are', async () => {
     const base = design();
     const names = ['Πράσινο ελιάς', 'Тёмно-синяя', 'Łąka', 'Ḉedilla'];
