@@ -1,33 +1,33 @@
-/** Short sentences for the person: what was saved, undone, or went wrong. Read aloud politely. */
+/**
+ * Short sentences for the person: what was saved, undone, or went wrong. Read aloud politely. They go by themselves,
+ * but not from under the pointer or the focus; a problem goes as soon as something works.
+ */
+import { useEffect, useRef } from 'react';
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
-
-interface Notice {
-  readonly key: number;
-  readonly text: string;
-  readonly bad: boolean;
-}
+import type { StudioState } from '../store/state.ts';
+import { studio } from '../store/studio.ts';
+import { afterSuccess, type Notice, withNotice } from './notice-list.ts';
+import { withShortNames } from './short-names.ts';
 
 const notices = createStore<{ list: readonly Notice[] }>(() => ({ list: [] }));
 let nextKey = 1;
 
-/** Good news goes away by itself; a problem stays until it is read and put away. */
+/** How long they stay, in ms: news is glanced at, a problem is read. */
+const newsMs = 4_000;
+const problemMs = 20_000;
+
 export function tell(text: string): void {
-  const key = show(text, false);
-  setTimeout(() => putAway(key), 4000);
+  show(text, false);
 }
 
 export function tellProblem(sentence: string): void {
   show(sentence, true);
 }
 
-function show(text: string, bad: boolean): number {
-  const key = nextKey++;
-  notices.setState(({ list }) => ({
-    // News replaces older news; a problem stays until it was read.
-    list: [...list.filter((each) => each.bad && each.text !== text), { key, text, bad }],
-  }));
-  return key;
+function show(text: string, bad: boolean): void {
+  const told = { key: nextKey++, text, bad, toldMs: performance.now() };
+  notices.setState(({ list }) => ({ list: withNotice(list, told) }));
 }
 
 function putAway(key: number): void {
@@ -36,16 +36,51 @@ function putAway(key: number): void {
 
 export function Notices() {
   const list = useStore(notices, (state) => state.list);
+  useEffect(
+    () =>
+      studio.subscribe((state, before) => {
+        if (hasWorked(before, state))
+          notices.setState((shown) => ({ list: afterSuccess(shown.list, performance.now()) }));
+      }),
+    [],
+  );
   return (
     <div className="notices" role="status" aria-live="polite">
-      {list.map(({ key, text, bad }) => (
-        <div key={key} className={bad ? 'notice bad' : 'notice'}>
-          <p>{text}</p>
-          <button type="button" className="plain" onClick={() => putAway(key)}>
-            {bad ? 'I see' : 'Close'}
-          </button>
-        </div>
+      {list.map((notice) => (
+        <Card key={notice.key} notice={notice} />
       ))}
     </div>
+  );
+}
+
+function Card({ notice: { key, text, bad } }: { notice: Notice }) {
+  const card = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    const leave = () => {
+      if (card.current?.matches(':hover, :focus-within')) timer = setTimeout(leave, newsMs);
+      else putAway(key);
+    };
+    let timer = setTimeout(leave, bad ? problemMs : newsMs);
+    return () => clearTimeout(timer);
+  }, [key, bad]);
+  const shown = withShortNames(text);
+  return (
+    <div ref={card} className={bad ? 'notice bad' : 'notice'}>
+      <p title={shown === text ? undefined : text}>{shown}</p>
+      <button type="button" className="plain" onClick={() => putAway(key)}>
+        {bad ? 'I see' : 'Close'}
+      </button>
+    </div>
+  );
+}
+
+/** Something was done, saved, or left behind between these two states. */
+function hasWorked({ screen, open }: StudioState, after: StudioState): boolean {
+  return (
+    screen !== after.screen ||
+    open?.opening !== after.open?.opening ||
+    open?.history !== after.open?.history ||
+    open?.savedAt !== after.open?.savedAt ||
+    open?.layer !== after.open?.layer
   );
 }

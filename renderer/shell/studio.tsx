@@ -123,11 +123,13 @@ function sayStep(what: string, label: string | undefined): void {
 function TopBar() {
   const title = useStudio((state) => state.open?.design.title);
   const unsaved = useStudio((state) => isUnsaved(state.open));
+  // The shelf has a heading of its own; every other screen is about the design.
+  const Title = useStudio((state) => (state.screen === 'shelf' ? 'p' : 'h1'));
   return (
     <header className="topbar">
-      <p className="title one-line" title={title}>
+      <Title className="title one-line" title={title}>
         {title ?? 'Larkrow'}
-      </p>
+      </Title>
       {title !== undefined && <p className="quiet">· {unsaved ? 'not saved' : 'saved'}</p>}
       <span className="spring" />
       {title !== undefined && (
