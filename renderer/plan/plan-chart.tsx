@@ -19,7 +19,8 @@ import { Surface } from '../surface/surface.ts';
 import { overlayNow } from './overlay/overlay-now.ts';
 import { plainly } from './overlay/plainly.ts';
 import { PlanSheet } from './overlay/plan-sheet.ts';
-import { chooseStrandAt, letGoOfStrand } from './plan-deeds.ts';
+import { chooseKnot, dropCarry } from './pins/pin-deeds.ts';
+import { letGoOfStrand } from './plan-deeds.ts';
 import { PlanKey } from './plan-key.tsx';
 import { PlanViewChoice } from './plan-view-choice.tsx';
 import { plans, shownPlan } from './plans/plans.ts';
@@ -92,7 +93,9 @@ export function PlanChart() {
       plans.setState({ under: moved });
       setSpoken(wordsOf(moved));
     } else if (event.key === 'Enter' || (event.key === ' ' && cursor.current)) {
-      chooseStrandAt(at);
+      chooseKnot(at);
+    } else if (event.key === 'Escape' && plans.getState().carryFrom) {
+      dropCarry();
     } else if (event.key === 'Escape' && plans.getState().chosen) {
       letGoOfStrand();
       setSpoken('Let go.');
@@ -150,10 +153,10 @@ export function PlanChart() {
 }
 
 /** What the sheet over the chart depends on. */
-const shownKeys = ['quick', 'full', 'view', 'chosen', 'tied', 'overMm', 'rowsBy'] as const;
+const shownKeys = ['quick', 'full', 'view', 'chosen', 'carryFrom', 'tied', 'overMm', 'rowsBy'] as const;
 
 const hand = {
-  press: chooseStrandAt,
+  press: chooseKnot,
   move() {},
   release() {},
   drop() {},

@@ -1,5 +1,6 @@
 import type { CommandId } from '../../shared/commands.ts';
 import { showLeaf } from './leaves/leaves.ts';
+import { beginCarry, pinCut, pinNoCarry, removePins } from './pins/pin-deeds.ts';
 import { chooseBeside, goToStrand, letGoOfStrand, showView, stepTying, tieTo } from './plan-deeds.ts';
 import type { Planner } from './plans/keep-plans.ts';
 import { addSwatch, makeSwatch } from './swatches/swatch-deeds.tsx';
@@ -24,6 +25,10 @@ export function planCommands(planner: Planner) {
     'strand-start': () => goToStrand('start'),
     'strand-end': () => goToStrand('end'),
     'let-go-strand': letGoOfStrand,
+    'pin-cut': pinCut,
+    'pin-no-carry': pinNoCarry,
+    'pin-carry': beginCarry,
+    'remove-pins': removePins,
     'next-run': () => stepTying('next-run'),
     'run-before': () => stepTying('run-before'),
     'next-row': () => stepTying('next-row'),

@@ -1,7 +1,10 @@
 /** What the lines and signs over the chart mean: only those that are shown. */
 import type { ReactNode } from 'react';
+import type { Pin } from '../../shared/design/schema.ts';
+import { useStudio } from '../store/use-studio.ts';
+import { shownPins } from './pins/shown-pins.ts';
 import { chosenStrand } from './plan-deeds.ts';
-import { type PlanView, usePlans } from './plans/plans.ts';
+import { type PlanView, shownPlan, usePlans } from './plans/plans.ts';
 
 type Entry = readonly [picture: ReactNode, words: string];
 
@@ -21,10 +24,31 @@ const entries: Readonly<Record<PlanView, readonly Entry[]>> = {
   'worst-rows': [],
 };
 
+const pinEntries: Readonly<Record<Pin['kind'], Entry>> = {
+  cut: [twoToned('M12 2v12'), 'pinned: cut'],
+  'no-carry': [twoToned('M7 3 17 13M7 13 17 3'), 'pinned: no carry'],
+  carry: [twoToned('M3 8h18l-6-5M21 8l-6 5'), 'pinned: carry'],
+};
+const notObeyed: Entry = [
+  <text key="!" className="mark" x="12" y="13">
+    !
+  </text>,
+  'can’t be obeyed',
+];
+
 export function PlanKey() {
   const view = usePlans((state) => state.view);
   const hasStrand = usePlans(() => chosenStrand() !== null);
-  const shown = hasStrand ? strandEntries : entries[view];
+  const pins = shownPins(
+    useStudio((state) => state.open?.design.pins),
+    usePlans(shownPlan),
+  );
+  const kinds = new Set(pins.map(({ pin }) => pin.kind));
+  const shown = [
+    ...(hasStrand ? strandEntries : entries[view]),
+    ...Array.from(kinds, (kind) => pinEntries[kind]),
+    ...(pins.some(({ fault }) => fault !== '') ? [notObeyed] : []),
+  ];
   if (shown.length === 0) return null;
   return (
     <ul className="plan-key" aria-label="Signs on the chart">
@@ -46,6 +70,16 @@ function haloed(tone: 'hollow' | 'full', outline: string): ReactNode {
     <g key={outline}>
       <path className="halo" d={outline} />
       <path className={tone} d={outline} />
+    </g>
+  );
+}
+
+/** A line on a light ground, as pins are drawn. */
+function twoToned(line: string): ReactNode {
+  return (
+    <g key={line}>
+      <path className="pin-halo" d={line} />
+      <path className="pin-line" d={line} />
     </g>
   );
 }

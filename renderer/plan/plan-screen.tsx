@@ -17,6 +17,7 @@ import { TakesPart } from './panels/takes-part.tsx';
 import { TyingPart } from './panels/tying-part.tsx';
 import { ViewPart } from './panels/view-part.tsx';
 import { YarnsPart } from './panels/yarns-part.tsx';
+import { PinsPart } from './pins/pins-part.tsx';
 import { PlanChart } from './plan-chart.tsx';
 import { planCommands } from './plan-commands.ts';
 import { keepPlans } from './plans/keep-plans.ts';
@@ -62,6 +63,7 @@ export function PlanScreen() {
         <SidePart title="Strand">
           <StrandPart />
         </SidePart>
+        <PinsPart />
         <StepsPart />
         <ViewPart />
         <SidePart title="What it takes">

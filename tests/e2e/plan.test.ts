@@ -14,6 +14,7 @@ import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { formatTime } from '../../shared/units/time.ts';
 import { formatYarnLength } from '../../shared/units/yarn-length.ts';
+import { designFromLetters } from '../notation.ts';
 import type { View } from './browser.ts';
 import { designIn, drawing } from './drawing.ts';
 import { openStudio, type Studio } from './studio.ts';
@@ -158,6 +159,38 @@ describe('the Plan screen', () => {
     expect(await field.inputValue()).toBe('152.4');
     await isFullyPlanned(page);
     await expect.poll(() => figure(page, 'Pieces', 'now')).toBe(before);
+  });
+
+  it('obeys what is pinned by keys, lists it with what can’t be obeyed, and takes it back', async () => {
+    const { page, at } = await drawing(designFromLetters(['aabba', 'aabba', 'aabba']));
+    await page.getByRole('button', { name: 'Plan', exact: true }).click();
+    await isFullyPlanned(page);
+    const before = Number(await figure(page, 'Pieces', 'now'));
+    const list = page.getByRole('list', { name: 'Pins' });
+    await chart(page).focus();
+    await page.keyboard.press('Home');
+    await page.keyboard.press('x');
+    await list.getByRole('button', { name: 'Cut after row 1, cord 2', exact: true }).waitFor();
+    await expect.poll(() => figure(page, 'Pieces', 'last')).toMatch(/^(\+\d+|same)$/);
+    await page.keyboard.press('f');
+    await page.getByText(/^Now choose the knot that the strand goes on to/).waitFor();
+    const knot = await at(0, 4);
+    await page.mouse.click(knot.x, knot.y);
+    await page.getByText('1 pin can’t be obeyed; the plan goes on without.').waitFor();
+    await list.getByText(/another pin cuts the strand there/).waitFor();
+    await page.getByRole('list', { name: 'Signs on the chart' }).getByText('can’t be obeyed').waitFor();
+    await list.getByRole('button', { name: 'Remove: Cut after row 1, cord 2' }).click();
+    await page.getByText(/^The plan obeys them/).waitFor();
+    await page.getByRole('button', { name: 'Remove all pins' }).click();
+    await page.getByText(/^Nothing is pinned: /).waitFor();
+    await isFullyPlanned(page);
+    expect(Number(await figure(page, 'Pieces', 'now'))).toBe(before);
+    await chart(page).focus();
+    await page.keyboard.press('Control+z');
+    await page.getByText('Undone: Remove all pins.').waitFor();
+    await list
+      .getByRole('button', { name: 'Carry from row 1, cord 2 to row 1, cord 5', exact: true })
+      .waitFor();
   });
 
   it('says why there is no plan, and what to do', async () => {

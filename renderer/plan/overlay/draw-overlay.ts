@@ -1,5 +1,6 @@
 /** All that lies over the chart on the Plan screen, by the view that was chosen. */
 import { strokeTwoTones } from '../../surface/two-tones.ts';
+import { drawPins } from '../pins/draw-pins.ts';
 import type { PlanView } from '../plans/plans.ts';
 import { worstRows } from '../plans/row-facts.ts';
 import { tyingPlace } from '../plans/tying-place.ts';
@@ -15,6 +16,7 @@ export function drawOverlay(pen: Pen, overlay: PlacedOverlay): void {
   views[overlay.view](pen, overlay);
   if (strand !== null && overlay.view !== 'strands') drawStrand(pen, overlay, strand);
   if (tied !== null) drawTied(pen, overlay, tied);
+  drawPins(pen, overlay);
 }
 
 const views: Readonly<Record<PlanView, (pen: Pen, overlay: PlacedOverlay) => void>> = {

@@ -1,6 +1,7 @@
 import { codeOf } from '../../../shared/design/codes.ts';
 import { seenAs } from '../../../shared/yarn/sight.ts';
 import { studio } from '../../store/studio.ts';
+import { shownPins } from '../pins/shown-pins.ts';
 import { chosenStrand } from '../plan-deeds.ts';
 import { plans, shownPlan } from '../plans/plans.ts';
 import type { Overlay } from './overlay.ts';
@@ -13,12 +14,14 @@ export function overlayNow(element: Element): Overlay | null {
   if (!open || !planned) return null;
   const style = getComputedStyle(element);
   const ink = (name: string) => style.getPropertyValue(name).trim();
-  const { view, tied, overMm, rowsBy } = state;
+  const { view, tied, carryFrom, overMm, rowsBy } = state;
   return {
     planned,
     view,
     strand: chosenStrand(),
     tied,
+    pins: shownPins(open.design.pins, planned),
+    carryFrom,
     overMm,
     rowsBy,
     inks: { ink: ink('--ink'), paper: ink('--linen'), accent: ink('--madder') },

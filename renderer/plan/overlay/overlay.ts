@@ -3,6 +3,7 @@ import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import type { CellBlock } from '../../surface/chart-bitmap.ts';
 import type { Placed } from '../../surface/placed.ts';
 import type { CellSize } from '../../surface/view.ts';
+import type { ShownPin } from '../pins/shown-pins.ts';
 import type { Planned } from '../plans/planned.ts';
 import type { PlanView } from '../plans/plans.ts';
 import type { RowMeasure } from '../plans/row-facts.ts';
@@ -16,6 +17,9 @@ export interface Overlay {
   readonly strand: number | null;
   /** Knots that are tied; null: all of them, and nothing is faint. */
   readonly tied: number | null;
+  readonly pins: readonly ShownPin[];
+  /** A cell of the run from which a carry is being pinned; null where none is. */
+  readonly carryFrom: Cell | null;
   readonly overMm: number;
   readonly rowsBy: RowMeasure;
   readonly inks: OverlayInks;

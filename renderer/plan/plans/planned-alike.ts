@@ -9,7 +9,7 @@ export interface PlanSource {
 
 /** True where both give the same plan and figures, so that it need not be made again. */
 export function plannedAlike(a: PlanSource, b: PlanSource): boolean {
-  const keys = Object.keys(b.design) as (keyof Design)[];
+  const keys = Object.keys({ ...a.design, ...b.design }) as (keyof Design)[];
   const isSameDesign = keys.every((key) => key === 'layers' || isSame(a.design[key], b.design[key]));
   return isSameDesign && sameCells(a.chart, b.chart);
 }

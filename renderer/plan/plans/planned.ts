@@ -3,7 +3,9 @@ import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
+import { pinFaults } from '../../../shared/tying/pin-faults.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
+import type { PinFault } from '../../../shared/tying/read-pins.ts';
 import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { type Figures, figuresOf } from './figures.ts';
 import { type PlanTables, planTables } from './plan-tables.ts';
@@ -15,6 +17,8 @@ export interface Planned {
   readonly rows: readonly RowFacts[];
   readonly materials: Materials;
   readonly figures: Figures;
+  /** The design's pins that the plan does not obey. */
+  readonly pinFaults: readonly PinFault[];
 }
 
 /** `chart` and `plan` are the design's own. The order stays in the worker: steps are asked for a few at a time. */
@@ -26,5 +30,9 @@ export function planned(
   const order = tyingOrder(chart, plan);
   const materials = materialsOf(design, chart, plan);
   const figures = figuresOf(materials, plan);
-  return { planned: { tables: planTables(order), rows: rowFacts(order), materials, figures }, order };
+  const faults = design.pins?.length ? pinFaults(design, chart) : [];
+  return {
+    planned: { tables: planTables(order), rows: rowFacts(order), materials, figures, pinFaults: faults },
+    order,
+  };
 }

@@ -37,6 +37,8 @@ export interface Plans {
   readonly chosen: Cell | null;
   /** The cell cursor, or the cell under the pointer. */
   readonly under: Cell | null;
+  /** A cell of the run from which a carry is being pinned, until its other run is chosen. Null where none is. */
+  readonly carryFrom: Cell | null;
   /** Knots that are tied; null: all of them. */
   readonly tied: number | null;
   /** What is done next there, once the worker has told. */
@@ -63,6 +65,7 @@ const noPlans: Plans = {
   view: 'strands',
   chosen: null,
   under: null,
+  carryFrom: null,
   tied: null,
   steps: null,
   rowSteps: null,

@@ -30,6 +30,18 @@ describe('what a change of a setting is compared with', () => {
     expect(lastFigures(settled, change)).toEqual({ quick: quick.figures, full: null });
   });
 
+  it('is what it took without a pin that was set, and with one that was removed', () => {
+    const pinned = source({ pins: [{ kind: 'cut', row: 1, cord: 2 }] });
+    const told = { quick: quick.figures, full: null };
+    for (const [before, now] of [
+      [source(), pinned],
+      [pinned, source()],
+    ] as const) {
+      expect(plannedAlike(before, now)).toBe(false);
+      expect(lastFigures(settled, { before, now, wasTried: false })).toEqual(told);
+    }
+  });
+
   it('stays while other settings are tried, and while no plan has come yet', () => {
     const last = { quick: { ...quick.figures, pieces: 99 }, full: null };
     const change = { before: source(), now: short, wasTried: true };
