@@ -7,7 +7,7 @@
 import type { Chart } from '../../shared/chart/chart.ts';
 import { loneKnots } from '../../shared/chart/cost/lone-knots.ts';
 import { looseEndCells } from '../../shared/chart/cost/loose-end-cells.ts';
-import { type PictureCost, pictureCost } from '../../shared/chart/cost/picture-cost.ts';
+import { type CostMarks, type PictureCost, pictureCost } from '../../shared/chart/cost/picture-cost.ts';
 import { shortRuns } from '../../shared/chart/cost/short-runs.ts';
 import type { Design } from '../../shared/design/design.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
@@ -25,14 +25,11 @@ export interface PlanQuestion {
   readonly chart: Chart;
 }
 
-export interface PictureAnswer {
+export interface PictureAnswer extends CostMarks {
   readonly kind: 'picture';
   /** The chart's size: by now it may have another. */
   readonly columns: number;
   readonly rows: number;
-  /** A byte a cell, 1 where it is one. */
-  readonly loneKnots: Uint8Array;
-  readonly shortRuns: Uint8Array;
   readonly pairs: readonly AlikePair[];
 }
 
@@ -61,16 +58,17 @@ const live = new LivePlans();
 self.addEventListener('message', async ({ data }: MessageEvent<PlanQuestion>) => {
   newest = data.number;
   const { design, chart } = data;
-  self.postMessage(pictureAnswer(data));
+  const picture = pictureAnswer(data);
+  self.postMessage(picture);
   const quick = live.plan(design, chart);
-  self.postMessage(planAnswer(data, quick, !quick.ok));
+  self.postMessage(planAnswer(data, picture, quick, !quick.ok));
   if (!quick.ok) return;
   await newsArrives(restMs);
   const steps = planSteps(design, chart);
   let looked = performance.now();
   while (newest === data.number) {
     const step = steps.next();
-    if (step.done) return self.postMessage(planAnswer(data, step.value, true));
+    if (step.done) return self.postMessage(planAnswer(data, picture, step.value, true));
     if (performance.now() - looked < lookMs) continue;
     await newsArrives();
     looked = performance.now();
@@ -90,6 +88,7 @@ function pictureAnswer({ design, chart }: PlanQuestion): PictureAnswer {
 
 function planAnswer(
   { number, design, chart }: PlanQuestion,
+  marks: CostMarks,
   plan: Result<PlainPlan>,
   full: boolean,
 ): PlanAnswer {
@@ -100,7 +99,7 @@ function planAnswer(
     number,
     full,
     materials: good(materials),
-    cost: pictureCost(chart, materials),
+    cost: pictureCost(marks, materials),
     looseEnds: looseEndCells(plan.value).map((ends) => (ends > 0 ? 1 : 0)),
   };
 }

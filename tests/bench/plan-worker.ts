@@ -15,6 +15,9 @@ declare global {
   interface Window extends PlanPage {}
 }
 
+/** Cords, rows, and how many edits. */
+type Size = readonly [columns: number, rows: number, count: number];
+
 const folder = fileURLToPath(new URL('../../dist/bench/plan', import.meta.url));
 await build({
   root: fileURLToPath(new URL('./plan-page', import.meta.url)),
@@ -37,18 +40,27 @@ const server = createServer((request, response) => {
 await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', resolve));
 const { page, close, errors } = await showPage(`http://127.0.0.1:${(server.address() as AddressInfo).port}/`);
 try {
-  console.log('One cell to its figures, page to worker and back, shaded in ten yarns:');
-  for (const [columns, rows, count] of [
-    [40, 48, 1000],
-    [200, 300, 1000],
+  for (const [what, measure] of [
+    [
+      'One cell to its strands and pieces',
+      (size: Size) => page.evaluate((each) => window.repairs(...each), size),
+    ],
+    [
+      'One cell to its figures, page to worker and back',
+      (size: Size) => page.evaluate((each) => window.edits(...each), size),
+    ],
   ] as const) {
-    const times = (
-      await page.evaluate(([c, r, n]) => window.edits(c, r, n), [columns, rows, count] as const)
-    ).sort((a, b) => a - b);
-    const at = (share: number) => times[Math.floor(times.length * share)]!.toFixed(2);
-    console.log(
-      `  ${columns} x ${rows}: median ${at(0.5)} ms, 95 % ${at(0.95)} ms, 99 % ${at(0.99)} ms (${count} edits)`,
-    );
+    console.log(`${what}, shaded in ten yarns:`);
+    for (const size of [
+      [40, 48, 1000],
+      [200, 300, 1000],
+    ] as const) {
+      const times = (await measure(size)).sort((a, b) => a - b);
+      const at = (share: number) => times[Math.floor(times.length * share)]!.toFixed(2);
+      console.log(
+        `  ${size[0]} x ${size[1]}: median ${at(0.5)} ms, 95 % ${at(0.95)} ms, 99 % ${at(0.99)} ms (${size[2]} edits)`,
+      );
+    }
   }
   console.log('\nA pattern on A4:');
   for (const [columns, rows] of [

@@ -2,9 +2,6 @@
  * What the picture costs its maker, for the eye to keep while drawing: what is fiddly to tie, and what it adds up to.
  */
 import type { Materials } from '../../materials/materials.ts';
-import type { Chart } from '../chart.ts';
-import { loneKnots } from './lone-knots.ts';
-import { shortRuns } from './short-runs.ts';
 
 export interface PictureCost {
   /** Knots with none of their yarn beside, above or below them. */
@@ -18,12 +15,18 @@ export interface PictureCost {
   readonly seconds: number;
 }
 
-/** `materials` are those of the chart. */
-export function pictureCost(chart: Chart, { totals }: Pick<Materials, 'totals'>): PictureCost {
+/** A byte a cell, 1 where it is one: what `loneKnots` and `shortRuns` find. */
+export interface CostMarks {
+  readonly loneKnots: Uint8Array;
+  readonly shortRuns: Uint8Array;
+}
+
+/** Marks and materials of one chart. */
+export function pictureCost(marks: CostMarks, { totals }: Pick<Materials, 'totals'>): PictureCost {
   const { strands, pieces, looseEnds, seconds } = totals;
   return {
-    loneKnots: marked(loneKnots(chart)),
-    shortRuns: marked(shortRuns(chart)),
+    loneKnots: marked(marks.loneKnots),
+    shortRuns: marked(marks.shortRuns),
     strands,
     pieces,
     looseEnds,

@@ -6,6 +6,7 @@ import type { PatternAnswer, PatternQuestion } from '../../../renderer/planning/
 import type { PictureAnswer, PlanAnswer, PlanQuestion } from '../../../renderer/planning/planner.worker.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import { repairTimesMs } from '../plan/repair-times.ts';
 import { shadedDesign } from '../plan/shaded-design.ts';
 
 /** From the question to the answer with the quick plan's figures, for so many edits of one cell, in ms. */
@@ -113,6 +114,11 @@ function chance(): (limit: number) => number {
   };
 }
 
-const planPage = { edits, pattern };
+/** The repair alone, as in Node: from the changed chart to strands and pieces, in ms. */
+function repairs(columns: number, rows: number, count: number): number[] {
+  return repairTimesMs(shadedDesign(columns, rows), count);
+}
+
+const planPage = { edits, repairs, pattern };
 export type PlanPage = typeof planPage;
 Object.assign(window, planPage);

@@ -80,7 +80,7 @@ describe("the picture's cost", () => {
     const chart = flatten(design);
     const materials = materialsOf(design, chart, planOf(design));
     const { strands, pieces, looseEnds, seconds } = materials.totals;
-    expect(pictureCost(chart, materials)).toEqual({
+    expect(pictureCost({ loneKnots: loneKnots(chart), shortRuns: shortRuns(chart) }, materials)).toEqual({
       loneKnots: 1,
       shortRuns: 4,
       strands,
