@@ -44,9 +44,11 @@ export function CostPanel() {
       <button type="button" disabled={!cost || cost.loneKnots === 0} onClick={() => runCommand('tidy')}>
         Tidy lone knots…
       </button>
-      <p className="quiet small">
-        A line one knot thin that slants is made of lone knots: tidying takes it away.
-      </p>
+      {cost && cost.loneKnots > 0 && (
+        <p className="quiet small">
+          A slanting line one knot thin is made of lone knots: tidying takes it away.
+        </p>
+      )}
     </div>
   );
 }

@@ -1,6 +1,7 @@
 /**
  * What is marked on the chart: the cells that cause one part of the picture's cost (`views.marks`), or the places where
- * two yarns touch (`marking`), at most one of them at a time. It follows the picture while that is drawn.
+ * two yarns touch (`marking`), at most one of them at a time; and while tidying is looked at, the cells that it changes
+ * instead. It follows the picture while that is drawn.
  */
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
@@ -9,6 +10,7 @@ import { placesOf, type TouchingPair } from '../../../shared/yarn/touching.ts';
 import { type Findings, findings } from '../../planning/findings.ts';
 import { changeViews, studio } from '../../store/studio.ts';
 import type { Marks } from '../../store/views.ts';
+import { onTidying, tidyingNow } from './tidy.ts';
 
 type Pair = Pick<TouchingPair, 'a' | 'b'>;
 
@@ -38,7 +40,9 @@ export function togglePair({ a, b }: Pair): void {
 export function keepMarking(): () => void {
   const mark = () => {
     const { open, views, marked } = studio.getState();
-    const next = open && cellsToMark(open.chart, findings.getState(), views.marks, marking.getState().pair);
+    const asked = () =>
+      open && cellsToMark(open.chart, findings.getState(), views.marks, marking.getState().pair);
+    const next = tidyingNow()?.cells ?? asked();
     if (next !== marked) studio.setState({ marked: next });
   };
   const forget = [
@@ -50,11 +54,13 @@ export function keepMarking(): () => void {
       mark();
     }),
     marking.subscribe(mark),
+    onTidying(mark),
     studio.subscribe((state, before) => {
       const [now, then] = [state.open?.chart, before.open?.chart];
       const isOtherSize = now?.columns !== then?.columns || now?.rows !== then?.rows;
-      if (state.views.marks === before.views.marks && !isOtherSize) return;
-      if (state.views.marks) marking.setState({ pair: null });
+      const isOtherStroke = state.open?.stroke !== before.open?.stroke;
+      if (state.views.marks === before.views.marks && !isOtherSize && !isOtherStroke) return;
+      if (state.views.marks !== before.views.marks && state.views.marks) marking.setState({ pair: null });
       mark();
     }),
     () => marking.setState({ pair: null }),

@@ -36,7 +36,8 @@ function Bar({ tidying }: { tidying: Tidying }) {
       <div role="status">
         <p>
           <b>{changed === 1 ? '1 knot changes.' : `${changed.toLocaleString()} knots change.`}</b>{' '}
-          {left > 0 && `${left.toLocaleString()} lone knots stay, on locked layers. `}
+          {left > 0 &&
+            `${left === 1 ? '1 lone knot stays' : `${left.toLocaleString()} lone knots stay`}, on locked layers. `}
           Thin slanting lines are lone knots too, and go with them.
         </p>
         {before && cost && (

@@ -12,12 +12,15 @@ import { beginStroke, dropStroke, endStroke, keepStroke, stroke } from '../../st
 import type { Stroke } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { useStudio } from '../../store/use-studio.ts';
+import { whyNotTidy } from './why-not-tidy.ts';
 
 export interface Tidying {
   /** The stroke that holds it: where another one or none is open, it is over. */
   readonly stroke: Stroke;
   /** Cells of the chart that changed. */
   readonly changed: number;
+  /** A byte a cell of the chart, 1 where it changed. */
+  readonly cells: Uint8Array;
   /** Lone knots that stay, since their layer is locked. */
   readonly left: number;
   /** What the picture cost before; null where that was not settled. */
@@ -44,15 +47,22 @@ export function startTidying(): void {
   if (!open) return;
   const { edit, changed, left } = tidyCells(open.design, open.chart);
   if (!edit) {
-    if (left === 0) tell('Nothing to tidy: this picture has no lone knots.');
-    else tellProblem('All lone knots are on locked layers. Unlock a layer to tidy it.');
+    const { sentence, isProblem } = whyNotTidy(open.chart, left);
+    (isProblem ? tellProblem : tell)(sentence);
     return;
   }
   const before = facts?.settled ? findings.getState().cost : null;
   beginStroke('Tidy', true);
   stroke(edit);
-  const held = studio.getState().open?.stroke;
-  if (held) tidying.setState({ last: { stroke: held, changed, left, before } });
+  const now = studio.getState().open;
+  if (!now?.stroke) return;
+  const cells = now.chart.cells.map((code, cell) => (code === open.chart.cells[cell] ? 0 : 1));
+  tidying.setState({ last: { stroke: now.stroke, changed, cells, left, before } });
+}
+
+/** Calls back when tidying is looked at anew, until the function that is given back is called. */
+export function onTidying(changed: () => void): () => void {
+  return tidying.subscribe(changed);
 }
 
 export function keepTidied(): void {

@@ -1,5 +1,6 @@
 import { afterEach, beforeEach, describe, expect, it } from 'vitest';
 import { cellsToMark, keepMarking, toggleMarks, togglePair } from '../../../../renderer/draw/cost/marking.ts';
+import { dropTidied, startTidying } from '../../../../renderer/draw/cost/tidy.ts';
 import { findings, noFindings } from '../../../../renderer/planning/findings.ts';
 import { change } from '../../../../renderer/store/changing.ts';
 import { changeViews, openDesign, studio } from '../../../../renderer/store/studio.ts';
@@ -88,6 +89,16 @@ describe('marks on the chart', () => {
     change('Knot', { kind: 'paint', layer: 'picture', runs: Uint16Array.of(1, 1, 1, 2) });
     look();
     expect(marked()).toBeNull();
+  });
+
+  it('are the knots that tidying would change while it is looked at, and then again what was asked for', () => {
+    look();
+    toggleMarks('short-runs');
+    const before = marked();
+    startTidying();
+    expect(marked()).toEqual(['....', '.x..', '....', '....']);
+    dropTidied();
+    expect(marked()).toEqual(before);
   });
 
   it('never belong to a chart of another size', () => {

@@ -1,5 +1,6 @@
 import { beforeEach, describe, expect, it } from 'vitest';
 import { dropTidied, keepTidied, startTidying, tidyingNow } from '../../../../renderer/draw/cost/tidy.ts';
+import { whyNotTidy } from '../../../../renderer/draw/cost/why-not-tidy.ts';
 import { hand } from '../../../../renderer/draw/hand/hand.ts';
 import { change, chooseLayer, endStroke, redoStep, undoStep } from '../../../../renderer/store/changing.ts';
 import { chooseCode, isUnsaved, openDesign, studio } from '../../../../renderer/store/studio.ts';
@@ -87,6 +88,20 @@ describe('tidying', () => {
     startTidying();
     expect(tidyingNow()).toBeNull();
     expect(steps()).toEqual(['Tidy']);
+  });
+
+  it('says of a chart of one knot that it has nothing to tidy, and speaks of no locked layer', () => {
+    openDesign(designFromLetters(['b']), null);
+    startTidying();
+    expect(tidyingNow()).toBeNull();
+    const { sentence, isProblem } = whyNotTidy(open().chart, 1);
+    expect(sentence).toContain('Nothing to tidy');
+    expect(isProblem).toBe(false);
+  });
+
+  it('tells which cells change', () => {
+    startTidying();
+    expect([...tidyingNow()!.cells.keys()].filter((cell) => tidyingNow()!.cells[cell])).toEqual([7, 10]);
   });
 
   it('leaves lone knots of locked layers, and says how many', () => {
