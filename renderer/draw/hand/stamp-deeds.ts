@@ -15,11 +15,7 @@ import { dropLifted, holdBlock, moveLifted } from './lifting.ts';
 import { motifBlock } from './motif-block.ts';
 import { textBlock } from './text-block.ts';
 
-export const textDeed: Deed = stampDeed(
-  'Text',
-  textBlock,
-  'Write the text that shall be knotted first, in the bar below.',
-);
+export const textDeed: Deed = stampDeed('Text', textBlock, 'First write the text, in the bar below.');
 
 export const motifDeed: Deed = stampDeed(
   'Motif',

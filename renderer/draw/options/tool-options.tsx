@@ -1,4 +1,4 @@
-/** The options of the tool in the hand, in one line above the tools. */
+/** The options of the tool in the hand, above the tools: in one line, or two where the window is narrow. */
 import { type ReactNode, useEffect } from 'react';
 import { type FriezeGroup, friezeGroups } from '../../../shared/chart/borders/frieze-groups.ts';
 import { type AlphabetId, alphabetsById } from '../../../shared/chart/text/alphabets.ts';
@@ -10,6 +10,7 @@ import { useStudio } from '../../store/use-studio.ts';
 import { borderMotif, drawBorder, followBorder } from '../hand/border-preview.ts';
 import { FigureField } from './figure-field.tsx';
 import { Chooser, CommandButton, Toggle } from './option-parts.tsx';
+import { textSizeInWords } from './text-size-in-words.ts';
 import './options.css';
 
 export function ToolOptions() {
@@ -116,13 +117,15 @@ function ReplaceOptions() {
 
 function TextOptions() {
   const { text, alphabet, align } = useStudio((state) => state.drawing);
+  const columns = useStudio((state) => state.open?.design.columns ?? 1);
+  const rows = useStudio((state) => state.open?.design.rows ?? 1);
   const set = cellText(text, alphabet, { align });
   return (
     <>
       <label className="option">
         Text
         <textarea
-          rows={1}
+          rows={Math.min(3, text.split('\n').length)}
           value={text}
           maxLength={200}
           placeholder="What shall be knotted"
@@ -148,14 +151,17 @@ function TextOptions() {
           ? `This alphabet has no ${set.missing.slice(0, 3).join(' ')}`
           : text.trim() === ''
             ? 'Write, then press where its middle shall be'
-            : `${set.columns} × ${set.rows} cells`}
+            : textSizeInWords(set, { columns, rows })}
       </p>
     </>
   );
 }
 
 const alphabetLabels = Object.fromEntries(
-  Object.entries(alphabetsById).map(([id, { label, capRows }]) => [id, `${label}, ${capRows} rows`]),
+  Object.entries(alphabetsById).map(([id, { label, capRows }]) => [
+    id,
+    `${label}, capitals of ${capRows} rows`,
+  ]),
 ) as Record<AlphabetId, string>;
 
 function PatchOptions() {

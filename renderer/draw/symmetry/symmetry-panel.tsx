@@ -33,6 +33,9 @@ export function SymmetryPanel() {
           </button>
         ))}
       </div>
+      <p className="quiet small" aria-hidden="true">
+        Repeat
+      </p>
       <div className="kinds" role="toolbar" aria-label="Repeats" {...repeats}>
         {repeatKinds.map(({ kind, label, hint }) => (
           <button
@@ -47,6 +50,7 @@ export function SymmetryPanel() {
           </button>
         ))}
       </div>
+      <p className="small">{inWords(symmetry)}</p>
       {repeat !== 'none' && (
         <div className="row">
           <FigureField
@@ -79,6 +83,13 @@ export function SymmetryPanel() {
       )}
     </section>
   );
+}
+
+/** What is chosen: 'Mirror left and right; no repeat'. */
+function inWords({ point, repeat }: Symmetry): string {
+  const pointLabel = pointKinds.find(({ kind }) => kind === point)!.label;
+  const repeatLabel = repeatKinds.find(({ kind }) => kind === repeat)!.label;
+  return `${pointLabel}; ${repeatLabel.charAt(0).toLowerCase()}${repeatLabel.slice(1)}`;
 }
 
 /** Half cells as a person counts: 'cord 4', or between two of them. */
