@@ -133,6 +133,7 @@ export const commands = [
   { id: 'zoom-in', label: 'Zoom in', menu: 'view', keys: ['Mod+=', 'Mod++'], needs: 'draw' },
   { id: 'zoom-out', label: 'Zoom out', menu: 'view', keys: ['Mod+-'], needs: 'draw' },
   { id: 'zoom-fit', label: 'Whole hanging', menu: 'view', keys: ['Mod+0'], needs: 'draw' },
+  { id: 'zoom-chart', label: 'Whole chart', menu: 'view', needs: 'draw' },
   { id: 'zoom-real', label: 'Real size', menu: 'view', needs: 'draw' },
   { id: 'view-knots', label: 'Cells as knots', menu: 'view', needs: 'draw', ruleAbove: true },
   { id: 'view-flat', label: 'Cells as flat squares', menu: 'view', needs: 'draw' },

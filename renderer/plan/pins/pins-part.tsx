@@ -112,9 +112,9 @@ function pinsWords(count: number, faults: number): string {
   return `${counted(faults, 'pin')} can’t be obeyed; the plan goes on without.`;
 }
 
-/** 'Row 5, cord 3: Moss, cords 3-9'. */
+/** 'At row 5, cord 3: Moss, cords 3-9'. */
 function placeWords({ chart, design }: OpenDesign, cell: NonNullable<Plans['under']>): string {
-  const place = `Row ${cell.row + 1}, cord ${cell.column + 1}`;
+  const place = `At row ${cell.row + 1}, cord ${cell.column + 1}`;
   const run = runAround(chart, cell);
   if (!run) return `${place}: bare cord`;
   const cords = run.first === run.last ? `cord ${run.first + 1}` : `cords ${run.first + 1}-${run.last + 1}`;
