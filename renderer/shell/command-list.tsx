@@ -85,7 +85,11 @@ function CommandList({ answer }: { answer: (id: CommandId) => void }) {
         ))}
       </div>
       <p className={entries.length === 0 ? 'quiet' : 'unseen'} role="status">
-        {entries.length === 0 ? 'No command has these words.' : `${entries.length} commands`}
+        {entries.length === 0
+          ? 'No command has these words.'
+          : entries.length === 1
+            ? '1 command'
+            : `${entries.length} commands`}
       </p>
       <ChartKeys />
     </div>

@@ -30,6 +30,40 @@ describe('finding a command', () => {
   });
 
   it('has no empty group', () => {
-    expect(findCommands('undo', ['save']).map(({ title }) => title)).toEqual(['Edit']);
+    expect(findCommands('undo', ['save']).map(({ title }) => title)).toEqual(['By name']);
+  });
+
+  it.each([
+    ['knot', 'tool-knot'],
+    ['Text', 'tool-text'],
+    ['fill', 'tool-fill'],
+    ['stash of yarns', 'stash'],
+    ['new design', 'new-design'],
+  ])('puts first the one of just that name: %s', (typed, id) => {
+    expect(idsOf(typed)[0]).toBe(id);
+  });
+
+  it('goes on with names that begin so, and has each command once', () => {
+    const ids = idsOf('mirror');
+    const begun = commands.filter(({ label }) => label.startsWith('Mirror')).map(({ id }) => id);
+    expect(ids.slice(0, begun.length)).toEqual(begun);
+    expect(new Set(ids).size).toBe(ids.length);
+  });
+
+  it.each([
+    ['grid', 'view-rules'],
+    ['lines', 'view-rules'],
+    ['ruler', 'view-rulers'],
+    ['select', 'tool-patch'],
+    ['eraser', 'tool-unpick'],
+    ['rub out', 'tool-unpick'],
+    ['bucket', 'tool-fill'],
+    ['colour', 'change-yarn'],
+    ['color', 'change-yarn'],
+    ['zoom', 'zoom-chart'],
+    ['zoom', 'zoom-fit'],
+    ['rotate', 'turn-right'],
+  ])('is found by plain words for it: %s', (typed, id) => {
+    expect(idsOf(typed)).toContain(id);
   });
 });
