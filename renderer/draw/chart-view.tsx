@@ -25,7 +25,6 @@ import { whyNotDraw } from './hand/why-not-draw.ts';
 import { ChartHandles } from './handles.tsx';
 import { nudgePatch } from './patch/patch-deeds.tsx';
 import { RowUnder } from './rows-text/row-under.tsx';
-import { ViewBar } from './view/view-bar.tsx';
 
 export function ChartView() {
   const room = useRef<HTMLDivElement>(null);
@@ -72,6 +71,7 @@ export function ChartView() {
         'zoom-in': () => made.zoom(1.25),
         'zoom-out': () => made.zoom(0.8),
         'zoom-fit': () => made.fit(),
+        'zoom-chart': () => made.fitChart(),
         'go-chart': () => room.current?.focus({ preventScroll: true }),
         'zoom-real': () => made.zoomToReal(),
       }),
@@ -166,7 +166,6 @@ export function ChartView() {
       </div>
       <div ref={outline} className="cell-outline" hidden />
       {shown && <ChartHandles surface={shown} />}
-      <ViewBar />
       <RowUnder id={rowUnder} />
       <p className="unseen" aria-live="polite">
         {spoken}

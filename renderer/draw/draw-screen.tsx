@@ -24,6 +24,7 @@ import { sizeCommands } from './size/size-deeds.tsx';
 import { symmetryCommands } from './symmetry/symmetry-deeds.ts';
 import { SymmetryPanel } from './symmetry/symmetry-panel.tsx';
 import { ToolBar } from './tool-bar.tsx';
+import { ViewBar } from './view/view-bar.tsx';
 import { viewCommands } from './view/view-commands.ts';
 import { TouchingPanel } from './yarns/touching/touching-panel.tsx';
 import { yarnCommands } from './yarns/yarn-commands.ts';
@@ -41,7 +42,10 @@ export function DrawScreen() {
   return (
     <div className="draw">
       <YarnPanel />
-      <ChartView key={opening} />
+      <div className="chart-column">
+        <ViewBar />
+        <ChartView key={opening} />
+      </div>
       <aside className="side" aria-label="Layers, symmetry, cost and this hanging">
         <SidePart title="Layers">
           <LayerPanel />

@@ -9,6 +9,7 @@ import { FringePanel } from './fringe/fringe-panel.tsx';
 import { ReferencePanel } from './reference/reference-panel.tsx';
 import { AwayNote } from './view/away-note.tsx';
 import { CentreHandles } from './view/centre-handles.tsx';
+import { SymbolsNote } from './view/symbols-note.tsx';
 import './handles.css';
 
 export function ChartHandles({ surface }: { surface: Surface }) {
@@ -22,6 +23,7 @@ export function ChartHandles({ surface }: { surface: Surface }) {
       {panel === 'fringe' && <FringePanel />}
       {panel === 'reference' && <ReferencePanel />}
       <AwayNote surface={surface} />
+      <SymbolsNote surface={surface} />
     </div>
   );
 }

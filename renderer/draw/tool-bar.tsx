@@ -52,6 +52,7 @@ export function ToolBar() {
           <SmallButton command="zoom-out" icon={icons.zoomOut} />
           <SmallButton command="zoom-in" icon={icons.zoomIn} />
           <SmallButton command="zoom-fit" icon={icons.zoomFit} />
+          <SmallButton command="zoom-chart" icon={icons.zoomChart} />
         </div>
       </div>
       <div className="lower">

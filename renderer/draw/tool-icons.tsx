@@ -101,4 +101,11 @@ export const icons = {
       <path d="M6 5v11h12V5M7 16v4M10.5 16v4M13.5 16v4M17 16v4" />
     </>,
   ),
+  /** The knotted part up to the edges of what is in sight. */
+  zoomChart: icon(
+    <>
+      <path d="M3 8V3h5M16 3h5v5M21 16v5h-5M8 21H3v-5" />
+      <rect x="6.5" y="6.5" width="11" height="11" fill="currentColor" fillOpacity="0.35" />
+    </>,
+  ),
 };

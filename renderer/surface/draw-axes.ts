@@ -2,7 +2,13 @@ import type { Axes, AxisLine } from '../../shared/chart/symmetry/axes.ts';
 import { strokeTwoTones } from './two-tones.ts';
 import type { CellSize, View } from './view.ts';
 
-/** A symmetry's mirrors as broken lines, the edges of its repeats as fine ones, and a ring where it turns. */
+/** There are many edges of repeats, so each is drawn more quietly than a mirror. */
+const gridOpacity = 0.6;
+
+/**
+ * A symmetry's mirrors as thin broken lines, the edges of its repeats as finer ones, and a ring where it turns. Light
+ * and dark take turns along a line instead of lying side by side: it shows on every yarn, and hides little of it.
+ */
 export function drawAxes(
   pen: CanvasRenderingContext2D,
   axes: Axes,
@@ -21,9 +27,11 @@ export function drawAxes(
     }
   };
   trace(axes.grid);
-  strokeTwoTones(pen, { ratio, width: 1, dash: [2, 4] });
+  pen.globalAlpha = gridOpacity;
+  strokeTwoTones(pen, { ratio, width: 1, halo: 0, dash: [3, 3] });
+  pen.globalAlpha = 1;
   trace(axes.mirrors);
-  strokeTwoTones(pen, { ratio, dash: [10, 5] });
+  strokeTwoTones(pen, { ratio, width: 1, halo: 0, dash: [8, 8] });
   for (const centre of axes.centres) {
     pen.beginPath();
     pen.arc(x(centre.x), y(centre.y), 5 * ratio, 0, 2 * Math.PI);

@@ -18,8 +18,8 @@ export interface CellLook {
 
 /** From this width on cells are drawn with a look of their own; below it a cell is its colour. */
 export const looksFromPx: Record<CellView, number> = { knots: 2, flat: 8, symbols: 5 };
-/** From this width on symbols can be told apart. */
-const symbolsFromPx = 7;
+/** From this width on symbols can be told apart, in device pixels. */
+export const symbolsFromPx = 7;
 /** 64 yarns in both directions, at four sizes: neighbouring cells differ by a pixel. */
 const mostMade = 1024;
 /** Below this height a knot is drawn larger and thinned: its light and shade would fall between the pixels. */

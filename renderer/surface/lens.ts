@@ -5,6 +5,7 @@
 import type { HangingGeometry } from '../../shared/chart/hanging/geometry.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import { acrossRoomMm, awayMmAt, cssPxPerMm, scaleFrom } from './across-room.ts';
+import { symbolsFromPx } from './knot-look.ts';
 import type { Placed } from './placed.ts';
 import { cellAt, columnEdge, fitted, middled, panned, rowEdge, type View, zoomed } from './view.ts';
 
@@ -12,6 +13,8 @@ import { cellAt, columnEdge, fitted, middled, panned, rowEdge, type View, zoomed
 const settleMs = 140;
 /** Room around the hanging where all of it is in sight, in CSS pixels. */
 const marginPx = 34;
+/** Room for the numbers around the knotted picture, in CSS pixels. */
+const numbersPx = 44;
 /** From farther away the hanging would be a few pixels. */
 const farthestMm = 20_000;
 
@@ -55,6 +58,14 @@ export abstract class Lens {
   fit(): void {
     this.#isFitted = true;
     this.#show(this.#fitted());
+  }
+
+  /** The knotted picture in sight and as large as the screen allows, the rest of the hanging beyond the edges. */
+  fitChart(): void {
+    this.#isFitted = false;
+    const { widthMm, heightMm } = this.#geometry;
+    const chart = { left: 0, top: 0, right: widthMm, bottom: heightMm };
+    this.#show(fitted(chart, this.#width, this.#height, numbersPx * this.#ratio));
   }
 
   /** Zoomed around a point in CSS pixels of the element; around its middle where none is given. */
@@ -124,6 +135,11 @@ export abstract class Lens {
   /** How far away the hanging looks, in mm, as it is shown now. */
   get awayMm(): number {
     return awayMmAt(this.#view.scale / this.#ratio);
+  }
+
+  /** False where cells are too small for their yarns' symbols. */
+  get hasRoomForSymbols(): boolean {
+    return this.#geometry.pitchMm * this.#view.scale >= symbolsFromPx;
   }
 
   /** The cell at a place in CSS pixels of the element; outside the chart where the place is. */

@@ -5,19 +5,24 @@ const light = '#fffaf0';
 interface Line {
   /** Device pixels in a CSS pixel. */
   readonly ratio: number;
-  /** Of the dark line, in CSS pixels; the light one is two wider. */
+  /** Of the dark line, in CSS pixels. */
   readonly width?: number;
+  /** How much wider the light line is, in CSS pixels: with none, it shows in the gaps of the dark one only. */
+  readonly halo?: number;
   /** Lengths of strokes and gaps of the dark line, in CSS pixels. */
   readonly dash?: readonly number[];
 }
 
 /** Strokes the pen's path in both tones. */
-export function strokeTwoTones(pen: CanvasRenderingContext2D, { ratio, width = 1.5, dash = [] }: Line): void {
+export function strokeTwoTones(
+  pen: CanvasRenderingContext2D,
+  { ratio, width = 1.5, halo = 2, dash = [] }: Line,
+): void {
   pen.lineJoin = 'round';
   pen.lineCap = 'butt';
   pen.setLineDash([]);
   pen.strokeStyle = light;
-  pen.lineWidth = (width + 2) * ratio;
+  pen.lineWidth = (width + halo) * ratio;
   pen.stroke();
   pen.setLineDash(dash.map((length) => length * ratio));
   pen.strokeStyle = dark;

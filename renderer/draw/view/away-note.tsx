@@ -11,7 +11,7 @@ export function AwayNote({ surface }: { surface: Surface }) {
   useEffect(() => surface.onView(() => setAwayMm(surface.awayMm)), [surface]);
   if (!isFar) return null;
   return (
-    <p className="away-note" role="status">
+    <p className="chart-note" role="status">
       As from {inWords(awayMm, units)} away, where the screen is an arm’s length from your eyes,{' '}
       {units === 'us' ? '2 ft' : '60 cm'}. Zoom to go nearer or farther.
     </p>

@@ -1,4 +1,4 @@
-/** How the hanging is shown: cells at a click, all else in a small panel that opens below. */
+/** How the hanging is shown, in a row above the chart: cells at a click, all else in a small panel that opens below. */
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { CommandId } from '../../../shared/commands.ts';
 import type { Sight } from '../../../shared/yarn/sight.ts';
@@ -20,7 +20,7 @@ const sights: readonly (readonly [Sight, CommandId, label: string, short: string
   ['protan', 'sight-protan', 'without red cones (protan)', 'no red cones'],
   ['deutan', 'sight-deutan', 'without green cones (deutan)', 'no green cones'],
   ['tritan', 'sight-tritan', 'without blue cones (tritan)', 'no blue cones'],
-  ['grey', 'sight-grey', 'as greys, as in print', 'greys'],
+  ['grey', 'sight-grey', 'in greys, as in print', 'greys'],
 ];
 
 const switches: readonly (readonly ['finished' | 'distance' | 'rules' | 'rulers' | 'fade', CommandId])[] = [
@@ -37,6 +37,7 @@ export function ViewBar() {
   const button = useRef<HTMLButtonElement>(null);
   const [isOpen, setOpen] = useState(false);
   const id = useId();
+  const told = otherThanUsual(views);
 
   useEffect(() => {
     if (!isOpen) return;
@@ -59,6 +60,7 @@ export function ViewBar() {
         button.current?.focus();
       }}
     >
+      {told && <span className="view-tag">{told}</span>}
       <div className="view-buttons">
         {cells.map(([view, command, label]) => (
           <button
@@ -80,7 +82,7 @@ export function ViewBar() {
           aria-controls={id}
           onClick={() => setOpen(!isOpen)}
         >
-          {buttonText(views)} <span aria-hidden="true">▾</span>
+          View <span aria-hidden="true">▾</span>
         </button>
       </div>
       {isOpen && (
@@ -139,10 +141,11 @@ function WithKey({ command, children }: { command: CommandId; children: ReactNod
 }
 
 /** Says what is shown otherwise than usual, so that nobody takes simulated colours for the yarns'. */
-function buttonText({ sight, distance, finished }: Views): string {
+function otherThanUsual({ sight, distance, finished }: Views): string {
   const short = sights.find(([each]) => each === sight)?.[3] ?? '';
-  const told = [distance ? 'from afar' : finished ? 'finished' : '', short].filter((word) => word !== '');
-  return told.length === 0 ? 'View' : told.join(', ');
+  return [distance ? 'from afar' : finished ? 'finished' : '', short]
+    .filter((word) => word !== '')
+    .join(', ');
 }
 
 function titleOf(command: CommandId, label: string): string {
