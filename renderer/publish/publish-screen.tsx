@@ -72,7 +72,6 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
           {pattern.pages.length} pages for {columns} cords and {rows} rows.
         </p>
       )}
-      <PagesProgress keeper={keeper} />
       <Choices
         label="Paper"
         value={paper}
@@ -103,6 +102,7 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
       <button type="button" onClick={saveChartPng}>
         Chart as PNG…
       </button>
+      <PagesProgress keeper={keeper} />
     </aside>
   );
 }

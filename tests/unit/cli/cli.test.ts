@@ -279,6 +279,20 @@ describe('what the verbs print', () => {
     expect(out).toMatch(/^“Fox” is sound: a design of version 2\.\nChart: 4 cords, 2 rows, 7 knots; /);
   });
 
+  it('is which pins a plan obeys, and why it does not obey the others', async () => {
+    const folder = folderWithFox();
+    const pins = [
+      { kind: 'no-carry' as const, row: 1, cord: 2 },
+      { kind: 'cut' as const, row: 9, cord: 1 },
+    ];
+    writeFileSync(join(folder, 'Pinned.larkrow'), writeDesign({ ...designFromLetters(['aba']), pins }));
+    const plan = JSON.parse((await larkrow(folder, 'plan', 'Pinned.larkrow', '--json')).out);
+    expect(plan.pins).toEqual([pins[0]]);
+    expect((await larkrow(folder, 'check', 'Pinned.larkrow')).out).toContain(
+      '\nPin not obeyed. Row 9, cord 1: no run ends there now, so nothing can be cut. Remove the pin, or set it anew.\n',
+    );
+  });
+
   it('may be cut off by a reader that has seen enough', async () => {
     const folder = temporaryFolder();
     const large = newDesign({ title: 'Large', columns: 1000, rows: 2000 });
