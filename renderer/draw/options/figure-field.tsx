@@ -15,7 +15,7 @@ export function FigureField({ label, unit = '', value, min, max, onChange }: Fig
   /** What is being written; null where the field shows its value. */
   const [text, setText] = useState<string | null>(null);
   return (
-    <label className="figure-field">
+    <label className="option-figure">
       {label}
       <input
         type="number"
