@@ -47,7 +47,7 @@ export function faultAt(path: readonly PropertyKey[], file: unknown): string {
 export function quoted(words: string): string {
   const line = words.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, '�');
   const letters = [...line];
-  return `"${letters.length > 40 ? `${letters.slice(0, 40).join('')}…` : line}"`;
+  return `“${letters.length > 40 ? `${letters.slice(0, 40).join('')}…` : line}”`;
 }
 
 /** What is told by its number alone, from 1, and where in the path that number stands. */
@@ -181,7 +181,7 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'reference.visible': ['the visibility of the reference picture', trueOrFalse],
 };
 
-/** 'yarn 4 "Moss"': counted from 1, with the name where it has one. */
+/** 'yarn 4 “Moss”': counted from 1, with the name where it has one. */
 function nameOf(kind: string, path: readonly PropertyKey[], file: unknown): string {
   const name = valueAt([...path.slice(0, 2), 'name'], file);
   const number = Number(path[1]) + 1;

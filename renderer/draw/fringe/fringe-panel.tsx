@@ -35,25 +35,27 @@ export function FringePanel() {
   );
   return (
     <PanelOverChart title="Fringe" onLeaveField={keepFringe}>
-      <Choices label="Shape" value={shape} options={shapes} onChange={chooseShape} />
-      {shape === 'by-hand' ? (
-        <p>
-          Longest {formatLength(longMm, units)}, shortest {formatLength(shortMm, units)}.{' '}
-          <span className="quiet">Drag over the cord ends.</span>
-        </p>
-      ) : (
-        <div className="fields">
-          {shape === 'straight'
-            ? length('Length', longMm, 0, longestFringeMm, (mm) =>
-                tryFringe({ ...fringe, longMm: mm, shortMm: mm }),
-              )
-            : length('Longest', longMm, shortMm, longestFringeMm, (mm) =>
-                tryFringe({ ...fringe, longMm: mm }),
-              )}
-          {shape !== 'straight' &&
-            length('Shortest', shortMm, 0, longMm, (mm) => tryFringe({ ...fringe, shortMm: mm }))}
-        </div>
-      )}
+      <div className="fringe-fields">
+        <Choices label="Shape" value={shape} options={shapes} onChange={chooseShape} />
+        {shape === 'by-hand' ? (
+          <p>
+            Longest {formatLength(longMm, units)}, shortest {formatLength(shortMm, units)}.{' '}
+            <span className="quiet">Drag over the cord ends.</span>
+          </p>
+        ) : (
+          <div className="fields">
+            {shape === 'straight'
+              ? length('Length', longMm, 0, longestFringeMm, (mm) =>
+                  tryFringe({ ...fringe, longMm: mm, shortMm: mm }),
+                )
+              : length('Longest', longMm, shortMm, longestFringeMm, (mm) =>
+                  tryFringe({ ...fringe, longMm: mm }),
+                )}
+            {shape !== 'straight' &&
+              length('Shortest', shortMm, 0, longMm, (mm) => tryFringe({ ...fringe, shortMm: mm }))}
+          </div>
+        )}
+      </div>
     </PanelOverChart>
   );
 }

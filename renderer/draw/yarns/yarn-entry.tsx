@@ -43,9 +43,7 @@ export const YarnEntry = memo(function YarnEntry(props: YarnEntryProps) {
         <span className="words">
           <span className="one-line name">{yarn.name}</span>
           <span className="need quiet small">
-            <span className="one-line">
-              {knots > 0 ? formatYarnLength(cutMm, units, { enough: true }) : 'not used'}
-            </span>
+            <span>{knots > 0 ? formatYarnLength(cutMm, units, { enough: true }) : 'not used'}</span>
             {isGround && <span className="ground-tag">ground</span>}
           </span>
         </span>

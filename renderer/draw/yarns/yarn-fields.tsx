@@ -1,5 +1,5 @@
 /** What a yarn's label tells, to be written: the fields that yarns of a design and of the stash have in common. */
-import { useEffect, useRef, useState } from 'react';
+import { useEffect, useId, useRef, useState } from 'react';
 import { limits } from '../../../shared/design/limits.ts';
 import type { YarnLook } from '../../../shared/design/yarn-edits.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
@@ -19,6 +19,8 @@ interface YarnFieldsProps {
 export function YarnFields({ look, want, ownedHint }: YarnFieldsProps) {
   const { units, currency } = useStudio((state) => state.settings);
   const { length, perMetre, mass, perGram } = skeinUnits[units];
+  /** How often a colour was picked by eye. */
+  const [picked, setPicked] = useState(0);
   const metres = skeinMetres(look);
   const fault = skeinFault(look);
   return (
@@ -30,15 +32,24 @@ export function YarnFields({ look, want, ownedHint }: YarnFieldsProps) {
         first
         onChange={(name) => want({ name })}
       />
+      {look.name.trim() === '' && (
+        <p className="whole fault" role="status">
+          Write a name for the yarn.
+        </p>
+      )}
       <label className="field">
         Colour
         <input
           type="color"
           value={look.color}
-          onChange={(event) => want({ color: event.target.value.toLowerCase() })}
+          onChange={(event) => {
+            setPicked(picked + 1);
+            want({ color: event.target.value.toLowerCase() });
+          }}
         />
       </label>
-      <ColourField color={look.color} onChange={(color) => want({ color })} />
+      {/* A colour chosen beside it takes the place of what was being written. */}
+      <ColourField key={picked} color={look.color} onChange={(color) => want({ color })} />
       <NumberField
         label={`Skein: ${length}`}
         value={metres * perMetre}
@@ -91,29 +102,35 @@ export function isWhole(look: YarnLook): boolean {
   return look.name.trim() !== '' && skeinFault(look) === '';
 }
 
+const colourFault = 'Write # and six digits from 0 to f.';
+
 /** The colour in figures, for whoever has them; what is no colour yet changes nothing. */
 function ColourField({ color, onChange }: { color: string; onChange: (color: string) => void }) {
+  const id = useId();
   const input = useRef<HTMLInputElement>(null);
   const [text, setText] = useState<string | null>(null);
   const isFault = text !== null && !isColour(text);
-  useEffect(
-    () => input.current?.setCustomValidity(isFault ? 'Write # and six digits from 0 to f.' : ''),
-    [isFault],
-  );
+  // A form can't be sent while this is no colour.
+  useEffect(() => input.current?.setCustomValidity(isFault ? colourFault : ''), [isFault]);
   return (
-    <label className="field">
-      Colour as #rrggbb
+    <div className="field">
+      <label htmlFor={id}>Colour as #rrggbb</label>
       <input
         ref={input}
+        id={id}
         value={text ?? color}
         aria-invalid={isFault}
+        aria-describedby={`${id}-fault`}
         onChange={(event) => {
           setText(event.target.value);
           if (isColour(event.target.value)) onChange(event.target.value.trim().toLowerCase());
         }}
-        onBlur={() => setText(null)}
+        onBlur={() => !isFault && setText(null)}
       />
-    </label>
+      <span id={`${id}-fault`} className="fault">
+        {isFault && colourFault}
+      </span>
+    </div>
   );
 }
 

@@ -99,11 +99,11 @@ describe('a layer that is removed', () => {
   it('is neither the only one nor locked', () => {
     expect(refused(removeLayer(designFromLetters(['a']), 'picture'))).toEqual([
       'last-layer',
-      '"Picture" is the only layer. Add another before you remove it.',
+      '“Picture” is the only layer. Add another before you remove it.',
     ]);
     expect(refused(removeLayer(withFlags(three, 'sheet-1', { locked: true }), 'sheet-1'))).toEqual([
       'locked-layer',
-      '"Sheet 1" is locked. Unlock it before you remove it.',
+      '“Sheet 1” is locked. Unlock it before you remove it.',
     ]);
   });
 
@@ -139,11 +139,11 @@ describe('a layer that is moved in the list', () => {
   it('goes neither above the top nor below the ground', () => {
     expect(refused(moveLayer(three, 'picture', 3))).toEqual([
       'top-layer',
-      '"Picture" is the top layer already.',
+      '“Picture” is the top layer already.',
     ]);
     expect(refused(moveLayer(three, 'sheet-1', -1))).toEqual([
       'lowest-layer',
-      '"Sheet 1" is the lowest layer already.',
+      '“Sheet 1” is the lowest layer already.',
     ]);
   });
 

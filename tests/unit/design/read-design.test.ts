@@ -141,15 +141,15 @@ describe('a damaged design', () => {
     [
       'a row that is too short',
       withRows('2y1 1y2', '1y2 1.'),
-      'layer "Picture", row 2 has 2 cells instead of 3',
+      'layer “Picture”, row 2 has 2 cells instead of 3',
     ],
     [
       'a row that is too long',
       withRows('2y1 2y2', '1y2 1. 1-'),
-      'layer "Picture", row 1 has 4 cells instead of 3',
+      'layer “Picture”, row 1 has 4 cells instead of 3',
     ],
-    ['a row too few', withRows('2y1 1y2'), 'layer "Picture" has 1 row instead of 2'],
-    ['a row that is a number', withRows('2y1 1y2', 7), 'row 2 of layer 1 "Picture" must be a text'],
+    ['a row too few', withRows('2y1 1y2'), 'layer “Picture” has 1 row instead of 2'],
+    ['a row that is a number', withRows('2y1 1y2', 7), 'row 2 of layer 1 “Picture” must be a text'],
     [
       'a yarn without a name',
       withYarns({}, { name: '' }),
@@ -158,17 +158,17 @@ describe('a damaged design', () => {
     [
       'a colour of a wrong form',
       withYarns({ color: 'red' }),
-      'the colour of yarn 1 "Linen" must be written like #5b7f4f, in lower case',
+      'the colour of yarn 1 “Linen” must be written like #5b7f4f, in lower case',
     ],
     [
       'two yarns of one id',
       withYarns({}, {}, { id: 'y1' }),
-      'the yarns "Linen" and "Tide" have the same id, y1',
+      'the yarns “Linen” and “Tide” have the same id, y1',
     ],
     [
       'two yarns of one symbol',
       withYarns({}, { symbol: 'a' }),
-      'the yarns "Linen" and "Dusk" have the same symbol, a',
+      'the yarns “Linen” and “Dusk” have the same symbol, a',
     ],
     ['a ground of no yarn', changed({ ground: 'y9' }), 'the ground yarn y9 is not in the list of yarns'],
     ['no cord', changed({ cord: undefined }), 'the cord is missing'],
@@ -232,7 +232,7 @@ describe('a damaged design', () => {
     [
       'a price below nothing',
       withYarns({ price: -1 }),
-      'the price of a skein of yarn 1 "Linen" must be a number from 0 to 1000000',
+      'the price of a skein of yarn 1 “Linen” must be a number from 0 to 1000000',
     ],
   ])('with %s is refused, and told where', (_, file, what) => {
     expect(refusal(file)).toBe(`damaged: The file is damaged: ${what}. ${older}`);
@@ -253,7 +253,7 @@ describe('a damaged design', () => {
     const [layer] = (JSON.parse(text) as { layers: Json[] }).layers;
     const name = `Line one\nline two ${'x'.repeat(100)}`;
     const sentence = refusal(changed({ layers: [{ ...layer, name, rows: ['2y1', '3.'] }] }));
-    expect(sentence).toContain(`"Line one�line two ${'x'.repeat(22)}…", row 1`);
+    expect(sentence).toContain(`“Line one�line two ${'x'.repeat(22)}…”, row 1`);
   });
 });
 

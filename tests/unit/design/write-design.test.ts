@@ -107,14 +107,14 @@ describe('a design that could not be opened again', () => {
       "the cord's thickness must be",
     ],
     ['a ground of no yarn', { ground: 'y9' }, 'the ground yarn y9 is not in the list of yarns'],
-    ['a cell of no yarn', { yarns: [design.yarns[0]!] }, 'layer "Picture", row 1, cord 3 has yarn y2'],
+    ['a cell of no yarn', { yarns: [design.yarns[0]!] }, 'layer “Picture”, row 1, cord 3 has yarn y2'],
     [
       'a short row',
       { layers: [{ ...layer!, rows: [layer!.rows[0]!, Uint8Array.of(1)] }] },
       'row 2 has 1 cell instead',
     ],
-    ['a row too few', { layers: [{ ...layer!, rows: [] }] }, 'layer "Picture" has 0 rows instead of 2'],
-    ['one layer twice', { layers: [layer!, layer!] }, 'the layers "Picture" and "Picture" have the same id'],
+    ['a row too few', { layers: [{ ...layer!, rows: [] }] }, 'layer “Picture” has 0 rows instead of 2'],
+    ['one layer twice', { layers: [layer!, layer!] }, 'the layers “Picture” and “Picture” have the same id'],
     ['no layer', { layers: [] }, 'the list of layers must be a list of at least one layer'],
     ['too many cords', { columns: 1001 }, '1001 cords are more than'],
     [

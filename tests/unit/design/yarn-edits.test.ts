@@ -60,7 +60,7 @@ describe('a new yarn', () => {
 
   it('is refused where the file could not hold it', () => {
     expect(refusal(addYarn(design, symbols, { ...look, color: 'green' }))).toBe(
-      'bad-yarn: The colour of yarn 7 "Fern" must be written like #5b7f4f, in lower case.',
+      'bad-yarn: The colour of yarn 7 “Fern” must be written like #5b7f4f, in lower case.',
     );
   });
 });
@@ -186,14 +186,14 @@ describe('a changed yarn', () => {
 
   it('is refused the symbol of another', () => {
     expect(refusal(changeYarn(design, 'y2', { symbol: 'c' }))).toBe(
-      'symbol-in-use: "Tide" has the symbol c already. Choose another symbol.',
+      'symbol-in-use: “Tide” has the symbol c already. Choose another symbol.',
     );
   });
 
   it('is refused an empty name and a thickness of nothing', () => {
     expect(refusal(changeYarn(design, 'y2', { name: '' }))).toContain('bad-yarn: The name of yarn 2 must be');
     expect(refusal(changeYarn(design, 'y2', { diameterMm: 0 }))).toContain(
-      'The thickness of yarn 2 "Dusk" must be',
+      'The thickness of yarn 2 “Dusk” must be',
     );
   });
 });
@@ -205,16 +205,16 @@ describe('a yarn taken off the list', () => {
 
   it('is refused while a cell of any layer has it', () => {
     expect(refusal(removeYarn(design, 'y3'))).toBe(
-      'yarn-in-use: Layer "Sheet 1" still has cells of "Tide". Replace them or merge the yarn into another.',
+      'yarn-in-use: Layer “Sheet 1” still has cells of “Tide”. Replace them or merge the yarn into another.',
     );
   });
 
   it('is refused where it is the ground, or the only one', () => {
     expect(refusal(removeYarn({ ...design, ground: 'y4' }, 'y4'))).toContain(
-      'ground-yarn: "Apricot" is the ground.',
+      'ground-yarn: “Apricot” is the ground.',
     );
     const one = { ...design, yarns: design.yarns.slice(0, 1) };
-    expect(refusal(removeYarn(one, 'y1'))).toContain('last-yarn: "Linen" is the only yarn.');
+    expect(refusal(removeYarn(one, 'y1'))).toContain('last-yarn: “Linen” is the only yarn.');
   });
 });
 
@@ -252,7 +252,7 @@ describe('two yarns merged', () => {
 
   it('must be two', () => {
     expect(refusal(mergeYarns(design, 'y1', 'y1'))).toContain(
-      'same-yarn: "Linen" can\'t be merged into itself.',
+      "same-yarn: “Linen” can't be merged into itself.",
     );
   });
 });

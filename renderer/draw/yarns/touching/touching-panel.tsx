@@ -19,7 +19,7 @@ const sightNames: Record<Sight, string> = {
   protan: 'Without red cones',
   deutan: 'Without green cones',
   tritan: 'Without blue cones',
-  grey: 'Printed in greys',
+  grey: 'In greys, as in print',
 };
 
 export function TouchingPanel() {
