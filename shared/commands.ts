@@ -151,7 +151,7 @@ export const commands = [
   { id: 'sight-protan', label: 'Colours without red cones (protan)', menu: 'view', needs: 'draw' },
   { id: 'sight-deutan', label: 'Colours without green cones (deutan)', menu: 'view', needs: 'draw' },
   { id: 'sight-tritan', label: 'Colours without blue cones (tritan)', menu: 'view', needs: 'draw' },
-  { id: 'sight-grey', label: 'Colours as greys, as in print', menu: 'view', needs: 'draw' },
+  { id: 'sight-grey', label: 'Colours in greys, as in print', menu: 'view', needs: 'draw' },
   { id: 'view-rules', label: 'Rules every ten', menu: 'view', needs: 'draw', ruleAbove: true },
   { id: 'view-rulers', label: 'Tapes along the hanging', menu: 'view', needs: 'draw' },
   { id: 'view-fade', label: 'Fade other layers', menu: 'view', letter: 'd', needs: 'draw' },
