@@ -47,7 +47,7 @@ export function faultAt(path: readonly PropertyKey[], file: unknown): string {
 export function quoted(words: string): string {
   const line = words.replace(/[\p{Cc}\p{Cf}\p{Cs}\p{Zl}\p{Zp}]/gu, '�');
   const letters = [...line];
-  return `“${letters.length > 40 ? `${letters.slice(0, 40).join('')}…` : line}”`;
+  return `“${letters.length > 40 ? `${letters.slice(0, 39).join('')}…` : line}”`;
 }
 
 /** What is told by its number alone, from 1, and where in the path that number stands. */

@@ -253,7 +253,7 @@ describe('a damaged design', () => {
     const [layer] = (JSON.parse(text) as { layers: Json[] }).layers;
     const name = `Line one\nline two ${'x'.repeat(100)}`;
     const sentence = refusal(changed({ layers: [{ ...layer, name, rows: ['2y1', '3.'] }] }));
-    expect(sentence).toContain(`“Line one�line two ${'x'.repeat(22)}…”, row 1`);
+    expect(sentence).toContain(`“Line one�line two ${'x'.repeat(21)}…”, row 1`);
   });
 });
 
