@@ -81,6 +81,7 @@ describe.each(['light', 'dark'] as const)('in the %s theme nothing serious is fo
     await page.keyboard.press('p');
     await drag(page, await at(1, 4), await at(4, 7));
     await runCommand(page, 'keep motif');
+    await page.getByRole('dialog').getByRole('textbox', { name: 'Name' }).fill('Lamp');
     await page.keyboard.press('Enter');
     await page.getByRole('dialog').waitFor({ state: 'detached' });
     for (const words of dialogsOnDraw)
