@@ -23,6 +23,7 @@ export type Field =
   | 'rates'
   | 'yarnMargin'
   | 'money'
+  | 'pattern'
   | 'ground'
   | 'yarns'
   | 'reference';

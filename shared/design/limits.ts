@@ -53,6 +53,8 @@ export const limits = {
   stashBytes: 8 * 1024 * 1024,
   /** Bytes of a picture that is taken to lie under a chart: as it looks on the screen, and light in every save. */
   referenceTakenBytes: 2 * 1024 * 1024,
+  /** Bytes of the designer's mark: a small picture, which stands in every copy of every pattern. */
+  markBytes: 300_000,
   /** Memory that undo may take in a session, in bytes. */
   historyBytes: 64 * 1024 * 1024,
 } as const;

@@ -3,6 +3,7 @@
  * must be. Each field's words stand in one table; a test holds it to the schema.
  */
 import { limits } from './limits.ts';
+import { patternParts } from './pattern-schema.ts';
 import { designFileSchema } from './schema.ts';
 
 /** A value read from a file that satisfies the schema, or what is wrong with it: 'the title is missing'. */
@@ -145,6 +146,22 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'money.sumTimes': ['the multiplier of materials, labour and overhead', times],
   'money.keystoneTimes': ['the multiplier of the keystone price', times],
   'money.retailTimes': ['the multiplier of the retail price', times],
+  pattern: ['the group of what the pattern is composed of', group],
+  'pattern.parts': ['the list of parts of the pattern', `a list of at most ${patternParts.length} parts`],
+  'pattern.parts.*': ['a part of the pattern', patternParts.join(', ')],
+  'pattern.texts': ['the group of texts of the pattern', group],
+  'pattern.texts.welcome': ['the welcome of the pattern', 'a text'],
+  'pattern.texts.terms': ['the terms of the pattern', 'a text'],
+  'pattern.texts.skill': ['the skill that the pattern asks for', 'a text'],
+  'pattern.texts.finishing': ['the text on finishing of the pattern', 'a text'],
+  'pattern.texts.notes': ['the notes of the pattern', 'a text'],
+  'pattern.copy': ['the group of how the pattern is printed', group],
+  'pattern.copy.language': ['the language of the pattern', 'en or de'],
+  'pattern.copy.ink': ['the ink of the chart', 'colour, symbols or grey'],
+  'pattern.copy.cells': ['the size of the printed cells', 'standard or large'],
+  'pattern.copy.rowsForm': ['the form of the written rows', 'long or compact'],
+  'pattern.copy.rowsBeside': ['whether rows are written beside the chart', trueOrFalse],
+  'pattern.copy.leftHanded': ['whether the pattern is left-handed', trueOrFalse],
   ground: ['the ground yarn', yarnId],
   yarns: ['the list of yarns', 'a list of at least one yarn'],
   'yarns.*': ['{yarn}', group],

@@ -7,6 +7,7 @@
  */
 import { z } from 'zod';
 import { limits } from './limits.ts';
+import { type copySchema, patternSchema } from './pattern-schema.ts';
 
 export const DESIGN_FORMAT = 'larkrow-design';
 export const DESIGN_VERSION = 2;
@@ -224,6 +225,8 @@ export const designFileSchema = z.looseObject({
   /** Yarn bought above the need, as a share: 0.1 is 10 %. */
   yarnMargin: z.number().nonnegative().max(10),
   money: moneySchema.optional(),
+  /** How the pattern is composed and printed. */
+  pattern: patternSchema.optional(),
   /** The yarn that fills a new design's background; its thickness sets the gauge where no swatch does. */
   ground: yarnId,
   yarns: z.array(yarnSchema).min(1).max(limits.yarns),
@@ -249,6 +252,8 @@ export type Fringe = Known<z.infer<typeof fringeSchema>>;
 export type Reference = Known<z.infer<typeof referenceSchema>>;
 export type TyingSettings = Known<z.infer<typeof tyingSchema>>;
 export type Money = Known<z.infer<typeof moneySchema>>;
+export type PatternSettings = Known<z.infer<typeof patternSchema>>;
+export type CopySettings = Known<z.infer<typeof copySchema>>;
 export type Pin = Known<z.infer<typeof pinSchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];

@@ -34,11 +34,6 @@ const HEAD_MM = 11;
 const JOINS_MM = 4.6;
 const KEY_GAP_MM = 5;
 
-/** How many pages `chartPages` will make. */
-export function countChartPages(input: Layable): number {
-  return pagesOf(chosenSplit(input).split);
-}
-
 export function chartPages(input: ChartPagesInput): Draft[] {
   const chosen = chosenSplit(input);
   const frame = frameOf(input, chosen);

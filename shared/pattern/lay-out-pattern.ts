@@ -1,64 +1,74 @@
 /**
- * A design and its figures as the pages of a pattern: cover, materials, how to read it, the knots, the chart, the rows in words,
- * cautions and care. A pure function; drawing the pages is another's work.
+ * A design and its figures as the pages of a pattern: the parts that the design asks for, one behind the other. A pure
+ * function; drawing the pages is another's work.
  */
 
+import { type PatternPart, patternParts } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
-import { carePage } from './care-page.ts';
 import { cellInks } from './cell-inks.ts';
-import { chartPages, countChartPages } from './chart-pages.ts';
-import { coverPage } from './cover-page.ts';
-import { keyEntries } from './key.ts';
-import { knotsPages } from './knots/knots-pages.ts';
-import { materialsPages } from './materials-pages.ts';
+import { copyOf } from './copy.ts';
+import { emptyImprint } from './imprint.ts';
 import type { PatternDocument } from './page.ts';
 import { type Draft, finishPage } from './page-foot.ts';
 import { papers } from './papers.ts';
-import type { PatternContext, PatternInput } from './pattern-input.ts';
+import { parts } from './parts.ts';
+import type { PageNumbers, PatternContext, PatternInput } from './pattern-input.ts';
 import { newPrinter } from './printable.ts';
 import { printedAspect } from './printed-aspect.ts';
-import { readingPage } from './reading-page.ts';
-import { rowsPages } from './rows-pages.ts';
 
 export function layOutPattern(input: PatternInput): PatternDocument {
   const printer = newPrinter();
-  const { design, chart, materials } = input;
+  const { design, materials } = input;
   const context: PatternContext = {
+    copy: copyOf(design),
+    imprint: emptyImprint,
     ...input,
     sheet: papers[input.paper],
     cellInks: cellInks(design.yarns),
     printer,
   };
-  const charted = {
-    chart,
-    aspect: printedAspect(materials.gauge),
-    sheet: context.sheet,
-    entries: keyEntries(
-      design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) })),
-      chart,
-    ),
-    cellInks: context.cellInks,
-  };
-  const before = [
-    coverPage(context),
-    ...materialsPages(context),
-    ...readingPage(context, countChartPages(charted)),
-    ...knotsPages(context),
-  ];
-  const drafts: Draft[] = [
-    ...before,
-    ...chartPages({ ...charted, firstPage: before.length + 1 }),
-    ...rowsPages(context),
-    ...carePage(context),
-  ];
+  const laidOut = layOutParts(context, partsOf(design));
+  const drafts = laidOut.flatMap(({ drafts }) => drafts);
   const title = printer.printable(design.title);
   return {
     title,
     author: printer.printable(design.designer),
-    language: 'en',
-    pages: drafts.map((draft, i) => finishPage(draft, title, i + 1, drafts.length)),
+    language: context.copy.language,
+    pages: laidOut
+      .flatMap(({ part, drafts }) => drafts.map((draft) => ({ part, draft })))
+      .map(({ part, draft }, i) => ({ ...finishPage(draft, title, i + 1, drafts.length), part })),
     notices: [...printer.notices, ...aspectNotice(materials.gauge)],
   };
+}
+
+/** The parts that the design asks for, or the usual ones. */
+function partsOf({ pattern }: PatternInput['design']): readonly PatternPart[] {
+  return pattern?.parts ?? patternParts.filter((part) => parts[part]?.usual);
+}
+
+interface LaidOut {
+  readonly part: PatternPart;
+  readonly drafts: readonly Draft[];
+}
+
+/** Laid out once to count the pages, and once more where they stand. */
+function layOutParts(context: PatternContext, chosen: readonly PatternPart[]): LaidOut[] {
+  const layOut = (at: PageNumbers) =>
+    chosen.map((part) => ({ part, drafts: parts[part]?.pages(context, at) ?? [] }));
+  const counted = layOut({ first: () => 1, count: () => 1 });
+  return layOut(numbersOf(counted));
+}
+
+function numbersOf(laidOut: readonly LaidOut[]): PageNumbers {
+  const firsts = new Map<PatternPart, number>();
+  const counts = new Map<PatternPart, number>();
+  let next = 1;
+  for (const { part, drafts } of laidOut) {
+    if (drafts.length > 0) firsts.set(part, next);
+    counts.set(part, drafts.length);
+    next += drafts.length;
+  }
+  return { first: (part) => firsts.get(part) ?? null, count: (part) => counts.get(part) ?? 0 };
 }
 
 function aspectNotice(gauge: Materials['gauge']): string[] {

@@ -3,6 +3,8 @@
  * a screen; `draw-on-canvas.ts` and the pdf service draw the same items, so what is previewed is what is printed.
  */
 
+import type { Language, PatternPart } from '../design/pattern-schema.ts';
+
 /** The faces that patterns are set in. `symbols` is the studio's own alphabet of yarn symbols. */
 export type Face = 'sans' | 'sans-bold' | 'serif' | 'serif-bold' | 'symbols';
 
@@ -109,12 +111,14 @@ export interface Page {
   /** For outline and preview: 'Cover', 'Materials', 'Chart, rows 1-50, cords 1-40'. */
   title: string;
   items: Item[];
+  /** The part of the pattern that it belongs to; absent in documents that are not composed of parts. */
+  part?: PatternPart;
 }
 
 export interface PatternDocument {
   title: string;
   author: string;
-  language: 'en';
+  language: Language;
   pages: Page[];
   /** What would disappoint a reader, such as a name with letters that the faces lack. */
   notices: string[];

@@ -1,24 +1,39 @@
 /** What a pattern is made from, and what its pages share. */
 import type { Chart } from '../chart/chart.ts';
 import type { Design } from '../design/design.ts';
+import type { PatternPart } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
 import type { Plan } from '../tying/plan.ts';
 import type { Units } from '../units/units.ts';
+import type { Copy } from './copy.ts';
+import type { Imprint } from './imprint.ts';
 import type { CellsItem } from './page.ts';
 import type { Paper, Sheet } from './papers.ts';
 import type { Printer } from './printable.ts';
 
 export interface PatternInput {
+  /** As the copy ties it: see `designForCopy`. Chart and plan are its own. */
   readonly design: Design;
   readonly chart: Chart;
   readonly plan: Plan;
   readonly materials: Materials;
   readonly paper: Paper;
   readonly units: Units;
+  /** Absent: as the design's own settings say. */
+  readonly copy?: Copy;
+  /** Absent: nobody is named but the design's designer. */
+  readonly imprint?: Imprint;
 }
 
-export interface PatternContext extends PatternInput {
+export interface PatternContext extends Required<PatternInput> {
   readonly sheet: Sheet;
   readonly cellInks: CellsItem['inks'];
   readonly printer: Printer;
+}
+
+/** On which pages the parts begin, from 1; a part that is not printed has none. */
+export interface PageNumbers {
+  first(part: PatternPart): number | null;
+  /** How many pages the part has. */
+  count(part: PatternPart): number;
 }

@@ -172,6 +172,14 @@ const kinds: readonly Kind[] = [
   }),
   (random) => ({
     kind: 'set',
+    field: 'pattern',
+    value:
+      random() < 0.3
+        ? undefined
+        : { parts: ['cover', 'chart'], texts: { welcome: `To ${whole(random, 9)}` } },
+  }),
+  (random) => ({
+    kind: 'set',
     field: 'pins',
     value: Array.from({ length: whole(random, 3) }, () => ({
       kind: pick(random, ['cut', 'no-carry']),

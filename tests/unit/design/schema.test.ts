@@ -35,7 +35,10 @@ const untold: Record<string, string[]> = {
     'keystoneTimes',
     'retailTimes',
   ],
-  design: ['pins', 'money'],
+  design: ['pins', 'money', 'pattern'],
+  'design.pattern': ['parts', 'texts', 'copy'],
+  'design.pattern.texts': ['welcome', 'terms', 'skill', 'finishing', 'notes'],
+  'design.pattern.copy': ['language', 'ink', 'cells', 'rowsForm', 'rowsBeside', 'leftHanded'],
   'design.pins.*': ['toRow', 'toCord'],
   'design.yarns.*': ['price', 'ownedSkeins'],
 };

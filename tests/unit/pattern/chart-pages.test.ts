@@ -4,7 +4,7 @@ import { type Chart, goesRight } from '../../../shared/chart/chart.ts';
 import type { YarnId } from '../../../shared/design/codes.ts';
 import { BARE } from '../../../shared/design/codes.ts';
 import { cellInks } from '../../../shared/pattern/cell-inks.ts';
-import { chartPages, countChartPages } from '../../../shared/pattern/chart-pages.ts';
+import { chartPages } from '../../../shared/pattern/chart-pages.ts';
 import { keyEntries } from '../../../shared/pattern/key.ts';
 import type { CellsItem, TextItem } from '../../../shared/pattern/page.ts';
 import type { Draft } from '../../../shared/pattern/page-foot.ts';
@@ -140,26 +140,6 @@ describe('chart pages', () => {
     expect(others).toEqual([]);
     expect(draft!.below).toBe('');
     expect(textsOf(draft!).some(({ text }) => text.startsWith('joins') || text === 'Pages')).toBe(false);
-  });
-
-  it('are counted before they are made', () => {
-    for (const [columns, rows] of [
-      [1, 1],
-      [16, 12],
-      [60, 90],
-      [150, 200],
-    ] as const) {
-      const chart = chartOf(columns, rows, () => 1);
-      const list = yarns(1);
-      const input = {
-        chart,
-        aspect: 1,
-        sheet: papers.letter,
-        entries: keyEntries(list, chart),
-        cellInks: cellInks(list),
-      };
-      expect(countChartPages(input)).toBe(chartPages({ ...input, firstPage: 3 }).length);
-    }
   });
 
   it('make room for a key of 64 yarns, with cells still at least 4 mm wide', () => {

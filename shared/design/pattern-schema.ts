@@ -1,0 +1,70 @@
+/**
+ * What a design's pattern is composed of, kept in the design: its parts and their order, the texts that the designer has
+ * written, and how a copy is printed. Whatever is absent is as usual, so that a pattern can be printed at once.
+ */
+import { z } from 'zod';
+import { limits } from './limits.ts';
+
+/** The parts of a pattern, in their usual order. */
+export const patternParts = [
+  'cover',
+  'welcome',
+  'materials',
+  'cut-list',
+  'reading',
+  'knots',
+  'map',
+  'chart',
+  'chart-symbols',
+  'rows',
+  'ticks',
+  'strands',
+  'finishing',
+  'fringe',
+  'care',
+  'designer',
+] as const;
+
+export type PatternPart = (typeof patternParts)[number];
+
+/** The languages that a pattern can be printed in, by BCP 47. */
+export const patternLanguages = ['en', 'de'] as const;
+
+export type Language = (typeof patternLanguages)[number];
+
+const text = z.string().max(limits.stringChars);
+
+export const copySchema = z.looseObject({
+  language: z.enum(patternLanguages).optional(),
+  /** 'colour': symbols on the yarns' colours. 'symbols': on white. 'grey': on greys that stay apart in print. */
+  ink: z.enum(['colour', 'symbols', 'grey']).optional(),
+  /** The least width of a printed cell: 'standard' 4 mm, 'large' 6 mm. */
+  cells: z.enum(['standard', 'large']).optional(),
+  /** Written rows as whole words, or as short as they can be. */
+  rowsForm: z.enum(['long', 'compact']).optional(),
+  /** The written rows stand beside the chart's own rows, where there is room for them. */
+  rowsBeside: z.boolean().optional(),
+  /** Row 1 begins at the top right, and the knots are drawn for the left hand. Absent: as the design's start corner. */
+  leftHanded: z.boolean().optional(),
+});
+
+const patternTextsSchema = z.looseObject({
+  /** Greets the buyer and says what the picture is about. */
+  welcome: text.optional(),
+  /** What a buyer may do with the pattern and with what is made by it. */
+  terms: text.optional(),
+  /** What a maker should know already. */
+  skill: text.optional(),
+  finishing: text.optional(),
+  /** Of the designer to the maker, on the materials page. */
+  notes: text.optional(),
+});
+
+export const patternSchema = z.looseObject({
+  /** In printing order. A part that is not named is not printed. Absent: the usual ones. */
+  parts: z.array(z.enum(patternParts)).max(patternParts.length).optional(),
+  /** In place of the first versions; a text that is there and empty is left out of the pattern. */
+  texts: patternTextsSchema.optional(),
+  /** How a copy is printed that is not asked for otherwise. */
+  copy: copySchema.optional(),
+});
