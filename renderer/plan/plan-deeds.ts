@@ -93,6 +93,6 @@ function tablesNow(): PlanTables | null {
 }
 
 function isSame(a: TyingSettings, b: TyingSettings): boolean {
-  const keys = Object.keys(b) as (keyof TyingSettings)[];
+  const keys = Object.keys({ ...a, ...b }) as (keyof TyingSettings)[];
   return keys.every((key) => a[key] === b[key]);
 }

@@ -19,6 +19,7 @@ const tying: TyingSettings = {
   carryMaxRows: 6,
   slack: 1.05,
   rowPriceMm: 15,
+  reserveShare: 0.03,
 };
 
 const rates: Rates = {

@@ -119,6 +119,11 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'tying.carryMaxRows': ['the longest carry in rows', `a whole number from 0 to ${limits.rows}`],
   'tying.slack': ['the slack of a carry', 'a number from 1 to 10'],
   'tying.rowPriceMm': ['the price of a row parked', mmOrZero],
+  'tying.reserveShare': ['the reserve of each piece', 'a share from 0 to 0.5'],
+  'tying.liveWish': [
+    'the wish for how many strands hang at once',
+    `a whole number from 1 to ${limits.columns}`,
+  ],
   pins: ['the list of pins', `a list of at most ${limits.pins} pins`],
   'pins.*': ['{pin}', group],
   'pins.*.kind': ['the kind of {pin}', 'cut, no-carry or carry'],

@@ -112,6 +112,10 @@ export const tyingSchema = z.looseObject({
   carryMaxRows: z.number().int().nonnegative().max(limits.rows),
   slack: z.number().min(1).max(10),
   rowPriceMm: mmOrZero,
+  /** Kept free of each piece, for a looser hand than the gauge's: 0.03 is 3 % of the working length. Absent: nothing. */
+  reserveShare: z.number().nonnegative().max(0.5).optional(),
+  /** No more strands than this shall hang at once between two rows. Absent: as many as is best. */
+  liveWish: z.number().int().positive().max(limits.columns).optional(),
 });
 
 /**

@@ -4,7 +4,7 @@
  *
  * The laws: each knot is tied exactly once, by its own yarn, in tying order; a strand ties whole runs; carries keep
  * within their limits and never pass behind a bare cell of the row they arrive in; a piece holds what it is said to
- * hold and no more than its length; none is empty; every total is the sum of its parts (`check-sums.ts`);
+ * hold and no more than its length without its reserve; none is empty; every total is the sum of its parts (`check-sums.ts`);
  * the pins that it names are obeyed (`check-pins.ts`).
  */
 import { type Chart, goesRight } from '../chart/chart.ts';

@@ -7,7 +7,7 @@ import type { Piece, Plan, PlanTotals, Strand, Stretch, YarnTally } from './plan
 
 /** Faults of one piece whose carries and turns add up to `carried` tenths. */
 export function pieceFaults(piece: Piece, carried: number, yarn: YarnId, { settings }: Plan): string[] {
-  const { workingLengthMm, tailMm, knotMm } = settings;
+  const { workingLengthMm, tailMm, knotMm, reserveShare = 0 } = settings;
   const knots = piece.stretches.reduce((sum, { from, to }) => sum + Math.abs(to - from) + 1, 0);
   const knotted = knots * tenths(knotMm[yarn] ?? Number.NaN);
   const used = knotted + carried + 2 * tenths(tailMm);
@@ -23,6 +23,9 @@ export function pieceFaults(piece: Piece, carried: number, yarn: YarnId, { setti
     },
   );
   if (used > tenths(piece.cutMm)) faults.push(`it uses ${used / 10} mm and is cut at ${piece.cutMm} mm`);
+  const planned = tenths(workingLengthMm) * (1 - reserveShare);
+  if (used > planned + 1e-6)
+    faults.push(`it uses ${used / 10} mm, and with the reserve no more than ${planned / 10} mm is planned`);
   if (tenths(piece.cutMm) > tenths(workingLengthMm))
     faults.push(`it is cut at ${piece.cutMm} mm, the working length is ${workingLengthMm} mm`);
   return faults;

@@ -1,20 +1,23 @@
-/** Can it be tied at all? A piece must hold at least one knot between its tails. */
-import type { TyingSettings } from '../design/schema.ts';
+/** Can it be tied at all? A piece must hold at least one knot between its tails, beside what is kept free of it. */
 import { good, problem, type Result } from '../result.ts';
 import { formatLength } from '../units/length.ts';
-import { toTenths } from './tenths.ts';
+import { formatPercent } from '../units/percent.ts';
+import type { PlanSettings } from './plan.ts';
+import { roomOf, toTenths } from './tenths.ts';
 
 /** `knotMm` is the yarn of one knot, the longest where there are several yarns. Problem: `piece-too-short`. */
 export function checkTying(
-  { workingLengthMm, tailMm }: Pick<TyingSettings, 'workingLengthMm' | 'tailMm'>,
+  tying: Pick<PlanSettings, 'workingLengthMm' | 'tailMm' | 'reserveShare'>,
   knotMm: number,
 ): Result<null> {
   // In tenths, as the planner measures.
-  if (toTenths(workingLengthMm) - 2 * toTenths(tailMm) >= toTenths(knotMm)) return good(null);
+  if (roomOf(tying) >= toTenths(knotMm)) return good(null);
+  const { workingLengthMm, tailMm, reserveShare = 0 } = tying;
   const cm = (mm: number, enough = false) => formatLength(mm, 'metric', { enough });
+  const reserve = reserveShare > 0 ? ` with ${formatPercent(reserveShare)} kept free` : '';
   return problem(
     'piece-too-short',
-    `A piece of ${cm(workingLengthMm)} can't hold one knot of ${cm(knotMm)} between two tails of ${cm(tailMm)}. ` +
-      `Make the working length at least ${cm(2 * tailMm + knotMm, true)}, or the tails shorter.`,
+    `A piece of ${cm(workingLengthMm)} can't hold one knot of ${cm(knotMm)} between two tails of ${cm(tailMm)}${reserve}. ` +
+      `Make the working length at least ${cm((2 * tailMm + knotMm) / (1 - reserveShare), true)}, or the tails shorter.`,
   );
 }

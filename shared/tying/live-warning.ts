@@ -1,22 +1,33 @@
-/** Tells a maker that more strands will hang at once than they wished for, and what it takes to stay with the wish. */
-import type { Plan } from './plan.ts';
+/** Tells a maker who wishes that few strands hang at once what the wish takes, or why it can't be kept. */
 
-/**
- * A sentence or two, or null where no more than `wish` hang. `plan` is the one in use, `held` the one that was made
- * with the wish; they are of one chart.
- */
-export function liveWarning({ totals }: Plan, held: Plan, wish: number): string | null {
-  if (totals.liveMax <= wish) return null;
-  const needs = `As planned, ${strands(totals.liveMax)} at once; you wished for at most ${wish}.`;
-  if (held.totals.liveMax > wish) {
-    return `${needs} The rows that are tied already leave ${held.totals.liveMax} hanging.`;
-  }
-  const more = held.totals.pieces - totals.pieces;
-  if (more <= 0) return `${needs} With other carries, ${wish} are enough, for no more pieces.`;
-  const pieces = more === 1 ? '1 more piece' : `${more} more pieces`;
-  return `${needs} To stay with ${wish} takes ${pieces}, so ${2 * more} more loose ends.`;
+import type { Units } from '../units/units.ts';
+import { formatYarnLength } from '../units/yarn-length.ts';
+import type { PlanTotals } from './plan.ts';
+
+/** What two plans of one chart are compared by, as `planToWish` gives them. */
+export interface WishedTotals {
+  readonly wish: number;
+  /** Of the plan in use. */
+  readonly plan: Totals;
+  /** Of the best plan without the wish; null where that is the one in use. */
+  readonly free: Totals | null;
 }
 
-function strands(count: number): string {
+type Totals = Pick<PlanTotals, 'liveMax' | 'pieces' | 'cutMm'>;
+
+/** A sentence or two; null where the wish takes nothing. */
+export function liveWarning({ wish, plan, free }: WishedTotals, units: Units): string | null {
+  if (!free) return null;
+  if (plan.liveMax > wish)
+    return `You wish for at most ${wish} hanging at once, but the rows that are tied already leave ${plan.liveMax}.`;
+  const kept = `At most ${hang(plan.liveMax)} at once, as you wish; else ${free.liveMax} would.`;
+  const more = plan.pieces - free.pieces;
+  if (more <= 0) return `${kept} It takes no more pieces.`;
+  const pieces = more === 1 ? '1 more piece' : `${more.toLocaleString('en')} more pieces`;
+  const yarn = formatYarnLength(plan.cutMm - free.cutMm, units, { enough: true });
+  return `${kept} It takes ${pieces}, so ${(2 * more).toLocaleString('en')} more loose ends and ${yarn} more yarn.`;
+}
+
+function hang(count: number): string {
   return count === 1 ? '1 strand hangs' : `${count} strands hang`;
 }

@@ -12,8 +12,8 @@ import { wishedQuestion } from './wished-question.ts';
 export function pinFaults(
   design: Pick<Design, 'cord' | 'yarns' | 'tying' | 'swatches' | 'ground' | 'pins'>,
   chart: Chart,
-  wishes: Omit<PlanWishes, 'effort'> = {},
+  { liveWish = design.tying.liveWish, ...wishes }: Omit<PlanWishes, 'effort'> = {},
 ): readonly PinFault[] {
-  const asked = wishedQuestion(design, chart, wishes);
+  const asked = wishedQuestion(design, chart, liveWish === undefined ? wishes : { ...wishes, liveWish });
   return asked.ok ? asked.value.pinFaults : [];
 }

@@ -35,6 +35,8 @@ export function planSettings(
     carryMaxCords: tying.carryMaxCords,
     carryMaxRows: tying.carryMaxRows,
     rowPriceMm: tenth(tying.rowPriceMm),
+    // The key is always there, so that whoever compares settings key by key sees a reserve come and go.
+    reserveShare: tying.reserveShare === 0 ? undefined : tying.reserveShare,
   };
 }
 

@@ -3,29 +3,24 @@
  * newer question and drop this one.
  */
 import type { Chart } from '../chart/chart.ts';
-import { chartHash, chartJson } from '../chart/chart-json.ts';
 import type { Design } from '../design/design.ts';
 import { good, type Result } from '../result.ts';
-import { assemblePlan, publishedPlan } from './assemble-plan.ts';
 import type { Plan } from './plan.ts';
-import { planFully } from './plan-fully.ts';
-import { planQuickly } from './plan-quickly.ts';
+import { planFreely } from './plan-freely.ts';
+import { planToWish } from './plan-to-wish.ts';
 import type { PlanWishes } from './plan-wishes.ts';
-import { wishedQuestion } from './wished-question.ts';
 
-/** Gives the share that is done, at each step; its last answer is that of `planStrands`. */
+/**
+ * Gives the share that is done, at each step; its last answer is that of `planStrands`. A quick plan leaves the
+ * design's wish for few live strands aside.
+ */
 export function* planSteps(
   design: Design,
   chart: Chart,
   { effort = 'full', ...wishes }: PlanWishes = {},
 ): Generator<number, Result<Plan>> {
-  const asked = wishedQuestion(design, chart, wishes);
-  if (!asked.ok) return asked;
-  const { question } = asked.value;
-  const { liveWish } = wishes;
-  const choice =
-    effort === 'quick' && liveWish === undefined
-      ? planQuickly(question)
-      : yield* planFully(question, liveWish);
-  return good(publishedPlan(assemblePlan(question, choice), chartHash(chartJson(design, chart))));
+  if (effort === 'quick' && wishes.liveWish === undefined)
+    return yield* planFreely(design, chart, { ...wishes, effort });
+  const made = yield* planToWish(design, chart, wishes);
+  return made.ok ? good(made.value.plan) : made;
 }

@@ -8,8 +8,9 @@ import { planSteps } from './plan-steps.ts';
 import type { PlanWishes } from './plan-wishes.ts';
 
 /**
- * `chart` is the design's own, as `flatten` makes it. The plan is full, unless a quick one is wished. The signal is
- * looked at between steps.
+ * `chart` is the design's own, as `flatten` makes it. The plan is full and keeps to the design's wish for few live
+ * strands (`plan-to-wish.ts`), unless a quick one is asked for, which leaves that wish aside. The signal is looked at
+ * between steps.
  * Problems: `piece-too-short` where the working length can't hold one knot and two tails; `tied-otherwise` and
  * `tied-rows-changed`, see `tied-rows.ts`; `cancelled`.
  */

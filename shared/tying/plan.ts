@@ -48,6 +48,8 @@ export interface PlanSettings {
   carryMaxCords: number;
   carryMaxRows: number;
   rowPriceMm: number;
+  /** Share of the working length that is kept free of each piece; undefined, so not in the JSON, where nothing is. */
+  reserveShare?: number | undefined;
 }
 
 export interface PlanTotals {

@@ -9,8 +9,10 @@ import type { PlanSettings } from './plan.ts';
 export interface Tenths {
   /** Yarn of one knot, by the yarn's code. */
   readonly knot: Float64Array;
-  /** Knots and carries that a piece holds: its working length without its two tails. */
+  /** Knots and carries that are planned for a piece: its working length without reserve and its two tails. */
   readonly room: number;
+  /** Knots and carries that a piece can hold, reserve included. */
+  readonly roomInAll: number;
   /** A piece as cut. */
   readonly cut: number;
   readonly tail: number;
@@ -39,13 +41,23 @@ export function tenthsOf(settings: PlanSettings): Tenths {
   const tail = toTenths(settings.tailMm);
   return {
     knot,
-    room: cut - 2 * tail,
+    room: roomOf(settings),
+    roomInAll: cut - 2 * tail,
     cut,
     tail,
     attach: 2 * tail + toTenths(settings.effortMm),
     rowPrice: toTenths(settings.rowPriceMm),
     carry: (cords, rows) => toTenths(slack * (cords * pitchMm + rows * rowHeightMm)),
   };
+}
+
+/** Tenths of a mm for knots and carries that are planned for a piece; below 0 where the tails alone take more. */
+export function roomOf({
+  workingLengthMm,
+  tailMm,
+  reserveShare = 0,
+}: Pick<PlanSettings, 'workingLengthMm' | 'tailMm' | 'reserveShare'>): number {
+  return Math.floor(toTenths(workingLengthMm) * (1 - reserveShare) + noise) - 2 * toTenths(tailMm);
 }
 
 /** Keeps products such as 1.05 x 5 from falling on the wrong side of a half. */

@@ -39,7 +39,7 @@ function changed(upTo: string): Result<TiedRows> {
 }
 
 function isTiedAlike({ settings: was }: Plan, now: PlanSettings): boolean {
-  const lengths = ['pitchMm', 'rowHeightMm', 'slack', 'workingLengthMm', 'tailMm'] as const;
+  const lengths = ['pitchMm', 'rowHeightMm', 'slack', 'workingLengthMm', 'tailMm', 'reserveShare'] as const;
   if (lengths.some((each) => was[each] !== now[each])) return false;
   if (was.carryMaxCords > now.carryMaxCords || was.carryMaxRows > now.carryMaxRows) return false;
   const ids = Object.keys(now.knotMm) as (keyof typeof now.knotMm)[];

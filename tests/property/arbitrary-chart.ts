@@ -78,6 +78,7 @@ const arbitraryTying: fc.Arbitrary<Tying> = fc.record({
   carryMaxRows: fc.integer({ min: 0, max: 11 }),
   slack: fc.constantFrom(1, 1.05, 1.3),
   rowPriceMm: fc.constantFrom(0, 15),
+  reserveShare: fc.constantFrom(0, 0.03, 0.2),
 });
 
 const swatch: fc.Arbitrary<Swatch> = fc
@@ -122,6 +123,7 @@ function yarnAt(diameterMm: number, i: number): Yarn {
 function tyable(design: Design, { knotsInPiece, ...tying }: Tying): Design {
   const gauge = gaugeOf(design);
   const longest = Math.max(...design.yarns.map((yarn) => knotMm(design, yarn, gauge)));
-  const tenths = Math.ceil(2 * Math.ceil(tying.tailMm * 10) + knotsInPiece * Math.ceil(longest * 10));
+  const held = 2 * Math.ceil(tying.tailMm * 10) + knotsInPiece * Math.ceil(longest * 10);
+  const tenths = Math.ceil(held / (1 - (tying.reserveShare ?? 0)));
   return { ...design, tying: { ...tying, workingLengthMm: tenths / 10 } };
 }

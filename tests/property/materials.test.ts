@@ -5,6 +5,7 @@ import { BARE } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { fringeMm } from '../../shared/gauge/fringe.ts';
 import { gaugeOf } from '../../shared/gauge/gauge.ts';
+import { piecesIfLoose } from '../../shared/materials/if-loose.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
@@ -53,6 +54,20 @@ describe('materials', () => {
       expect(totals.bareCells).toBe(chart.cells.filter((code) => code === BARE).length);
       expect(totals.looseEnds).toBe(2 * totals.pieces);
     });
+  });
+
+  it('take no piece more by a hand that is looser by no more than the reserve', () => {
+    let kept = 0;
+    forAll((_, { plan }) => {
+      const { knotMm, reserveShare = 0 } = plan.settings;
+      const loose = Object.fromEntries(
+        Object.entries(knotMm).map(([id, mm]) => [id, mm * (1 + reserveShare)]),
+      );
+      const own = Object.fromEntries(Object.entries(plan.perYarn).map(([id, { pieces }]) => [id, pieces]));
+      expect(piecesIfLoose(plan, loose)).toEqual(own);
+      if (reserveShare > 0) kept++;
+    });
+    expect(kept).toBeGreaterThan(100);
   });
 
   it('buy skeins that hold the yarn with its margin, and not one too many', () => {

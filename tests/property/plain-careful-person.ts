@@ -20,7 +20,9 @@ interface Hanging {
 /** For each strand, in the order of attaching, the stretches of its pieces. */
 export function plainCarefulPerson(settings: PlanSettings, chart: Chart): Stretch[][][] {
   const strands: Hanging[] = [];
-  const whole = Math.round(settings.workingLengthMm * 10) - 2 * Math.round(settings.tailMm * 10);
+  const { workingLengthMm, tailMm, reserveShare = 0 } = settings;
+  const planned = Math.floor(Math.round(workingLengthMm * 10) * (1 - reserveShare) + 1e-6);
+  const whole = planned - 2 * Math.round(tailMm * 10);
   const { columns, rows, cells } = chart;
   let clock = 0;
   for (let row = 1; row <= rows; row++) {

@@ -63,6 +63,11 @@ const spoilt: [name: string, says: RegExp, spoil: (plan: Plan) => unknown][] = [
     /working length/,
     (plan) => Object.assign(plan.settings, { workingLengthMm: 375 }),
   ],
+  [
+    'a piece that goes into its reserve',
+    /with the reserve no more/,
+    (plan) => Object.assign(plan.settings, { reserveShare: 0.1 }),
+  ],
   ['a piece that uses more than it is', /uses/, (plan) => Object.assign(plan.settings, { tailMm: 200 })],
   ['a knot that takes more', /knottedMm/, (plan) => Object.assign(plan.settings.knotMm, { y1: 37.8 })],
   ['a carry that is longer', /carriedMm/, (plan) => Object.assign(plan.settings, { slack: 1.2 })],

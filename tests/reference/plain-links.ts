@@ -48,9 +48,10 @@ function plainPiece(
   { settings }: Pick<PlanQuestion, 'settings'>,
   yarn: keyof PlanQuestion['settings']['knotMm'],
 ): { room: number; knot: number; attach: number } {
-  const { workingLengthMm, tailMm, effortMm, knotMm } = settings;
+  const { workingLengthMm, tailMm, effortMm, knotMm, reserveShare = 0 } = settings;
   return {
-    room: Math.round(workingLengthMm * 10) - 2 * Math.round(tailMm * 10),
+    room:
+      Math.floor(Math.round(workingLengthMm * 10) * (1 - reserveShare) + 1e-6) - 2 * Math.round(tailMm * 10),
     knot: Math.round(knotMm[yarn]! * 10),
     attach: 2 * Math.round(tailMm * 10) + Math.round(effortMm * 10),
   };

@@ -32,8 +32,10 @@ export function LongCarriesPart({ tables }: { tables: PlanTables }) {
         max={1000}
         whole={false}
         press={0.5}
-        onTry={(written) => plans.setState({ overMm: written === null ? before : mmFrom(written, units) })}
-        onKeep={take}
+        onTry={(written) =>
+          written?.figure == null ? plans.setState({ overMm: before }) : take(written.figure)
+        }
+        onKeep={(figure) => figure !== null && take(figure)}
       />
       <p role="status">
         {found.length === 0

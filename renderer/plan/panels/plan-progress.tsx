@@ -1,5 +1,10 @@
-/** Which plan is shown, how far the full one is, and the button that stops it or makes it again. */
+/**
+ * Which plan is shown, what it makes of the wish for few live strands, how far the full one is, and the button that
+ * stops it or makes it again.
+ */
+import { liveWarning } from '../../../shared/tying/live-warning.ts';
 import { runCommand } from '../../shell/command-bus.ts';
+import { useStudio } from '../../store/use-studio.ts';
 import { usePlans } from '../plans/plans.ts';
 
 export function PlanProgress() {
@@ -21,8 +26,29 @@ export function PlanProgress() {
           Make the full plan
         </button>
       )}
+      <WishWords />
     </div>
   );
+}
+
+/** What the wish takes, once the full plan is there. */
+function WishWords() {
+  const full = usePlans((state) => state.full);
+  const quick = usePlans((state) => state.quick);
+  const tried = usePlans((state) => state.draft?.tying ?? null);
+  const kept = useStudio((state) => state.open?.design.tying);
+  const units = useStudio((state) => state.settings.units);
+  const wish = (tried ?? kept)?.liveWish;
+  const words = full
+    ? full.wished && liveWarning(full.wished, units)
+    : quick && wish !== undefined && quick.figures.liveMax > wish
+      ? `The quick plan leaves your wish for at most ${wish} hanging at once aside.`
+      : null;
+  return words ? (
+    <p role="status" className="wish-words">
+      {words}
+    </p>
+  ) : null;
 }
 
 function wordsOf(isMaking: boolean, hasFull: boolean): string {

@@ -1,7 +1,7 @@
 /**
  * One setting: a figure with its unit, two buttons to change it by a step, and a sentence of what it means. What is
  * written is tried at once; it becomes a step of the history when the field is left or Enter is pressed. Escape goes
- * back.
+ * back. Where it may be left empty, that has a meaning too.
  */
 import { useId, useRef, useState } from 'react';
 import { numberFault, writtenNumber } from '../../shell/written-number.ts';
@@ -10,29 +10,37 @@ interface SettingFieldProps {
   readonly label: string;
   readonly unit: string;
   readonly explained: string;
-  readonly value: number;
+  /** Null: empty. */
+  readonly value: number | null;
   readonly min: number;
   readonly max: number;
   readonly whole: boolean;
   /** What one press of a button adds. */
   readonly press: number;
-  /** Null: what was tried is dropped. */
-  readonly onTry: (value: number | null) => void;
-  readonly onKeep: (value: number) => void;
+  /** Where it may be left empty: what that means, in a word, and the first figure that a button gives. */
+  readonly empty?: { readonly means: string; readonly first: number } | undefined;
+  /** Null: what was tried is dropped. Its figure is null where the field was emptied. */
+  readonly onTry: (written: { readonly figure: number | null } | null) => void;
+  readonly onKeep: (figure: number | null) => void;
 }
 
 export function SettingField(props: SettingFieldProps) {
-  const { label, unit, explained, value, min, max, whole, press, onTry, onKeep } = props;
+  const { label, unit, explained, value, min, max, whole, press, empty, onTry, onKeep } = props;
   const id = useId();
   /** What is being written; null where the field shows its value. */
   const [text, setText] = useState<string | null>(null);
   /** Escape leaves the field too: what is left then is not kept. */
   const isDropped = useRef(false);
-  const fault = text === null ? '' : numberFault(text, { min, max, whole });
+  const isEmpty = (written: string) => empty !== undefined && written.trim() === '';
+  const faultIn = (written: string) => (isEmpty(written) ? '' : numberFault(written, { min, max, whole }));
+  const figureOf = (written: string) => (isEmpty(written) ? null : writtenNumber(written));
+  const fault = text === null ? '' : faultIn(text);
   const within = (number: number) => Math.min(max, Math.max(min, Math.round(number * 1000) / 1000));
+  const pressed = (by: number) => within(value === null ? (empty?.first ?? min) : value + by);
+  const canPress = (by: number) => value === null || pressed(by) !== value;
   const keep = () => {
     if (text === null) return;
-    if (fault === '' && !isDropped.current) onKeep(writtenNumber(text));
+    if (fault === '' && !isDropped.current) onKeep(figureOf(text));
     else onTry(null);
     isDropped.current = false;
     setText(null);
@@ -44,20 +52,21 @@ export function SettingField(props: SettingFieldProps) {
         <button
           type="button"
           aria-label={`${label}: less`}
-          aria-disabled={value <= min}
-          onClick={() => value > min && onKeep(within(value - press))}
+          aria-disabled={!canPress(-press)}
+          onClick={() => canPress(-press) && onKeep(pressed(-press))}
         >
           −
         </button>
         <input
           id={id}
           inputMode="decimal"
-          value={text ?? String(value)}
+          value={text ?? (value === null ? '' : String(value))}
+          placeholder={empty?.means}
           aria-invalid={fault !== ''}
           aria-describedby={`${id}-unit ${id}-hint`}
           onChange={({ target }) => {
             setText(target.value);
-            onTry(numberFault(target.value, { min, max, whole }) === '' ? writtenNumber(target.value) : null);
+            onTry(faultIn(target.value) === '' ? { figure: figureOf(target.value) } : null);
           }}
           onBlur={keep}
           onKeyDown={(event) => {
@@ -73,8 +82,8 @@ export function SettingField(props: SettingFieldProps) {
         <button
           type="button"
           aria-label={`${label}: more`}
-          aria-disabled={value >= max}
-          onClick={() => value < max && onKeep(within(value + press))}
+          aria-disabled={!canPress(press)}
+          onClick={() => canPress(press) && onKeep(pressed(press))}
         >
           +
         </button>

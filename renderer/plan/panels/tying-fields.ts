@@ -1,4 +1,5 @@
 /** The maker's settings for tying, in the words and units that the Plan screen shows them in. */
+import { limits } from '../../../shared/design/limits.ts';
 import type { TyingSettings } from '../../../shared/design/schema.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
@@ -19,6 +20,8 @@ export interface TyingField {
   readonly whole: boolean;
   /** What one press of a button adds, as it is shown. */
   readonly press: (units: Units) => number;
+  /** Where it may be left empty: what that means, in a word. */
+  readonly empty?: string;
 }
 
 type Length = Omit<TyingField, 'unit' | 'shown' | 'kept' | 'whole' | 'press'>;
@@ -67,6 +70,20 @@ export const tyingFields: readonly TyingField[] = [
     0.5,
     0.25,
   ),
+  {
+    key: 'reserveShare',
+    label: 'Reserve of each piece',
+    step: 'Change the reserve',
+    explained:
+      'Kept free when pieces are planned, and used up by a looser hand: with none, a hand 3 % looser runs out again and again.',
+    unit: () => '%',
+    shown: (value) => Math.round(value * 1000) / 10,
+    kept: (written) => Math.round(written * 10) / 1000,
+    min: 0,
+    max: 0.5,
+    whole: false,
+    press: () => 1,
+  },
   count({
     key: 'carryMaxCords',
     of: 'cords',
@@ -85,6 +102,19 @@ export const tyingFields: readonly TyingField[] = [
     min: 0,
     max: 2000,
   }),
+  {
+    ...count({
+      key: 'liveWish',
+      of: 'strands',
+      label: 'Hanging at once, at most',
+      step: 'Change how many strands may hang',
+      explained:
+        'The plan cuts where more would hang between two rows, at the price of pieces. Empty: as many as is best.',
+      min: 1,
+      max: limits.columns,
+    }),
+    empty: 'any',
+  },
   length(
     {
       key: 'effortMm',

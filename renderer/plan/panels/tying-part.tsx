@@ -1,33 +1,38 @@
 /** The maker's settings for tying, and how far the plan is. */
-import type { TyingSettings } from '../../../shared/design/schema.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { changeTying, tryTying } from '../plan-deeds.ts';
+import { shownPlan, usePlans } from '../plans/plans.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { SettingField } from './setting-field.tsx';
 import { tyingFields } from './tying-fields.ts';
+import { withTying, writtenTying } from './with-tying.ts';
 
 export function TyingPart() {
   const tying = useStudio((state) => state.open?.design.tying);
   const units = useStudio((state) => state.settings.units);
+  const liveMax = usePlans((state) => shownPlan(state)?.figures.liveMax ?? 1);
   if (!tying) return null;
   return (
     <div className="tying">
       <PlanProgress />
-      {tyingFields.map(({ key, label, step, explained, unit, shown, kept, min, max, whole, press }) => {
-        const withValue = (written: number): TyingSettings => ({ ...tying, [key]: kept(written, units) });
+      {tyingFields.map((field) => {
+        const { key, label, step, explained, unit, shown, min, max, whole, press, empty } = field;
         return (
           <SettingField
             key={`${key}-${units}`}
             label={label}
             unit={unit(units)}
             explained={explained}
-            value={shown(tying[key], units)}
+            value={writtenTying(tying, field, units)}
             min={shown(min, units)}
             max={shown(max, units)}
             whole={whole}
             press={press(units)}
-            onTry={(written) => tryTying(written === null ? null : withValue(written))}
-            onKeep={(written) => changeTying(step, withValue(written))}
+            empty={empty === undefined ? undefined : { means: empty, first: Math.max(1, liveMax - 1) }}
+            onTry={(written) =>
+              tryTying(written === null ? null : withTying(tying, field, written.figure, units))
+            }
+            onKeep={(figure) => changeTying(step, withTying(tying, field, figure, units))}
           />
         );
       })}

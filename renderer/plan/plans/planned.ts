@@ -3,8 +3,10 @@ import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
+import type { WishedTotals } from '../../../shared/tying/live-warning.ts';
 import { pinFaults } from '../../../shared/tying/pin-faults.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
+import type { PlanToWish } from '../../../shared/tying/plan-to-wish.ts';
 import type { PinFault } from '../../../shared/tying/read-pins.ts';
 import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { type Figures, figuresOf } from './figures.ts';
@@ -19,20 +21,40 @@ export interface Planned {
   readonly figures: Figures;
   /** The design's pins that the plan does not obey. */
   readonly pinFaults: readonly PinFault[];
+  /** What the wish for few live strands takes; null where nothing is wished, and of a quick plan, which leaves it aside. */
+  readonly wished: WishedTotals | null;
 }
 
-/** `chart` and `plan` are the design's own. The order stays in the worker: steps are asked for a few at a time. */
+/**
+ * `chart` and `plan` are the design's own; `free` is absent for a quick plan. The order stays in the worker: steps are
+ * asked for a few at a time.
+ */
 export function planned(
   design: Design,
   chart: Chart,
-  plan: Plan,
+  { plan, free }: Pick<PlanToWish, 'plan'> & Partial<PlanToWish>,
 ): { readonly planned: Planned; readonly order: TyingOrder } {
   const order = tyingOrder(chart, plan);
   const materials = materialsOf(design, chart, plan);
   const figures = figuresOf(materials, plan);
-  const faults = design.pins?.length ? pinFaults(design, chart) : [];
   return {
-    planned: { tables: planTables(order), rows: rowFacts(order), materials, figures, pinFaults: faults },
+    planned: {
+      tables: planTables(order),
+      rows: rowFacts(order),
+      materials,
+      figures,
+      pinFaults: design.pins?.length ? pinFaults(design, chart) : [],
+      wished: wishedOf(design, plan, free),
+    },
     order,
   };
+}
+
+function wishedOf(
+  { tying: { liveWish } }: Design,
+  plan: Plan,
+  free: Plan | null | undefined,
+): WishedTotals | null {
+  if (liveWish === undefined || free === undefined) return null;
+  return { wish: liveWish, plan: plan.totals, free: free?.totals ?? null };
 }

@@ -7,10 +7,9 @@ import type { Design } from '../../../shared/design/design.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
 import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
-import type { Plan } from '../../../shared/tying/plan.ts';
 import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
-import { planSteps } from '../../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import { planToWish } from '../../../shared/tying/plan-to-wish.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepsOfRow } from '../../../shared/tying/steps/steps-of-row.ts';
 import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
@@ -74,7 +73,7 @@ self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
 async function plan(number: number, design: Design, chart: Chart): Promise<void> {
   const quick = planStrands(design, chart, { effort: 'quick' });
   if (!quick.ok) return answer({ kind: 'problem', number, sentence: quick.problem.sentence });
-  tell(number, 'quick', design, chart, quick.value);
+  tell(number, 'quick', design, chart, { plan: quick.value });
   await newsArrives();
   if (newest !== number) return;
   const careful = planCarefully(design, chart);
@@ -86,7 +85,7 @@ async function plan(number: number, design: Design, chart: Chart): Promise<void>
 }
 
 async function planFully(number: number, design: Design, chart: Chart): Promise<void> {
-  const steps = planSteps(design, chart);
+  const steps = planToWish(design, chart);
   let looked = performance.now();
   let told = looked;
   for (let step = steps.next(); ; step = steps.next()) {
@@ -105,7 +104,9 @@ async function planFully(number: number, design: Design, chart: Chart): Promise<
   }
 }
 
-function tell(number: number, effort: Effort, design: Design, chart: Chart, made: Plan): void {
+type Made = Parameters<typeof planned>[2];
+
+function tell(number: number, effort: Effort, design: Design, chart: Chart, made: Made): void {
   const all = planned(design, chart, made);
   order = all.order;
   answer({ kind: 'planned', number, effort, planned: all.planned }, buffersOf(all.planned.tables));

@@ -50,6 +50,27 @@ export function ChangeFields({ change, design, onChange }: ChangeFieldsProps) {
           />
         </div>
       );
+    case 'reserve':
+      return (
+        <NumberField
+          label="Kept free of each piece, in %"
+          value={change.share * 100}
+          min={0}
+          max={50}
+          onChange={(percent) => onChange({ ...change, share: Math.round(percent * 10) / 1000 })}
+        />
+      );
+    case 'live-wish':
+      return (
+        <NumberField
+          label="Strands, at most"
+          value={change.strands}
+          min={1}
+          max={limits.columns}
+          whole
+          onChange={(strands) => onChange({ ...change, strands })}
+        />
+      );
     case 'merge':
       return (
         <div className="pair">

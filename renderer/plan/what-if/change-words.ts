@@ -1,6 +1,7 @@
 /** Changes of a variant in words. */
 import type { Design } from '../../../shared/design/design.ts';
 import { formatLength } from '../../../shared/units/length.ts';
+import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { gaugeOver } from '../leaves/gauge-over.ts';
@@ -10,6 +11,8 @@ import type { Change, ChangeKind } from './change.ts';
 export const changeNames: Readonly<Record<ChangeKind, string>> = {
   'working-length': 'Another working length',
   carry: 'Other limits for carries',
+  reserve: 'Another reserve of each piece',
+  'live-wish': 'Fewer hanging at once',
   merge: 'One yarn merged into another',
   tidy: 'Lone knots tidied',
   gauge: 'Another gauge',
@@ -28,6 +31,10 @@ function changeWords(change: Change, { yarns }: Design, units: Units): string {
       return `pieces of ${formatLength(change.mm, units, { enough: true })}`;
     case 'carry':
       return `carried ${counted(change.cords, 'cord')} and ${counted(change.rows, 'row')} at most`;
+    case 'reserve':
+      return `${formatPercent(change.share)} of each piece in reserve`;
+    case 'live-wish':
+      return `${counted(change.strands, 'strand')} hanging at once at most`;
     case 'merge':
       return `${nameOf(change.from)} merged into ${nameOf(change.into)}`;
     case 'tidy':

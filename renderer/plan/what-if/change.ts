@@ -12,6 +12,9 @@ import { good, problem, type Result } from '../../../shared/result.ts';
 export type Change =
   | { readonly kind: 'working-length'; readonly mm: number }
   | { readonly kind: 'carry'; readonly cords: number; readonly rows: number }
+  | { readonly kind: 'reserve'; readonly share: number }
+  /** No more strands than this hang at once. */
+  | { readonly kind: 'live-wish'; readonly strands: number }
   | { readonly kind: 'merge'; readonly from: YarnId; readonly into: YarnId }
   | { readonly kind: 'tidy' }
   | { readonly kind: 'gauge'; readonly knotsPer10Cm: number; readonly rowsPer10Cm: number };
@@ -50,6 +53,10 @@ function editFor(design: Design, change: Change): Result<Edit | null> {
       return tyingEdit(design, { ...tying, workingLengthMm: change.mm });
     case 'carry':
       return tyingEdit(design, { ...tying, carryMaxCords: change.cords, carryMaxRows: change.rows });
+    case 'reserve':
+      return tyingEdit(design, { ...tying, reserveShare: change.share });
+    case 'live-wish':
+      return tyingEdit(design, { ...tying, liveWish: change.strands });
     case 'merge':
       return mergeEdit(design, change.from, change.into);
     case 'tidy':
@@ -61,7 +68,8 @@ function editFor(design: Design, change: Change): Result<Edit | null> {
 
 function tyingEdit(design: Design, tying: Design['tying']): Result<Edit | null> {
   const keys = Object.keys(tying) as (keyof Design['tying'])[];
-  const isSame = keys.every((key) => tying[key] === design.tying[key]);
+  // A reserve that old files lack is none.
+  const isSame = keys.every((key) => (tying[key] ?? 0) === (design.tying[key] ?? 0));
   return good(isSame ? null : { kind: 'set', field: 'tying', value: tying });
 }
 

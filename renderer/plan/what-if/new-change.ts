@@ -14,6 +14,8 @@ const starts: Readonly<Record<ChangeKind, (design: Design) => Change>> = {
     cords: Math.min(limits.columns, Math.ceil(tying.carryMaxCords * 1.5)),
     rows: Math.min(limits.rows, Math.ceil(tying.carryMaxRows * 1.5)),
   }),
+  reserve: ({ tying: { reserveShare = 0 } }) => ({ kind: 'reserve', share: reserveShare > 0 ? 0 : 0.03 }),
+  'live-wish': ({ tying: { liveWish = 9 } }) => ({ kind: 'live-wish', strands: Math.max(1, liveWish - 1) }),
   merge: ({ yarns, ground }) => {
     const from = yarns.findLast(({ id }) => id !== ground) ?? yarns[0]!;
     const into = yarns.findLast(({ id }) => id !== from.id) ?? from;

@@ -40,6 +40,7 @@ const untold: Record<string, string[]> = {
   'design.pattern.texts': ['welcome', 'terms', 'skill', 'finishing', 'notes'],
   'design.pattern.copy': ['language', 'ink', 'cells', 'rowsForm', 'rowsBeside', 'leftHanded'],
   'design.pins.*': ['toRow', 'toCord'],
+  'design.tying': ['reserveShare', 'liveWish'],
   'design.yarns.*': ['price', 'ownedSkeins'],
 };
 

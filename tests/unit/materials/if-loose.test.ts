@@ -40,6 +40,22 @@ describe('a plan tied by a looser hand', () => {
     expect(piecesIfLoose(plan, { y1: 90 }).y1).toBe(2);
   });
 
+  it('takes its reserve first, and no more pieces while that lasts', () => {
+    // With 10 % of 500 mm kept free a piece is planned to hold 320 mm: 8 knots.
+    const plan = planOf(['aaaaaaaaaaaaaaaa'], { ...tying, reserveShare: 0.1 });
+    expect(plan.perYarn.y1!.pieces).toBe(2);
+    expect(piecesIfLoose(plan, plan.settings.knotMm)).toEqual({ y1: 2 });
+    expect(piecesIfLoose(plan, { y1: 370 / 8 })).toEqual({ y1: 2 });
+    expect(piecesIfLoose(plan, { y1: 370 / 8 + 0.1 })).toEqual({ y1: 3 });
+  });
+
+  it('ends its pieces where they were planned to, as far as they reach', () => {
+    // 500 mm would hold all ten knots, yet the plan joins after six of them, as its labels say.
+    const plan = planOf(['aaaaaaaaaa'], { ...tying, reserveShare: 0.3 });
+    expect(plan.perYarn.y1!.pieces).toBe(2);
+    expect(piecesIfLoose(plan, { y1: 36 })).toEqual({ y1: 2 });
+  });
+
   it('ties at least a knot with each piece, however long a knot is', () => {
     expect(piecesIfLoose(planOf(['aaa'], tying), { y1: 4000 })).toEqual({ y1: 3 });
   });

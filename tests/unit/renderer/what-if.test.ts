@@ -34,6 +34,16 @@ describe('a variant', () => {
     expect(tying).toEqual({ ...design.tying, workingLengthMm: 2000, carryMaxCords: 3, carryMaxRows: 1 });
   });
 
+  it('has a reserve of each piece, and a wish for fewer hanging at once', () => {
+    const { tying } = varied([
+      { kind: 'reserve', share: 0.05 },
+      { kind: 'live-wish', strands: 4 },
+    ]).design;
+    expect(tying).toEqual({ ...design.tying, reserveShare: 0.05, liveWish: 4 });
+    // The design tells of no reserve, which is as much as none.
+    expect(varied([{ kind: 'reserve', share: 0 }]).edit).toBeNull();
+  });
+
   it('merges one yarn into another, wherever it is', () => {
     const merged = varied([{ kind: 'merge', from: 'y3', into: 'y2' }]).design;
     expect(lettersOfChart(flatten(merged))).toEqual(['aabbbb', 'aababb', 'aaaabb', 'bbaaaa']);
@@ -80,7 +90,7 @@ describe('a variant', () => {
   });
 
   it('begins a little off from what the design has, and can be planned', () => {
-    for (const kind of ['working-length', 'carry', 'merge', 'gauge'] as const) {
+    for (const kind of ['working-length', 'carry', 'reserve', 'live-wish', 'merge', 'gauge'] as const) {
       const { edit, design: next } = varied([newChange(kind, design)]);
       expect(edit, kind).not.toBeNull();
       expect(planStrands(next, flatten(next)).ok, kind).toBe(true);
@@ -97,6 +107,8 @@ describe('a variant in words', () => {
       'pieces of 200 cm, lone knots tidied',
     );
     expect(say([{ kind: 'carry', cords: 1, rows: 4 }])).toBe('carried 1 cord and 4 rows at most');
+    expect(say([{ kind: 'reserve', share: 0.05 }])).toBe('5 % of each piece in reserve');
+    expect(say([{ kind: 'live-wish', strands: 1 }])).toBe('1 strand hanging at once at most');
     expect(say([{ kind: 'merge', from: 'y3', into: 'y2' }])).toBe(
       `${third!.name} merged into ${second!.name}`,
     );

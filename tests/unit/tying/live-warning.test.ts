@@ -15,17 +15,29 @@ function planOf(wishes: PlanWishes = {}): Plan {
   return plan.value;
 }
 
+function warning(wish: number, wishes: PlanWishes = { liveWish: wish }): string | null {
+  const free = planOf().totals;
+  return liveWarning({ wish, plan: planOf(wishes).totals, free }, 'metric');
+}
+
 describe('a wish for few live strands', () => {
-  it('is silent where no more hang', () => {
+  it('is silent where the best plan keeps it', () => {
     expect(planOf().totals.liveMax).toBe(3);
-    expect(liveWarning(planOf(), planOf({ liveWish: 3 }), 3)).toBeNull();
+    expect(liveWarning({ wish: 3, plan: planOf({ liveWish: 3 }).totals, free: null }, 'metric')).toBeNull();
   });
 
   it('is kept by cutting, and says what that takes', () => {
-    const held = planOf({ liveWish: 2 });
-    expect(held.totals).toMatchObject({ liveMax: 2, pieces: 6 });
-    expect(liveWarning(planOf(), held, 2)).toBe(
-      'As planned, 3 strands hang at once; you wished for at most 2. To stay with 2 takes 3 more pieces, so 6 more loose ends.',
+    expect(planOf({ liveWish: 2 }).totals).toMatchObject({ liveMax: 2, pieces: 6 });
+    // Three pieces of 1524 mm are 4.572 m.
+    expect(warning(2)).toBe(
+      'At most 2 strands hang at once, as you wish; else 3 would. It takes 3 more pieces, so 6 more loose ends and 4.6 m more yarn.',
+    );
+  });
+
+  it('says so where it takes no more pieces', () => {
+    const { totals } = planOf();
+    expect(liveWarning({ wish: 2, plan: { ...totals, liveMax: 2 }, free: totals }, 'metric')).toBe(
+      'At most 2 strands hang at once, as you wish; else 3 would. It takes no more pieces.',
     );
   });
 
@@ -34,10 +46,8 @@ describe('a wish for few live strands', () => {
   });
 
   it('can’t be kept in rows that are tied already, and says so', () => {
-    const held = planOf({ liveWish: 1, tied: { plan: planOf(), rows: 3 } });
-    expect(held.totals.liveMax).toBe(3);
-    expect(liveWarning(planOf(), held, 1)).toBe(
-      'As planned, 3 strands hang at once; you wished for at most 1. The rows that are tied already leave 3 hanging.',
+    expect(warning(1, { liveWish: 1, tied: { plan: planOf(), rows: 3 } })).toBe(
+      'You wish for at most 1 hanging at once, but the rows that are tied already leave 3.',
     );
   });
 });

@@ -18,7 +18,7 @@ function quickPlan(): Planned {
   const chart = flatten(design);
   const plan = planStrands(design, chart, { effort: 'quick' });
   if (!plan.ok) throw new Error(plan.problem.sentence);
-  return planned(design, chart, plan.value).planned;
+  return planned(design, chart, { plan: plan.value }).planned;
 }
 
 const quick = quickPlan();

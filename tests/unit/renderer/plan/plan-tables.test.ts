@@ -4,16 +4,18 @@ import { planned } from '../../../../renderer/plan/plans/planned.ts';
 import { flatten } from '../../../../shared/chart/chart.ts';
 import { demoDesigns } from '../../../../shared/demos/demo-designs.ts';
 import { BARE } from '../../../../shared/design/codes.ts';
+import type { Design } from '../../../../shared/design/design.ts';
 import { newDesign } from '../../../../shared/design/new-design.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import type { Plan } from '../../../../shared/tying/plan.ts';
 import { planStrands } from '../../../../shared/tying/plan-strands.ts';
+import { designFromLetters } from '../../../notation.ts';
 import { tablesOf } from './tables-of.ts';
 
 const list = (column: ArrayLike<number>) => Array.from(column);
 
-function planOf(design: Parameters<typeof planStrands>[0]): Plan {
-  const plan = planStrands(design, flatten(design), { effort: 'quick' });
+function planOf(design: Design, effort: 'quick' | 'full' = 'quick'): Plan {
+  const plan = planStrands(design, flatten(design), { effort });
   if (!plan.ok) throw new Error(plan.problem.sentence);
   return plan.value;
 }
@@ -71,7 +73,7 @@ describe('the tables of a plan', () => {
     'add up to the plan of “%s”',
     (_, design) => {
       const plan = planOf(design);
-      const { tables: own, rows } = planned(design, flatten(design), plan).planned;
+      const { tables: own, rows } = planned(design, flatten(design), { plan }).planned;
       const sum = (column: ArrayLike<number>) => list(column).reduce((total, each) => total + each, 0);
       expect(own.strands.count).toBe(plan.totals.strands);
       expect(own.pieces.count).toBe(plan.totals.pieces);
@@ -87,7 +89,7 @@ describe('the tables of a plan', () => {
     const design = newDesign({ title: 'Bare', columns: 3, rows: 2 });
     const rows = design.layers[0]!.rows.map((row) => row.slice().fill(BARE));
     const bare = { ...design, layers: [{ ...design.layers[0]!, rows }] };
-    const { planned: shown } = planned(bare, flatten(bare), planOf(bare));
+    const { planned: shown } = planned(bare, flatten(bare), { plan: planOf(bare) });
     expect(shown.tables.strands.count).toBe(0);
     expect(list(shown.tables.stretchAt)).toEqual([-1, -1, -1, -1, -1, -1]);
     expect(shown.figures.pieces).toBe(0);
@@ -95,13 +97,25 @@ describe('the tables of a plan', () => {
 });
 
 describe('the figures of the Plan screen', () => {
+  it('tell of the full plan what the wish for few live strands takes, and of a quick one nothing', () => {
+    const stripes = designFromLetters(['abc', 'abc', 'abc', 'abc']);
+    const design = { ...stripes, tying: { ...stripes.tying, liveWish: 2 } };
+    const chart = flatten(design);
+    const held = planOf(design, 'full');
+    const free = planOf(stripes, 'full');
+    const { wished } = planned(design, chart, { plan: held, free }).planned;
+    expect(wished).toEqual({ wish: 2, plan: held.totals, free: free.totals });
+    expect(planned(design, chart, { plan: planOf(design) }).planned.wished).toBeNull();
+    expect(planned(stripes, chart, { plan: free, free: null }).planned.wished).toBeNull();
+  });
+
   it.each(demoDesigns.map(({ make }) => make()).map((design) => [design.title, design] as const))(
     'are those of the materials and of the plan of “%s”, which the JSON and the pattern are made from',
     (_, design) => {
       const chart = flatten(design);
       const plan = planOf(design);
       const materials = materialsOf(design, chart, plan);
-      const shown = planned(design, chart, plan).planned;
+      const shown = planned(design, chart, { plan }).planned;
       expect(shown.materials).toEqual(materials);
       expect(shown.figures).toEqual({
         pieces: materials.totals.pieces,

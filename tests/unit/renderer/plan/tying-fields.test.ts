@@ -1,27 +1,29 @@
 import { describe, expect, it } from 'vitest';
 import { tyingFields } from '../../../../renderer/plan/panels/tying-fields.ts';
+import { withTying, writtenTying } from '../../../../renderer/plan/panels/with-tying.ts';
 import { defaults } from '../../../../shared/design/defaults.ts';
-import { tyingSchema } from '../../../../shared/design/schema.ts';
+import { type TyingSettings, tyingSchema } from '../../../../shared/design/schema.ts';
+
+/** A new design's, with all that may be left out. */
+const tying: TyingSettings = { ...defaults.tying, liveWish: 9 };
 
 describe('the settings for tying', () => {
   it('are all shown, each once', () => {
-    expect(tyingFields.map(({ key }) => key).toSorted()).toEqual(Object.keys(defaults.tying).toSorted());
+    expect(tyingFields.map(({ key }) => key).toSorted()).toEqual(Object.keys(tyingSchema.shape).toSorted());
   });
 
   it.each(['metric', 'us', 'both'] as const)('keep what is shown in %s units', (units) => {
-    for (const { key, shown, kept } of tyingFields) {
-      const written = shown(defaults.tying[key], units);
-      expect(shown(kept(written, units), units), key).toBe(written);
+    for (const field of tyingFields) {
+      const written = writtenTying(tying, field, units);
+      const next = withTying(tying, field, written, units);
+      expect(writtenTying(next, field, units), field.key).toBe(written);
     }
   });
 
   it('are shown as a maker writes them', () => {
     const shownAs = (units: 'metric' | 'us') =>
       Object.fromEntries(
-        tyingFields.map(({ key, shown, unit }) => [
-          key,
-          `${shown(defaults.tying[key], units)} ${unit(units)}`,
-        ]),
+        tyingFields.map((field) => [field.key, `${writtenTying(tying, field, units)} ${field.unit(units)}`]),
       );
     expect(shownAs('metric')).toEqual({
       workingLengthMm: '152.4 cm',
@@ -31,9 +33,25 @@ describe('the settings for tying', () => {
       carryMaxRows: '6 rows',
       slack: '5 %',
       rowPriceMm: '1.5 cm',
+      reserveShare: '3 %',
+      liveWish: '9 strands',
     });
     // 60 in, the usual arm span (common practice, no source).
     expect(shownAs('us').workingLengthMm).toBe('60 inches');
+  });
+
+  it('may be left empty where that has a meaning, and are then not told at all', () => {
+    const wish = tyingFields.find(({ key }) => key === 'liveWish')!;
+    expect(writtenTying(defaults.tying, wish, 'metric')).toBeNull();
+    expect(withTying(tying, wish, null, 'metric')).toEqual(defaults.tying);
+    expect(Object.keys(withTying(tying, wish, null, 'metric'))).not.toContain('liveWish');
+    expect(tyingFields.filter(({ empty }) => empty).map(({ key }) => key)).toEqual(['liveWish']);
+  });
+
+  it('of an old file without a reserve show that nothing is kept free', () => {
+    const { reserveShare: _, ...old } = defaults.tying;
+    const reserve = tyingFields.find(({ key }) => key === 'reserveShare')!;
+    expect(writtenTying(old, reserve, 'metric')).toBe(0);
   });
 
   it('keep within what the file holds, at both ends', () => {

@@ -16,7 +16,7 @@ function shownOf(pins: readonly Pin[]) {
   const chart = flatten(design);
   const plan = planStrands(design, chart);
   if (!plan.ok) throw new Error(plan.problem.sentence);
-  return shownPins(pins, structuredClone(planned(design, chart, plan.value).planned));
+  return shownPins(pins, structuredClone(planned(design, chart, { plan: plan.value }).planned));
 }
 
 describe('the list of pins', () => {

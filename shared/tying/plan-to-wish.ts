@@ -1,0 +1,43 @@
+/**
+ * The full plan of a maker who may wish that no more than so many strands hang at once. It is the best one where that
+ * keeps the wish; else another one that does, with the best one beside it, so that the maker sees what the wish takes.
+ */
+import type { Chart } from '../chart/chart.ts';
+import type { Design } from '../design/design.ts';
+import { good, type Result } from '../result.ts';
+import type { Plan } from './plan.ts';
+import { planFreely } from './plan-freely.ts';
+import type { PlanWishes } from './plan-wishes.ts';
+
+export interface PlanToWish {
+  /** The plan that is tied by. */
+  readonly plan: Plan;
+  /** The best one without the wish; null where it is the same, and where nothing is wished. */
+  readonly free: Plan | null;
+}
+
+/**
+ * The wish is the design's own, `tying.liveWish`, unless another is given. Gives the share that is done, at each step.
+ * `chart` is the design's own. Problems: those of `planStrands`, `cancelled` excepted.
+ */
+export function* planToWish(
+  design: Design,
+  chart: Chart,
+  { liveWish = design.tying.liveWish, ...wishes }: Omit<PlanWishes, 'effort'> = {},
+): Generator<number, Result<PlanToWish>> {
+  const isWished = liveWish !== undefined;
+  const best = yield* within(planFreely(design, chart, wishes), 0, isWished ? 0.5 : 1);
+  if (!best.ok) return best;
+  if (!isWished || best.value.totals.liveMax <= liveWish) return good({ plan: best.value, free: null });
+  const held = yield* within(planFreely(design, chart, { ...wishes, liveWish }), 0.5, 1);
+  if (!held.ok) return held;
+  return good({ plan: held.value, free: best.value });
+}
+
+/** The same steps as a part of something: from one share of it to another. */
+function* within<T>(steps: Generator<number, T>, from: number, to: number): Generator<number, T> {
+  for (let step = steps.next(); ; step = steps.next()) {
+    if (step.done) return step.value;
+    yield from + step.value * (to - from);
+  }
+}
