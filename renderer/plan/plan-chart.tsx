@@ -63,6 +63,7 @@ export function PlanChart() {
         'zoom-in': () => made.zoom(1.25),
         'zoom-out': () => made.zoom(0.8),
         'zoom-fit': () => made.fit(),
+        'zoom-chart': () => made.fitChart(),
         'zoom-real': () => made.zoomToReal(),
         'go-chart': () => room.current?.focus({ preventScroll: true }),
       }),

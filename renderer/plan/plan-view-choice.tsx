@@ -1,7 +1,9 @@
-/** What is shown over the chart. */
+/** What is shown over the chart, and a word where its colours are not the yarns' own. */
 import type { CommandId } from '../../shared/commands.ts';
+import { sights } from '../draw/view/sights.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { commandById, keyLabel } from '../shell/keys.ts';
+import { useStudio } from '../store/use-studio.ts';
 import { type PlanView, usePlans } from './plans/plans.ts';
 
 const views: readonly (readonly [PlanView, CommandId])[] = [
@@ -14,6 +16,8 @@ const views: readonly (readonly [PlanView, CommandId])[] = [
 
 export function PlanViewChoice() {
   const view = usePlans((state) => state.view);
+  const sight = useStudio((state) => state.views.sight);
+  const seen = sights.find(([each]) => each === sight)?.[2] ?? '';
   return (
     <fieldset className="plan-views" aria-label="Shown over the chart">
       {views.map(([each, command]) => {
@@ -30,6 +34,7 @@ export function PlanViewChoice() {
           </button>
         );
       })}
+      {sight !== 'normal' && <span className="plan-sight">Colours {seen}</span>}
     </fieldset>
   );
 }

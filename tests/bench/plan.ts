@@ -1,6 +1,6 @@
 /**
- * The planner against a careful person on pictures that nobody here drew, and how long planning takes: for the demo
- * designs, for charts as hard as a photograph, and for one cell of such a chart.
+ * The planner against a careful person on pictures that nobody here drew, what a reserve in each piece takes, and how
+ * long planning takes: for the demo designs, for charts as hard as a photograph, and for one cell of such a chart.
  */
 import { flatten } from '../../shared/chart/chart.ts';
 import { demoDesigns } from '../../shared/demos/demo-designs.ts';
@@ -14,11 +14,13 @@ import type { PlanQuestion } from '../../shared/tying/strand-choice.ts';
 import { mottledDesign } from './parts/mottled-design.ts';
 import { inWords, timesMs } from './parts/times-ms.ts';
 import { compareOnPictures } from './plan/compare-on-pictures.ts';
+import { compareReserves } from './plan/compare-reserves.ts';
 import { repairTimesMs } from './plan/repair-times.ts';
 import { shadedDesign } from './plan/shaded-design.ts';
 
 await compareOnPictures(40, 48, 6);
 await compareOnPictures(100, 120, 8);
+await compareReserves();
 
 for (const design of [
   ...demoDesigns.map(({ make }) => make()),

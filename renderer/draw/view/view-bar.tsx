@@ -1,26 +1,18 @@
 /** How the hanging is shown, in a row above the chart: cells at a click, all else in a small panel that opens below. */
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import type { CommandId } from '../../../shared/commands.ts';
-import type { Sight } from '../../../shared/yarn/sight.ts';
 import { runCommand } from '../../shell/command-bus.ts';
 import { commandById, keyLabel } from '../../shell/keys.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import type { CellView, Views } from '../../store/views.ts';
 import { cellIcons } from './cell-icons.tsx';
+import { sights } from './sights.ts';
 import './view.css';
 
 const cells: readonly (readonly [CellView, CommandId, label: string])[] = [
   ['knots', 'view-knots', 'Knots'],
   ['flat', 'view-flat', 'Flat squares'],
   ['symbols', 'symbols', 'Symbols'],
-];
-
-const sights: readonly (readonly [Sight, CommandId, label: string, short: string])[] = [
-  ['normal', 'sight-normal', 'in normal sight', ''],
-  ['protan', 'sight-protan', 'without red cones (protan)', 'no red cones'],
-  ['deutan', 'sight-deutan', 'without green cones (deutan)', 'no green cones'],
-  ['tritan', 'sight-tritan', 'without blue cones (tritan)', 'no blue cones'],
-  ['grey', 'sight-grey', 'in greys, as in print', 'greys'],
 ];
 
 const switches: readonly (readonly ['finished' | 'distance' | 'rules' | 'rulers' | 'fade', CommandId])[] = [

@@ -13,7 +13,7 @@ import { shownNumber } from '../../shell/written-number.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { FigureField } from '../leaves/figure-field.tsx';
 import { changeMargin, changeOfYarn } from './money-deeds.ts';
-import { dyeLotWords, looseWords } from './need-words.ts';
+import { dyeLotWords, looseWords, usedWords } from './need-words.ts';
 
 interface YarnTableProps {
   readonly materials: Materials;
@@ -37,7 +37,7 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
         <thead>
           <tr>
             <th scope="col">Yarn</th>
-            <th scope="col">To cut</th>
+            <th scope="col">To cut, and used of it</th>
             <th scope="col">With {margin} margin</th>
             <th scope="col">Skeins you own</th>
             <th scope="col">Skeins to buy</th>
@@ -54,7 +54,11 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
           <tr>
             <th scope="row">Together</th>
             <td>
-              {formatUncertain(totals.uncertain.yarnCutMm, (mm) => formatYarnLength(mm, units, enough))}
+              {formatYarnLength(totals.yarnCutMm, units, enough)}
+              <br />
+              <span className="quiet">
+                {formatUncertain(totals.uncertain.yarnUsedMm, (mm) => formatYarnLength(mm, units, enough))}
+              </span>
             </td>
             <td>{formatMass(totals.yarnMassG * (1 + design.yarnMargin), units, enough)}</td>
             <td />
@@ -64,7 +68,9 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
           </tr>
         </tfoot>
       </table>
-      <p className="leaf-note">{gauge.basis.yarn.sentence}</p>
+      <p className="leaf-note">
+        {usedWords} {gauge.basis.yarn.sentence}
+      </p>
       {looseWords(yarns) && <p className="leaf-note">{looseWords(yarns)}</p>}
       {dyeLotWords(yarns) && <p className="leaf-note">{dyeLotWords(yarns)}</p>}
       <div className="figure-fields">
@@ -106,7 +112,11 @@ function NeedRow({ need, design, inStash }: NeedRowProps) {
           </span>
         </span>
       </th>
-      <td>{formatUncertain(need.uncertain.cutMm, show)}</td>
+      <td>
+        {show(need.cutMm)}
+        <br />
+        <span className="quiet">{formatUncertain(need.uncertain.usedMm, show)}</span>
+      </td>
       <td>
         {show(need.withMarginMm)}
         <br />

@@ -7,6 +7,7 @@ import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
+import { loosePiecesWords } from '../money/need-words.ts';
 import type { Figures } from '../plans/figures.ts';
 import { type Plans, usePlans } from '../plans/plans.ts';
 
@@ -45,8 +46,8 @@ export function TakesPart() {
   if (!shown) return <p className={problem ? 'fault' : 'quiet'}>{problem || 'Planning…'}</p>;
   const now = shown.figures;
   const pair = comparedWithLast({ quick, full, last });
-  const { gauge, totals } = shown.materials;
-  const sure = formatUncertain(totals.uncertain.yarnCutMm, (mm) =>
+  const { gauge, totals, yarns } = shown.materials;
+  const used = formatUncertain(totals.uncertain.yarnUsedMm, (mm) =>
     formatYarnLength(mm, units, { enough: true }),
   );
   return (
@@ -75,7 +76,7 @@ export function TakesPart() {
         </tbody>
       </table>
       <p className="takes-note quiet">
-        Yarn to cut: {sure}. {gauge.basis.yarn.sentence}
+        Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns)} {gauge.basis.yarn.sentence}
       </p>
     </>
   );

@@ -4,13 +4,15 @@ import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 
 import { join, resolve } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import sharp from 'sharp';
-import { describe, expect, it } from 'vitest';
+import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../../app/cli/run.ts';
 import { verbs } from '../../../app/cli/verbs.ts';
 import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
 import { readDesign } from '../../../shared/design/read-design.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
+import type { Materials } from '../../../shared/materials/materials.ts';
+import { emptyStash } from '../../../shared/yarn/stash.ts';
 import { designFromLetters } from '../../notation.ts';
 import { temporaryFolder } from '../../temporary-folder.ts';
 
@@ -233,6 +235,55 @@ describe('what the verbs print', () => {
       format: 'larkrow-materials',
       totals: { knots: 7, bareCells: 1, pieces: totals.pieces, looseEnds: totals.looseEnds },
     });
+  });
+
+  it('counts what the stash holds as owned where that is asked for, and keeps what the design tells', async () => {
+    const folder = folderWithFox();
+    const fox = designFromLetters(['aabb', 'b-ba']);
+    const [linen, dusk, ...others] = fox.yarns;
+    const told = { ...fox, yarns: [{ ...linen!, ownedSkeins: 2 }, dusk!, ...others] };
+    writeFileSync(join(folder, 'Told.larkrow'), writeDesign(told));
+    const home = temporaryFolder();
+    mkdirSync(join(home, 'config'));
+    const { id: _id, symbol: _symbol, ...look } = dusk!;
+    const stash = { ...emptyStash, yarns: [{ ...look, ownedSkeins: 3 }] };
+    writeFileSync(join(home, 'config', 'stash.json'), JSON.stringify(stash));
+    vi.stubEnv('LARKROW_HOME', home);
+    const ownedBy = async (...options: string[]) => {
+      const { code, out, err } = await larkrow(folder, 'materials', 'Told.larkrow', '--json', ...options);
+      expect([code, err]).toEqual([0, '']);
+      const { yarns } = JSON.parse(out) as Materials;
+      return yarns.map(({ name, ownedSkeins, toBuySkeins }) => [name, ownedSkeins, toBuySkeins]);
+    };
+    try {
+      expect(await ownedBy()).toEqual([
+        ['Linen', 2, 0],
+        ['Dusk', null, 1],
+      ]);
+      expect(await ownedBy('--stash')).toEqual([
+        ['Linen', 2, 0],
+        ['Dusk', 3, 0],
+      ]);
+    } finally {
+      vi.unstubAllEnvs();
+    }
+  });
+
+  it('keeps to the wish for few hanging strands everywhere, and says what it takes', async () => {
+    const folder = temporaryFolder();
+    const stripes = designFromLetters(['abc', 'abc', 'abc', 'abc']);
+    const wishing = { ...stripes, tying: { ...stripes.tying, liveWish: 2 } };
+    writeFileSync(join(folder, 'Stripes.larkrow'), writeDesign(wishing));
+    const json = async (verb: string) =>
+      JSON.parse((await larkrow(folder, verb, 'Stripes.larkrow', '--json')).out);
+    expect((await json('plan')).totals).toMatchObject({ liveMax: 2, pieces: 6 });
+    expect((await json('materials')).totals).toMatchObject({ liveMax: 2, pieces: 6 });
+    expect((await json('bundles')).pieces).toBe(6);
+    const steps = (await larkrow(folder, 'steps', 'Stripes.larkrow')).out;
+    expect(steps.match(/^attach /gm)).toHaveLength(6);
+    expect((await larkrow(folder, 'check', 'Stripes.larkrow')).out).toContain(
+      'At most 2 strands hang at once, as you wish; else 3 would. It takes 3 more pieces, so 6 more loose ends and 4.6 m more yarn.',
+    );
   });
 
   it('is the written rows, one a line', async () => {
