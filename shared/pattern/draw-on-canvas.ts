@@ -4,7 +4,18 @@
  */
 
 import { mergeCells } from './merge-cells.ts';
-import type { BoxItem, CellsItem, Face, Item, Page, PathItem, RuleItem, TextItem } from './page.ts';
+import type {
+  BoxItem,
+  CellsItem,
+  Face,
+  ImageItem,
+  Page,
+  PathItem,
+  PlainItem,
+  RuleItem,
+  TextItem,
+} from './page.ts';
+import { plainItems } from './plain-items.ts';
 
 /** The part of a 2D context that pages need. */
 export interface CanvasPen {
@@ -33,21 +44,55 @@ export interface CanvasPen {
   fillText(text: string, x: number, y: number): void;
 }
 
+/** A context that draws pictures of the kind that its platform decodes. */
+export interface PicturePen<Picture> extends CanvasPen {
+  drawImage(picture: Picture, x: number, y: number, width: number, height: number): void;
+}
+
 /** CSS font families and weights under which the faces were loaded. */
 export type CanvasFaces = Readonly<Record<Face, { readonly family: string; readonly weight: number }>>;
 
+/**
+ * The pictures of a page as the canvas takes them, by their bytes. Decoding takes a while, so it is done before: see
+ * `imagesOn`. A picture that is not there is left out.
+ */
+export interface CanvasPictures<Picture> {
+  get(bytes: Uint8Array): Picture | undefined;
+}
+
 /** Draws in CSS pixels from the context's own origin, `pxPerMm` to the millimetre, on white paper. */
-export function drawOnCanvas(pen: CanvasPen, page: Page, pxPerMm: number, faces: CanvasFaces): void {
+export function drawOnCanvas<Picture>(
+  pen: PicturePen<Picture>,
+  page: Page,
+  pxPerMm: number,
+  faces: CanvasFaces,
+  pictures?: CanvasPictures<Picture>,
+): void {
+  const drawImage = ({ bytes, x, y, width, height }: ImageItem) => {
+    const picture = pictures?.get(bytes);
+    if (picture !== undefined) pen.drawImage(picture, x, y, width, height);
+  };
   pen.save();
   pen.scale(pxPerMm, pxPerMm);
   pen.fillStyle = '#ffffff';
   pen.fillRect(0, 0, page.widthMm, page.heightMm);
   pen.textBaseline = 'alphabetic';
-  for (const item of page.items) drawItem(pen, item, pxPerMm, faces);
+  for (const item of plainItems(page.items)) {
+    if (item.kind === 'image') drawImage(item);
+    else drawItem(pen, item, pxPerMm, faces);
+  }
   pen.restore();
 }
 
-function drawItem(pen: CanvasPen, item: Item, pxPerMm: number, faces: CanvasFaces): void {
+/** The pictures that a page shows, each once. */
+export function imagesOn(page: Page): ImageItem[] {
+  const images = plainItems(page.items).filter((item): item is ImageItem => item.kind === 'image');
+  return [...new Map(images.map((image) => [image.bytes, image])).values()];
+}
+
+type DrawnItem = Exclude<PlainItem, ImageItem>;
+
+function drawItem(pen: CanvasPen, item: DrawnItem, pxPerMm: number, faces: CanvasFaces): void {
   switch (item.kind) {
     case 'text':
       drawText(pen, item, pxPerMm, faces);
@@ -67,9 +112,6 @@ function drawItem(pen: CanvasPen, item: Item, pxPerMm: number, faces: CanvasFace
       break;
     case 'cells':
       drawCells(pen, item, pxPerMm, faces);
-      break;
-    case 'figure':
-      for (const part of item.items) drawItem(pen, part, pxPerMm, faces);
       break;
   }
 }

@@ -32,6 +32,7 @@ export function finishPage(draft: Draft, patternTitle: string, number: number, o
     widthMm: draft.sheet.widthMm,
     heightMm: draft.sheet.heightMm,
     title: draft.title,
+    ...(draft.withoutFoot && { unnumbered: true }),
     items: [...draft.items, ...(draft.withoutFoot ? [] : foot(draft, patternTitle, number, of))],
   };
 }
@@ -69,7 +70,7 @@ function foot(draft: Draft, patternTitle: string, number: number, of: number): I
 }
 
 function note(x: number, y: number, text: string, align: TextItem['align']): TextItem {
-  return label(x, y, text, { sizeMm: sizes.foot, color: inks.soft, align, role: 'aside' });
+  return label(x, y, text, { sizeMm: sizes.foot, color: inks.soft, align, role: 'foot' });
 }
 
 /** Ends at `right`; the figure stands before it. */

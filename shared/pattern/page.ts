@@ -20,10 +20,15 @@ export interface TextItem {
   color: string;
   align: 'left' | 'center' | 'right';
   /**
-   * What a text that is read aloud begins with this item; one without a role goes on in what came before. 'aside' is
-   * passed over: footers and the numbers around a chart.
+   * What a text that is read aloud begins with this item; one without a role goes on in what came before. Passed over
+   * are 'aside', the numbers around a chart; 'foot', what stands at the foot of each page; and 'again', what a page
+   * before has told already, such as the heads of a table that goes on.
    */
-  role?: 'title' | 'heading' | 'paragraph' | 'aside';
+  role?: 'title' | 'heading' | 'paragraph' | 'aside' | 'foot' | 'again';
+  /** It goes on in the middle of a word that the item before has begun: read aloud without a gap. */
+  joined?: boolean;
+  /** The page it leads to, from 1. */
+  link?: number;
 }
 
 export interface RuleItem {
@@ -92,8 +97,22 @@ export interface CellsItem {
   alt?: string;
 }
 
+/** A picture that was made elsewhere. It fills its box, so the box is to have its proportions. */
+export interface ImageItem {
+  kind: 'image';
+  x: number;
+  y: number;
+  width: number;
+  height: number;
+  mediaType: 'image/png' | 'image/jpeg';
+  /** The file as it is. The same array stands for the same picture, wherever it is drawn. */
+  bytes: Uint8Array;
+  /** The picture in words, for those who can't see it; empty where it only decorates. */
+  alt: string;
+}
+
 /** What is drawn by itself. */
-export type PlainItem = TextItem | RuleItem | BoxItem | PathItem | CellsItem;
+export type PlainItem = TextItem | RuleItem | BoxItem | PathItem | CellsItem | ImageItem;
 
 /** Several items that are one picture: read aloud as one figure, whatever it is made of. */
 export interface FigureItem {
@@ -103,7 +122,31 @@ export interface FigureItem {
   items: readonly PlainItem[];
 }
 
-export type Item = PlainItem | FigureItem;
+/**
+ * What belongs together when it is read aloud. Tables hold rows, and these heads and cells, as many in each row. Lists hold
+ * entries, and these a mark (a number, a tick box) and a body.
+ */
+export type Structure =
+  | 'table'
+  | 'row'
+  | 'column-head'
+  | 'row-head'
+  | 'cell'
+  | 'list'
+  | 'entry'
+  | 'mark'
+  | 'body';
+
+/** Nothing of it is seen: its items are drawn as if they stood there by themselves. */
+export interface GroupItem {
+  kind: 'group';
+  structure: Structure;
+  items: readonly Item[];
+  /** Groups of one id within a part are one: a table or an entry that goes on, here or on the next page. */
+  id?: string;
+}
+
+export type Item = PlainItem | FigureItem | GroupItem;
 
 export interface Page {
   widthMm: number;
@@ -111,6 +154,8 @@ export interface Page {
   /** For outline and preview: 'Cover', 'Materials', 'Chart, rows 1-50, cords 1-40'. */
   title: string;
   items: Item[];
+  /** No page number is printed on it, as on a cover. */
+  unnumbered?: boolean;
   /** The part of the pattern that it belongs to; absent in documents that are not composed of parts. */
   part?: PatternPart;
 }

@@ -11,6 +11,7 @@ import { materialsOf } from '../../shared/materials/tally.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument, TextItem } from '../../shared/pattern/page.ts';
 import { margins, type Paper } from '../../shared/pattern/papers.ts';
+import { plainItems } from '../../shared/pattern/plain-items.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import type { Units } from '../../shared/units/units.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
@@ -96,7 +97,7 @@ function laidOut({ design, paper, units }: PatternCase): PatternDocument {
 const HAIR_MM = 0.2;
 
 function outside(page: Page): string[] {
-  return page.items
+  return plainItems(page.items)
     .map((item) => ({ item, at: itemBounds(item) }))
     .filter(
       ({ at }) =>
@@ -112,8 +113,8 @@ function outside(page: Page): string[] {
 }
 
 function printedOver(page: Page): string[] {
-  const texts = page.items
-    .flatMap((item) => (item.kind === 'figure' ? item.items : [item]))
+  const items = plainItems(page.items);
+  const texts = items
     .filter((item): item is TextItem => item.kind === 'text')
     .map((item) => ({ item, at: textBounds(item) }))
     .sort((a, b) => a.at.top - b.at.top);
@@ -124,7 +125,7 @@ function printedOver(page: Page): string[] {
       if (overlap(a.at, b.at)) found.push(`${page.title}: '${a.item.text}' over '${b.item.text}'`);
     }
   });
-  for (const cells of page.items.filter((item) => item.kind === 'cells').map(itemBounds)) {
+  for (const cells of items.filter((item) => item.kind === 'cells').map(itemBounds)) {
     for (const { item, at } of texts) {
       if (overlap(at, cells)) found.push(`${page.title}: '${item.text}' over cells`);
     }

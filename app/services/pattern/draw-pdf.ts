@@ -1,36 +1,61 @@
 /**
- * A pattern's pages as a PDF: vectors, embedded faces, an outline entry for each page, and a structure that is read
- * aloud in order. The same document and date give the same bytes.
+ * A pattern's pages as a PDF: vectors, embedded faces, an outline, and a structure that is read aloud in order. The same
+ * document and date give the same bytes.
+ *
+ * The file follows PDF/A-2b (ISO 19005-2), or PDF/A-3b where a design is attached, and PDF/UA-1 (ISO 14289-1); it says so
+ * only where its structure does. `tests/unit/services/pattern-standards.test.ts` reads files back clause by clause.
  */
 import { readFileSync } from 'node:fs';
 import { setImmediate } from 'node:timers/promises';
 import PDFDocument from 'pdfkit';
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
-import type { Face, Item, Page, PatternDocument } from '../../../shared/pattern/page.ts';
+import { imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
+import type { Face, PatternDocument } from '../../../shared/pattern/page.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { facePath } from './face-path.ts';
-import { type PdfFace, type PdfPen, type PdfPenOptions, pdfPen } from './pdf-pen.ts';
+import { newOutline } from './pdf/outline.ts';
+import { embedImages } from './pdf/pdf-images.ts';
+import { type EmbeddedFace, insideOf, type PdfInside, type PdfRef } from './pdf/pdf-inside.ts';
+import { POINTS_PER_MM, pageDestination, tellPages } from './pdf/tell-pages.ts';
+import { xmpOf } from './pdf/xmp.ts';
+import { type PdfPenOptions, pdfPen } from './pdf-pen.ts';
 
 export interface WritePdfOptions {
   /** Stands in the file as the day it was made. */
   readonly date: Date;
+  /** A design to put into the file, as it is saved. */
+  readonly attached?: AttachedDesign;
   readonly signal?: CancelSignal;
   readonly onProgress?: (progress: Progress) => void;
+  /** A sentence on what could not be drawn. */
+  readonly onNotice?: (sentence: string) => void;
 }
 
-const POINTS_PER_MM = 72 / 25.4;
+export interface AttachedDesign {
+  /** With its ending. */
+  readonly fileName: string;
+  readonly bytes: Uint8Array;
+}
+
+const PROGRAM = 'Larkrow';
 
 /** Null where it was cancelled. */
 export async function writePatternPdf(
   document: PatternDocument,
-  { date, signal, onProgress }: WritePdfOptions,
+  { date, attached, signal, onProgress, onNotice = () => {} }: WritePdfOptions,
 ): Promise<Uint8Array | null> {
-  const pdf = newPdf(document, date);
+  const pdf = newPdf(document, date, attached !== undefined);
+  const inside = insideOf(pdf);
   const chunks: Uint8Array[] = [];
   pdf.on('data', (chunk: Uint8Array) => chunks.push(chunk));
   const ended = new Promise<void>((resolve, reject) => pdf.on('end', resolve).on('error', reject));
-  const story = pdf.struct('Document');
-  pdf.addStructure(story);
-  const books = { face: faceBook(pdf), opacityName: opacityBook(pdf) };
+  // A tree of names that is all root has no limits: ISO 32000-1, table 36.
+  inside._root.data.Names.data.Dests.limits = false;
+  const images = await embedImages(pdf, document.pages.flatMap(imagesOn), onNotice);
+  const books = { face: faceBook(pdf), opacityName: opacityBook(inside), imageName: images.nameOn };
+  const telling = tellPages(pdf);
+  const outline = newOutline(inside, document.pages);
+  const linked = linkedPages(document);
   for (const [index, page] of document.pages.entries()) {
     // Lets a cancelling call arrive.
     await setImmediate();
@@ -39,9 +64,20 @@ export async function writePatternPdf(
       done: index / document.pages.length,
       what: `Page ${index + 1} of ${document.pages.length}`,
     });
-    drawPage(pdf, page, books, story);
+    pdf.addPage({ size: [page.widthMm * POINTS_PER_MM, page.heightMm * POINTS_PER_MM], margin: 0 });
+    if (linked.has(index + 1)) pdf.addNamedDestination(pageDestination(index + 1), 'Fit');
+    outline.enter(page);
+    pdf.addContent(`${POINTS_PER_MM} 0 0 ${POINTS_PER_MM} 0 0 cm`);
+    telling.draw(page, pdfPen(books));
   }
-  story.end();
+  const { keepsRules } = telling.end();
+  outline.end();
+  if (attached) attach(pdf, attached, date);
+  endWithMetadata(inside, document, {
+    date,
+    pdfAPart: attached ? 3 : 2,
+    isUa: keepsRules && document.title !== '',
+  });
   pdf.end();
   await ended;
   if (signal?.aborted) return null;
@@ -49,108 +85,77 @@ export async function writePatternPdf(
   return Uint8Array.from(Buffer.concat(chunks));
 }
 
-function newPdf({ title, author, language }: PatternDocument, date: Date): PDFKit.PDFDocument {
+function newPdf(
+  { title, author, language }: PatternDocument,
+  date: Date,
+  holdsFile: boolean,
+): PDFKit.PDFDocument {
   return new PDFDocument({
     autoFirstPage: false,
     pdfVersion: '1.7',
+    // Brings the output intent, sRGB.
+    subset: holdsFile ? 'PDF/A-3b' : 'PDF/A-2b',
     lang: language,
     displayTitle: true,
     tagged: true,
     info: {
-      Title: title,
+      ...(title && { Title: title }),
       ...(author && { Author: author }),
-      Creator: 'Larkrow',
-      Producer: 'Larkrow',
+      Creator: PROGRAM,
+      Producer: PROGRAM,
       CreationDate: date,
       ModDate: date,
     },
   });
 }
 
-function drawPage(
-  pdf: PDFKit.PDFDocument,
-  page: Page,
-  books: PdfPenOptions,
-  story: PDFKit.PDFStructureElement,
+/** pdfkit's own packet leaves out the day of change and does not mask '&': ours is written in its place. */
+function endWithMetadata(
+  inside: PdfInside,
+  { title, author, language }: PatternDocument,
+  rest: { readonly date: Date; readonly pdfAPart: 2 | 3; readonly isUa: boolean },
 ): void {
-  pdf.addPage({
-    size: [page.widthMm * POINTS_PER_MM, page.heightMm * POINTS_PER_MM],
-    margin: 0,
-  });
-  pdf.outline.addItem(page.title);
-  pdf.addContent(`${POINTS_PER_MM} 0 0 ${POINTS_PER_MM} 0 0 cm`);
-  const section = pdf.struct('Sect');
-  story.add(section);
-  drawTagged(pdf, page.items, pdfPen(books), section);
-  section.end();
+  inside.endMetadata = () => {
+    const packet = inside.ref({ Type: 'Metadata', Subtype: 'XML' });
+    // Whoever looks for metadata without reading PDF must find them.
+    packet.compress = false;
+    packet.end(new TextEncoder().encode(xmpOf({ title, author, language, program: PROGRAM, ...rest })));
+    inside._root.data.Metadata = packet;
+  };
 }
 
-/** Each item within the structure that it belongs to: a text that is read aloud, a figure, or decoration. */
-function drawTagged(
-  pdf: PDFKit.PDFDocument,
-  items: readonly Item[],
-  pen: PdfPen,
-  section: PDFKit.PDFStructureElement,
-): void {
-  let open: Tag | null = null;
-  const flush = () => pdf.addContent(pen.take());
-  for (const item of items) {
-    const tag = tagOf(item, open);
-    if (tag !== open || begins(item)) {
-      flush();
-      if (open) pdf.endMarkedContent();
-      if (tag === 'Artifact') pdf.markContent('Artifact');
-      else {
-        const alt = altOf(item);
-        const part = pdf.struct(tag, alt ? { alt } : {}, [pdf.markStructureContent(tag)]);
-        section.add(part);
-      }
-      open = tag;
-    }
-    pen.draw(item);
-  }
-  flush();
-  if (open) pdf.endMarkedContent();
+/** ISO 19005-3, 6.8: an associated file, of which the pages were made. */
+function attach(pdf: PDFKit.PDFDocument, { fileName, bytes }: AttachedDesign, date: Date): void {
+  // Its types lack the relationship.
+  const options: PDFKit.Mixins.PDFAttachmentOptions & { readonly relationship: string } = {
+    name: fileName,
+    type: 'application/json',
+    relationship: 'Source',
+    description: 'The design, for Larkrow',
+    creationDate: date,
+    modifiedDate: date,
+  };
+  pdf.file(Buffer.from(bytes), options);
 }
 
-type Tag = 'H1' | 'H2' | 'P' | 'Figure' | 'Artifact';
-
-const tagOfRole = { title: 'H1', heading: 'H2', paragraph: 'P', aside: 'Artifact' } as const;
-
-function tagOf(item: Item, open: Tag | null): Tag {
-  if (altOf(item)) return 'Figure';
-  if (item.kind !== 'text') return 'Artifact';
-  if (item.role) return tagOfRole[item.role];
-  return open === null || open === 'Artifact' || open === 'Figure' ? 'P' : open;
-}
-
-function begins(item: Item): boolean {
-  return Boolean(altOf(item)) || (item.kind === 'text' && Boolean(item.role) && item.role !== 'aside');
-}
-
-function altOf(item: Item): string | undefined {
-  return item.kind === 'cells' || item.kind === 'figure' ? item.alt : undefined;
-}
-
-/** pdfkit's own embedded font, as far as it is used: the types do not describe it. */
-interface EmbeddedFace extends PdfFace {
-  ref(): object;
-}
-
-interface PdfInside {
-  _font: EmbeddedFace;
-  page: { fonts: Record<string, object> };
+function linkedPages({ pages }: PatternDocument): Set<number> {
+  const links = pages.flatMap(({ items }) =>
+    plainItems(items).map((item) => (item.kind === 'text' ? item.link : undefined)),
+  );
+  return new Set(links.filter((page) => page !== undefined));
 }
 
 /** Each face is read and embedded once, when a page first uses it, and put among the resources of the page. */
 function faceBook(pdf: PDFKit.PDFDocument): PdfPenOptions['face'] {
   const embedded = new Map<Face, EmbeddedFace>();
-  const inside = pdf as unknown as PdfInside;
+  const inside = insideOf(pdf);
   return (face) => {
     let font = embedded.get(face);
     if (!font) {
       pdf.registerFont(face, readFileSync(facePath(face))).font(face);
       font = inside._font;
+      // What is never drawn is still listed, and PDF/UA (7.21.7) allows no character 0.
+      font.unicode[0] = [0xfffd];
       embedded.set(face, font);
     }
     inside.page.fonts[font.id] ??= font.ref();
@@ -159,21 +164,19 @@ function faceBook(pdf: PDFKit.PDFDocument): PdfPenOptions['face'] {
 }
 
 /** Graphics states by opacity, each written once and put among the resources of the pages that use it. */
-function opacityBook(pdf: PDFKit.PDFDocument): (opacity: number) => string {
-  const inside = pdf as unknown as {
-    ref(data: object): { end(): void };
-    page: { ext_gstates: Record<string, object> };
-  };
-  const states = new Map<number, { end(): void }>();
+function opacityBook(inside: PdfInside): (opacity: number) => string {
+  const states = new Map<number, { readonly name: string; readonly ref: PdfRef }>();
   return (opacity) => {
     let state = states.get(opacity);
     if (!state) {
-      state = inside.ref({ Type: 'ExtGState', ca: opacity, CA: opacity });
-      state.end();
+      state = {
+        name: `Opacity${states.size + 1}`,
+        ref: inside.ref({ Type: 'ExtGState', ca: opacity, CA: opacity }),
+      };
+      state.ref.end();
       states.set(opacity, state);
     }
-    const name = `Opacity${Math.round(opacity * 100)}`;
-    inside.page.ext_gstates[name] = state;
-    return name;
+    inside.page.ext_gstates[state.name] = state.ref;
+    return state.name;
   };
 }

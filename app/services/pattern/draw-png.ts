@@ -1,12 +1,13 @@
 /** The whole chart with its numbers and key as one PNG picture. */
 import { readFileSync } from 'node:fs';
-import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
+import { createCanvas, GlobalFonts, type Image, loadImage } from '@napi-rs/canvas';
 import { type Chart, flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
-import { type CanvasFaces, drawOnCanvas } from '../../../shared/pattern/draw-on-canvas.ts';
+import { type CanvasFaces, drawOnCanvas, imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
 import { layOutPicture, PICTURE_PX_PER_MM } from '../../../shared/pattern/lay-out-picture.ts';
-import type { Face } from '../../../shared/pattern/page.ts';
+import type { Face, Page } from '../../../shared/pattern/page.ts';
+import { openPicture } from '../pictures/decoder.ts';
 import { facePath } from './face-path.ts';
 
 const faces: CanvasFaces = {
@@ -33,13 +34,25 @@ function registerFaces(): void {
 }
 
 /** PNG bytes. The picture's size is held to `pictureLimits`: larger charts get fewer pixels a cell, at least 4. */
-export async function makeChartPng(design: Design, chart: Chart = flatten(design)): Promise<Uint8Array> {
+export function makeChartPng(design: Design, chart: Chart = flatten(design)): Promise<Uint8Array> {
+  return drawPng(layOutPicture(design, chart, gaugeOf(design)), PICTURE_PX_PER_MM);
+}
+
+/** A page as PNG bytes, `pxPerMm` to the millimetre. */
+async function drawPng(page: Page, pxPerMm: number): Promise<Uint8Array> {
   registerFaces();
-  const page = layOutPicture(design, chart, gaugeOf(design));
-  const canvas = createCanvas(
-    Math.ceil(page.widthMm * PICTURE_PX_PER_MM),
-    Math.ceil(page.heightMm * PICTURE_PX_PER_MM),
-  );
-  drawOnCanvas(canvas.getContext('2d'), page, PICTURE_PX_PER_MM, faces);
+  const canvas = createCanvas(Math.ceil(page.widthMm * pxPerMm), Math.ceil(page.heightMm * pxPerMm));
+  drawOnCanvas(canvas.getContext('2d'), page, pxPerMm, faces, await decoded(page));
   return Uint8Array.from(await canvas.encode('png'));
+}
+
+/** The page's pictures; one that can't be read is left out. */
+async function decoded(page: Page): Promise<ReadonlyMap<Uint8Array, Image>> {
+  const pictures = new Map<Uint8Array, Image>();
+  for (const { bytes } of imagesOn(page)) {
+    // What the canvas would decode beside pictures, it is not given.
+    const picture = (await openPicture(bytes)).ok && (await loadImage(bytes).catch(() => null));
+    if (picture) pictures.set(bytes, picture);
+  }
+  return pictures;
 }

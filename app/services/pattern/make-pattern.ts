@@ -36,9 +36,10 @@ export async function makePattern(design: Design, options: MakePatternOptions): 
   if (!plan.ok) return plan;
   const materials = materialsOf(design, chart, plan.value);
   const document = layOutPattern({ design, chart, plan: plan.value, materials, paper, units });
-  const bytes = await writePatternPdf(document, options);
+  const notices = [...document.notices];
+  const bytes = await writePatternPdf(document, { ...options, onNotice: (notice) => notices.push(notice) });
   if (!bytes) return cancelled();
-  return good({ bytes, pages: document.pages.length, notices: document.notices });
+  return good({ bytes, pages: document.pages.length, notices });
 }
 
 function cancelled(): ReturnType<typeof problem> {

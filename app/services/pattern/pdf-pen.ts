@@ -5,7 +5,15 @@
  */
 
 import { mergeCells } from '../../../shared/pattern/merge-cells.ts';
-import type { BoxItem, CellsItem, Face, Item, PathStep, TextItem } from '../../../shared/pattern/page.ts';
+import type {
+  BoxItem,
+  CellsItem,
+  Face,
+  ImageItem,
+  PathStep,
+  PlainItem,
+  TextItem,
+} from '../../../shared/pattern/page.ts';
 
 /** What one glyph takes, in 1/1000 em. `xAdvance` is with kerning, `advanceWidth` without. */
 interface GlyphPlace {
@@ -22,7 +30,12 @@ export interface PdfFace {
 }
 
 export interface PdfPen {
-  draw(item: Item): void;
+  draw(item: PlainItem): void;
+  /**
+   * A space that is read and not seen, behind the text drawn last, or before `next`, which is drawn next. Lines of one text
+   * would run together without it where the text is taken out of the file.
+   */
+  space(next: TextItem): void;
   /** The operators written since the last call. */
   take(): string;
 }
@@ -31,9 +44,14 @@ export interface PdfPenOptions {
   face(face: Face): PdfFace;
   /** The name of a graphics state of this opacity among the page's resources. */
   opacityName(opacity: number): string;
+  /** The name of a picture among the page's resources; null where it can't be read, and is left out. */
+  imageName(image: ImageItem): string | null;
 }
 
-export function pdfPen({ face, opacityName }: PdfPenOptions): PdfPen {
+/** Where a text ends, and what it was set in. */
+type Place = Pick<TextItem, 'face' | 'sizeMm' | 'x' | 'y'>;
+
+export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen {
   let out: string[] = [];
   const state = new Map<string, string>();
   /** Writes an operator that sets something, unless it is set so already. */
@@ -54,15 +72,26 @@ export function pdfPen({ face, opacityName }: PdfPenOptions): PdfPen {
   };
   const see = (opacity = 1) => set('opacity', `/${opacityName(opacity)} gs`);
 
+  let last: Place | null = null;
+
   function text(item: TextItem): void {
     const font = face(item.face);
     const [hex, places] = font.encode(item.text);
     const width = places.reduce((sum, place) => sum + place.xAdvance, 0) * (item.sizeMm / 1000);
     const x = item.x - (item.align === 'left' ? 0 : item.align === 'right' ? width : width / 2);
+    last = { ...item, x: x + width };
     see();
     fillWith(item.color);
     out.push(
       `BT /${font.id} ${n(item.sizeMm)} Tf 1 0 0 -1 ${n(x)} ${n(item.y)} Tm ${shown(hex, places, item.sizeMm)} ET`,
+    );
+  }
+
+  function space(next: TextItem): void {
+    const { face: name, sizeMm, x, y } = last ?? next;
+    const font = face(name);
+    out.push(
+      `BT /${font.id} ${n(sizeMm)} Tf 1 0 0 -1 ${n(x)} ${n(y)} Tm <${font.encode(' ')[0].join('')}> Tj ET`,
     );
   }
 
@@ -74,6 +103,16 @@ export function pdfPen({ face, opacityName }: PdfPenOptions): PdfPen {
     const { x, y, width, height } = item;
     out.push(item.radius ? roundedBox(item) : `${n(x)} ${n(y)} ${n(width)} ${n(height)} re`);
     paint(item);
+  }
+
+  function image(item: ImageItem): void {
+    const name = imageName(item);
+    if (!name) return;
+    see();
+    // A picture fills the unit square, its top at y = 1.
+    out.push(
+      `q ${n(item.width)} 0 0 ${n(-item.height)} ${n(item.x)} ${n(item.y + item.height)} cm /${name} Do Q`,
+    );
   }
 
   function cells(item: CellsItem): void {
@@ -157,13 +196,14 @@ export function pdfPen({ face, opacityName }: PdfPenOptions): PdfPen {
       case 'cells':
         cells(item);
         break;
-      case 'figure':
-        item.items.forEach(draw);
+      case 'image':
+        image(item);
         break;
     }
   };
   return {
     draw,
+    space,
     take() {
       const written = out.join('\n');
       out = [];

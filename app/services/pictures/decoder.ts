@@ -119,6 +119,41 @@ export async function storedAt(picture: OpenPicture, side: number): Promise<Resu
   }
 }
 
+/** A picture as paper takes it: a JPEG, or PNGs of its colours and, where light passes through, of its opacity in grey. */
+export type PrintablePicture = { readonly widthPx: number; readonly heightPx: number } & (
+  | { readonly kind: 'jpeg'; readonly bytes: Uint8Array; readonly channels: 1 | 3 }
+  | { readonly kind: 'png'; readonly color: Uint8Array; readonly opacity: Uint8Array | null }
+);
+
+/**
+ * All of its pixels are read, so that nothing damaged is printed. A JPEG that is upright and in sRGB goes on paper as it is;
+ * any other is made anew. Problems as of `pixelsOf`.
+ */
+export async function printable(picture: OpenPicture): Promise<Result<PrintablePicture>> {
+  const { widthPx, heightPx } = picture;
+  const size = { widthPx, heightPx };
+  try {
+    const { format, space, channels, orientation = 1, icc, hasAlpha } = await sharp(picture.bytes).metadata();
+    if (format === 'jpeg') {
+      const isPlain = orientation === 1 && !icc && (space === 'srgb' || space === 'b-w');
+      const anew = await upright(picture).jpeg({ quality: 90 }).toBuffer();
+      return good({
+        ...size,
+        kind: 'jpeg',
+        bytes: isPlain ? picture.bytes : anew,
+        channels: isPlain && channels === 1 ? 1 : 3,
+      });
+    }
+    const isOpaque = !hasAlpha || (await upright(picture).stats()).isOpaque;
+    const png = { compressionLevel: 9, adaptiveFiltering: true } as const;
+    const color = await upright(picture).removeAlpha().png(png).toBuffer();
+    const opacity = isOpaque ? null : await upright(picture).extractChannel('alpha').png(png).toBuffer();
+    return good({ ...size, kind: 'png', color, opacity });
+  } catch (error) {
+    return failed(error);
+  }
+}
+
 function upright({ bytes }: OpenPicture): Sharp {
   return sharp(bytes, { failOn: 'warning', limitInputPixels: limits.picturePixels, sequentialRead: true })
     .timeout({ seconds: MOST_SECONDS })

@@ -1,5 +1,10 @@
 import { describe, expect, it } from 'vitest';
-import { type CanvasFaces, type CanvasPen, drawOnCanvas } from '../../../shared/pattern/draw-on-canvas.ts';
+import {
+  type CanvasFaces,
+  drawOnCanvas,
+  imagesOn,
+  type PicturePen,
+} from '../../../shared/pattern/draw-on-canvas.ts';
 import type { Item, Page } from '../../../shared/pattern/page.ts';
 
 const faces: CanvasFaces = {
@@ -11,10 +16,10 @@ const faces: CanvasFaces = {
 };
 
 /** A pen that writes down what it is told to draw, each with the ink in hand. */
-function notingPen(): { pen: CanvasPen; notes: string[] } {
+function notingPen(): { pen: PicturePen<string>; notes: string[] } {
   const notes: string[] = [];
   const still = () => {};
-  const pen: CanvasPen = {
+  const pen: PicturePen<string> = {
     fillStyle: '',
     strokeStyle: '',
     lineWidth: 0,
@@ -38,14 +43,18 @@ function notingPen(): { pen: CanvasPen; notes: string[] } {
     stroke: () => notes.push(`stroke ${pen.strokeStyle} ${pen.lineWidth}`),
     fillRect: (x, y, width, height) => notes.push(`rect ${x} ${y} ${width} ${height} ${pen.fillStyle}`),
     fillText: (text, x, y) => notes.push(`text ${text} ${x} ${y} ${pen.font} ${pen.textAlign}`),
+    drawImage: (picture, x, y, width, height) => notes.push(`${picture} ${x} ${y} ${width} ${height}`),
   };
   return { pen, notes };
 }
 
-function drawn(item: Item, pxPerMm = 10): string[] {
-  const page: Page = { widthMm: 50, heightMm: 40, title: 'Page', items: [item] };
+function pageWith(...items: Item[]): Page {
+  return { widthMm: 50, heightMm: 40, title: 'Page', items };
+}
+
+function drawn(item: Item, pxPerMm = 10, pictures = new Map<Uint8Array, string>()): string[] {
   const { pen, notes } = notingPen();
-  drawOnCanvas(pen, page, pxPerMm, faces);
+  drawOnCanvas(pen, pageWith(item), pxPerMm, faces, pictures);
   return notes;
 }
 
@@ -109,5 +118,34 @@ describe('a page on a canvas', () => {
       }) as const;
     const notes = drawn({ kind: 'figure', alt: 'Two strands', items: [line('#111111'), line('#eeeeee')] });
     expect(notes.slice(1)).toEqual(['stroke #111111 2', 'stroke #eeeeee 2']);
+  });
+
+  it('draws the items of a group as if they stood by themselves', () => {
+    const rule = { kind: 'rule', x1: 0, y1: 0, x2: 9, y2: 0, widthMm: 0.18, color: '#9e3329' } as const;
+    const cell = { kind: 'group', structure: 'cell', items: [rule] } as const;
+    const table = { kind: 'group', structure: 'table', items: [cell, cell] } as const;
+    expect(drawn(table).slice(1)).toEqual(['stroke #9e3329 0.18', 'stroke #9e3329 0.18']);
+  });
+
+  const photograph = {
+    kind: 'image',
+    x: 3,
+    y: 4,
+    width: 20,
+    height: 30,
+    mediaType: 'image/jpeg',
+    bytes: Uint8Array.of(1, 2, 3),
+    alt: 'The hanging on its wall',
+  } as const;
+
+  it('draws a picture that was decoded into its box, and leaves out one that was not', () => {
+    const decoded = new Map([[photograph.bytes, 'photograph']]);
+    expect(drawn(photograph, 10, decoded).slice(1)).toEqual(['photograph 3 4 20 30']);
+    expect(drawn(photograph).slice(1)).toEqual([]);
+  });
+
+  it('names each picture to decode once, wherever it stands', () => {
+    const figure = { kind: 'figure', alt: 'The mark, twice', items: [photograph, photograph] } as const;
+    expect(imagesOn(pageWith(photograph, figure))).toEqual([photograph]);
   });
 });

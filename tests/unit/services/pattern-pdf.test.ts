@@ -1,8 +1,8 @@
-import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import { describe, expect, it } from 'vitest';
 import { makePattern } from '../../../app/services/pattern/make-pattern.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { designFromLetters } from '../../notation.ts';
+import { outlineOf, pageOf, openPdf as read, textOf, type Words, wordsOn } from '../../pdf-reader.ts';
 
 const letters = [
   'aaaaaaaabbaaaaaa',
@@ -23,49 +23,30 @@ async function made(of: Design): Promise<{ bytes: Uint8Array; pages: number; not
   return result.value;
 }
 
-async function read(bytes: Uint8Array): Promise<PDFDocumentProxy> {
-  return getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 }).promise;
-}
-
-interface Words {
-  str: string;
-  x: number;
-  y: number;
-}
-
-async function wordsOn(pdf: PDFDocumentProxy, page: number): Promise<Words[]> {
-  const { items } = await (await pdf.getPage(page)).getTextContent();
-  return items.flatMap((item) =>
-    'str' in item && item.str.trim() !== ''
-      ? [{ str: item.str, x: item.transform[4] as number, y: item.transform[5] as number }]
-      : [],
-  );
-}
-
-async function textOf(pdf: PDFDocumentProxy, page: number): Promise<string> {
-  return (await wordsOn(pdf, page)).map(({ str }) => str).join(' ');
-}
-
-async function pageOf(pdf: PDFDocumentProxy, title: string): Promise<number> {
-  const outline = (await pdf.getOutline()) ?? [];
-  return outline.findIndex((entry) => entry.title.startsWith(title)) + 1;
-}
-
 describe('a pattern as PDF', { timeout: 30_000 }, () => {
   it('has the pages that were laid out, each in the outline', async () => {
     const { bytes, pages } = await made(design());
     const pdf = await read(bytes);
     expect(pdf.numPages).toBe(pages);
-    expect((await pdf.getOutline())!.map(({ title }) => title)).toEqual([
-      'Cover',
-      'Materials',
-      'How to read the chart and tie it',
-      'The knots explained',
-      'The knots explained, continued',
-      'Chart, rows 1–5, cords 1–16',
-      'Written rows',
-      'Cautions and care',
+    const titles = (await outlineOf(pdf)).map(({ title, page, entries }) => [
+      page,
+      title,
+      ...entries.map((entry) => [entry.page, entry.title]),
     ]);
+    expect(titles).toEqual([
+      [1, 'Cover'],
+      [2, 'Materials'],
+      [3, 'How to read the chart and tie it'],
+      [4, 'The knots explained', [5, 'The knots explained, continued']],
+      [6, 'Chart, rows 1–5, cords 1–16'],
+      [7, 'Written rows'],
+      [8, 'Cautions and care'],
+    ]);
+  });
+
+  it('is labelled with the page numbers that are printed; a cover, which has none, with its name', async () => {
+    const pdf = await read((await made(design())).bytes);
+    expect(await pdf.getPageLabels()).toEqual(['Cover', '2', '3', '4', '5', '6', '7', '8']);
   });
 
   it('carries title, designer, language and the day it was given', async () => {

@@ -1,0 +1,58 @@
+/** How far an item of a page reaches, in mm from the sheet's top left corner. */
+import { textWidthMm } from './faces/measure-text.ts';
+import type { Item, TextItem } from './page.ts';
+
+export interface Bounds {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export function itemBounds(item: Item): Bounds {
+  switch (item.kind) {
+    case 'text':
+      return textBounds(item);
+    case 'rule':
+      return around([item.x1, item.x2], [item.y1, item.y2], item.widthMm / 2);
+    case 'box':
+      return around([item.x, item.x + item.width], [item.y, item.y + item.height], (item.strokeMm ?? 0) / 2);
+    case 'path': {
+      const points = item.steps.flatMap((step) => step.slice(1) as number[]);
+      const xs = points.filter((_, i) => i % 2 === 0);
+      const ys = points.filter((_, i) => i % 2 === 1);
+      return around(xs, ys, (item.strokeMm ?? 0) / 2);
+    }
+    case 'cells':
+      return around(
+        [item.x, item.x + item.columns * item.cellWidth],
+        [item.y, item.y + item.rows * item.cellHeight],
+        0,
+      );
+    case 'image':
+      return around([item.x, item.x + item.width], [item.y, item.y + item.height], 0);
+    case 'figure':
+    case 'group': {
+      const parts = item.items.map(itemBounds);
+      return around(
+        parts.flatMap(({ left, right }) => [left, right]),
+        parts.flatMap(({ top, bottom }) => [top, bottom]),
+        0,
+      );
+    }
+  }
+}
+
+/** From the height of capitals to the depth of descenders, within which letters of the text lie. */
+export function textBounds({ x, y, text, face, sizeMm, align }: TextItem): Bounds {
+  const width = textWidthMm(text, face, sizeMm);
+  const left = align === 'left' ? x : align === 'right' ? x - width : x - width / 2;
+  return { left, right: left + width, top: y - 0.75 * sizeMm, bottom: y + 0.24 * sizeMm };
+}
+
+/** Not with Math.min over all points: a chart's path has more of them than a call takes arguments. */
+function around(xs: readonly number[], ys: readonly number[], by: number): Bounds {
+  const least = (list: readonly number[]) => list.reduce((a, b) => Math.min(a, b), Number.POSITIVE_INFINITY);
+  const most = (list: readonly number[]) => list.reduce((a, b) => Math.max(a, b), Number.NEGATIVE_INFINITY);
+  return { left: least(xs) - by, top: least(ys) - by, right: most(xs) + by, bottom: most(ys) + by };
+}
