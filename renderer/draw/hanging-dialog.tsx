@@ -12,13 +12,14 @@ import { formatLength } from '../../shared/units/length.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { ask } from '../shell/dialogs.tsx';
-import { Choices, NumberField, TextField } from '../shell/fields.tsx';
+import { Choices, NumberField, TextArea, TextField } from '../shell/fields.tsx';
 import { change } from '../store/changing.ts';
 import { studio } from '../store/studio.ts';
 
 const fields = [
   'title',
   'designer',
+  'notes',
   'startCorner',
   'cord',
   'dowel',
@@ -215,6 +216,13 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
           max={200}
           hint="bought above the need"
           onChange={(percent) => want({ yarnMargin: percent / 100 })}
+        />
+        <TextArea
+          label="Notes"
+          value={wanted.notes}
+          max={limits.stringChars}
+          hint="for yourself: they stay in the design, and are not printed"
+          onChange={(notes) => want({ notes })}
         />
       </div>
       <div className="ending">

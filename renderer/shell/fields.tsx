@@ -103,6 +103,33 @@ export function TextField(props: {
   );
 }
 
+/** A text of several lines. Enter begins a line, and does not send the form. */
+export function TextArea(props: {
+  label: string;
+  value: string;
+  onChange: (value: string) => void;
+  max: number;
+  hint: string;
+}) {
+  const id = useId();
+  return (
+    <div className="field whole">
+      <label htmlFor={id}>{props.label}</label>
+      <textarea
+        id={id}
+        rows={3}
+        value={props.value}
+        maxLength={props.max}
+        aria-describedby={`${id}-hint`}
+        onChange={(event) => props.onChange(event.target.value)}
+      />
+      <span id={`${id}-hint`} className="hint">
+        {props.hint}
+      </span>
+    </div>
+  );
+}
+
 interface ChoicesProps<T extends string> {
   label: string;
   value: T;

@@ -10,7 +10,8 @@ import { type Variation, variationOf } from './change.ts';
 import { changesWords } from './change-words.ts';
 import { CompareTable } from './compare-table.tsx';
 import { whatIfRows } from './figure-rows.ts';
-import { useWeighed, weighable } from './use-weighed.ts';
+import { asItIs, useBesideAsItIs } from './use-beside-as-it-is.ts';
+import { weighable } from './use-weighed.ts';
 import { VariantCard } from './variant-card.tsx';
 import { addVariant, mostVariants, startVariants, useVariants } from './variants.ts';
 import { WeighProgress } from './weigh-progress.tsx';
@@ -23,7 +24,7 @@ export function WhatIfLeaf() {
 
 const letters = ['A', 'B', 'C', 'D'];
 
-function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
+function WhatIf({ open: { opening, design } }: { open: OpenDesign }) {
   const units = useStudio((state) => state.settings.units);
   const variants = useVariants();
   // Only the first design of an opening counts: later ones leave the variants as they are.
@@ -33,15 +34,13 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
     [design, variants],
   );
   const all = useMemo(
-    () => [
-      weighable('as-it-is', design, chart),
-      ...varied.flatMap(({ key, made }) =>
+    () =>
+      varied.flatMap(({ key, made }) =>
         made.ok ? [weighable(key, made.value.design, flatten(made.value.design))] : [],
       ),
-    ],
-    [design, chart, varied],
+    [varied],
   );
-  const weighing = useWeighed(all);
+  const weighing = useBesideAsItIs(design, all);
   const problemOf = (key: string) => {
     const made = varied.find((each) => each.key === key)?.made;
     return made && !made.ok ? made.problem.sentence : (weighing.problems[key] ?? '');
@@ -61,9 +60,9 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
         <CompareTable
           caption="The hanging as it is, and its variants"
           rows={whatIfRows}
-          weighing={{ ...weighing, problems: problemsOf(variants, problemOf) }}
+          weighing={{ ...weighing, problems: { ...weighing.problems, ...problemsOf(variants, problemOf) } }}
           columns={[
-            { key: 'as-it-is', head: 'As it is' },
+            { key: asItIs, head: 'As it is' },
             ...varied.map(({ key, made }, i) => ({
               key,
               head: (
