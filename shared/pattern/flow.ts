@@ -1,13 +1,14 @@
 /**
- * Text, headings and tables set one below the other, going on over as many pages as they need. A table repeats its
- * heads on each page; nothing is cut, and nothing reaches below the body.
+ * Text, headings, lists and tables set one below the other, going on over as many pages as they need. A table repeats its
+ * heads on each page; nothing is cut, and nothing reaches below the body. Each is told as what it is to those who are read to.
  */
 
-import { textWidthMm, wrapText } from './faces/measure-text.ts';
+import { joinedLines, textWidthMm, wrapText } from './faces/measure-text.ts';
 import { type LabelStyle, label } from './label.ts';
-import type { Face, Item } from './page.ts';
+import type { Face, GroupItem, Item, Structure } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { type Area, bodyOf, type Sheet } from './papers.ts';
+import { plainItems } from './plain-items.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
 
 export interface Flow {
@@ -20,6 +21,12 @@ export interface Flow {
   /** Goes to a new page where less than this is left. */
   need(heightMm: number): void;
   put(...items: Item[]): void;
+  /** Begins an entry of a list: of the one before, unless something else was put since. */
+  beginEntry(): void;
+  /** Puts a part of the entry that was begun last. */
+  putInEntry(structure: 'mark' | 'body', item: Item): void;
+  /** A name for a group that may go on over pages. */
+  newId(): string;
   /** The pages so far. */
   drafts(): Draft[];
 }
@@ -28,6 +35,9 @@ export interface Flow {
 export function newFlow(sheet: Sheet, title: string): Flow {
   const area = bodyOf(sheet);
   const pages: Item[][] = [];
+  let ids = 0;
+  let list: string | null = null;
+  let entry = '';
   const flow: Flow = {
     area,
     y: 0,
@@ -37,8 +47,18 @@ export function newFlow(sheet: Sheet, title: string): Flow {
       if (flow.y + heightMm > area.y + area.height && flow.y > topOf(pages.length)) begin();
     },
     put(...items) {
+      list = null;
       pages.at(-1)!.push(...items);
     },
+    beginEntry() {
+      list ??= flow.newId();
+      entry = flow.newId();
+    },
+    putInEntry(structure, item) {
+      const part = group(structure, [item], `${entry} ${structure}`);
+      pages.at(-1)!.push(group('list', [group('entry', [part], entry)], list!));
+    },
+    newId: () => `${title} ${++ids}`,
     drafts: () => pages.map((items, i) => ({ sheet, title: i === 0 ? title : `${title}, continued`, items })),
   };
   const topOf = (page: number) => area.y + (page <= 1 ? 17 : 10);
@@ -46,19 +66,23 @@ export function newFlow(sheet: Sheet, title: string): Flow {
     pages.push([]);
     flow.y = topOf(pages.length);
     const first = pages.length === 1;
-    flow.put(
+    pages.at(-1)!.push(
       first
         ? label(area.x, area.y + 9, title, { face: 'serif-bold', sizeMm: sizes.pageTitle, role: 'title' })
         : label(area.x, area.y + 4, `${title}, continued`, {
             face: 'serif-bold',
             sizeMm: sizes.heading,
             color: inks.soft,
-            role: 'aside',
+            role: 'again',
           }),
     );
   }
   begin();
   return flow;
+}
+
+function group(structure: Structure, items: readonly Item[], id: string): GroupItem {
+  return { kind: 'group', structure, items, id };
 }
 
 /** Stays together with what follows. */
@@ -78,7 +102,7 @@ export interface ParagraphStyle {
   /** From the left edge of the body. */
   readonly indent?: number;
   readonly width?: number;
-  /** Stands in the indent of the first line: a number, a dash. */
+  /** Stands in the indent of the first line: a number, a dash. Paragraphs with marks one below the other are a list. */
   readonly mark?: string;
 }
 
@@ -87,23 +111,31 @@ export function paragraph(flow: Flow, text: string, style: ParagraphStyle = {}):
   const width = (style.width ?? flow.area.width) - indent;
   const x = flow.area.x + indent;
   const leading = sizeMm * LEADING;
-  wrapText(text, face, sizeMm, width).forEach((line, i) => {
+  const lines = wrapText(text, face, sizeMm, width);
+  const joined = joinedLines(text, lines);
+  if (mark) flow.beginEntry();
+  lines.forEach((line, i) => {
     flow.need(leading);
     flow.y += leading;
-    const look: LabelStyle = { face, sizeMm, color, ...(i === 0 && { role: 'paragraph' }) };
-    if (i === 0 && mark) {
-      flow.put(label(flow.area.x, flow.y, mark, { ...look, face: 'serif-bold', color: inks.accent }));
-      flow.put(label(x, flow.y, line, { face, sizeMm, color }));
-    } else flow.put(label(x, flow.y, line, look));
+    const look: LabelStyle = { face, sizeMm, color, ...(joined[i] && { joined: true }) };
+    if (!mark) flow.put(label(x, flow.y, line, { ...look, ...(i === 0 && { role: 'paragraph' }) }));
+    else {
+      const markLook = { ...look, face: 'serif-bold', color: inks.accent } as const;
+      if (i === 0) flow.putInEntry('mark', label(flow.area.x, flow.y, mark, markLook));
+      flow.putInEntry('body', label(x, flow.y, line, look));
+    }
   });
   flow.y += after;
 }
 
-export type TableCell = string | { readonly draw: (x: number, y: number) => Item[] };
+/** Text, or a drawing; `alt` is what it says, in words, and is left out where it only decorates. */
+export type TableCell = string | { readonly draw: (x: number, y: number) => Item[]; readonly alt?: string };
 
 export interface TableColumn {
   readonly head: string;
-  /** In mm; the one column without a width takes what is left. */
+  /**
+   * In mm. The one column without a width takes what is left; it names the rows, and is read as their head.
+   */
   readonly width?: number;
   readonly align?: 'left' | 'right';
 }
@@ -115,17 +147,24 @@ export function table(
   columns: readonly TableColumn[],
   rows: readonly (readonly TableCell[])[],
 ): void {
-  const widths = widthsOf(columns, flow.area.width);
+  const set: TableSet = { flow, columns, widths: widthsOf(columns, flow.area.width), id: flow.newId() };
   const heads = columns.map(({ head }) => head);
-  tableRow(flow, columns, widths, heads, 'head');
+  tableRow(set, heads, 'head');
   for (const row of rows) {
-    const height = rowHeight(row, widths, 'row');
+    const height = rowHeight(row, set.widths, 'row');
     const before = flow.y;
     flow.need(height);
-    if (flow.y < before) tableRow(flow, columns, widths, heads, 'head');
-    tableRow(flow, columns, widths, row, 'row');
+    if (flow.y < before) tableRow(set, heads, 'again');
+    tableRow(set, row, 'row');
   }
   flow.y += 2;
+}
+
+interface TableSet {
+  readonly flow: Flow;
+  readonly columns: readonly TableColumn[];
+  readonly widths: readonly number[];
+  readonly id: string;
 }
 
 /** Least width of the column that takes what is left: very wide figures are wrapped instead. */
@@ -137,8 +176,12 @@ function widthsOf(columns: readonly TableColumn[], whole: number): number[] {
   return columns.map(({ width }) => (width === undefined ? whole - fixed * share : width * share));
 }
 
+const headLook = { sizeMm: sizes.small, color: inks.soft, above: 0.6, below: 1.4 } as const;
+
+/** 'again': the heads on a later page, which were read on the first one. */
 const rowLook = {
-  head: { sizeMm: sizes.small, color: inks.soft, above: 0.6, below: 1.4 },
+  head: headLook,
+  again: headLook,
   row: { sizeMm: sizes.body * 0.97, color: inks.text, above: 1.1, below: 1.7 },
 } as const;
 
@@ -154,45 +197,71 @@ function rowHeight(cells: readonly TableCell[], widths: readonly number[], kind:
   return above + lines * sizeMm * LEADING + below;
 }
 
-function tableRow(
-  flow: Flow,
-  columns: readonly TableColumn[],
-  widths: readonly number[],
-  cells: readonly TableCell[],
-  kind: RowKind,
-): void {
-  const { sizeMm, color, above } = rowLook[kind];
-  const leading = sizeMm * LEADING;
+function tableRow({ flow, columns, widths, id }: TableSet, cells: readonly TableCell[], kind: RowKind): void {
   const height = rowHeight(cells, widths, kind);
-  flow.need(height + (kind === 'head' ? 14 : 0));
+  flow.need(height + (kind === 'row' ? 0 : 14));
   const depth = Math.max(...cells.map((cell, i) => linesOf(cell, widths[i]!, kind).length));
   let x = flow.area.x;
-  cells.forEach((cell, i) => {
-    const width = widths[i]!;
-    const right = columns[i]!.align === 'right';
-    if (typeof cell === 'string') {
-      const lines = linesOf(cell, width, kind);
-      // Heads stand on the rule below them, however many lines they have.
-      const from = kind === 'head' ? depth - lines.length : 0;
-      lines.forEach((line, at) => {
-        const y = flow.y + above + (from + at) * leading + sizeMm * 1.08;
-        const role = at === 0 ? ({ role: 'paragraph' } as const) : {};
-        const at_x = right ? x + width - (i === cells.length - 1 ? 0 : CELL_GAP) : x;
-        flow.put(label(at_x, y, line, { sizeMm, color, align: right ? 'right' : 'left', ...role }));
-      });
-    } else flow.put(...cell.draw(x, flow.y + above));
-    x += width;
+  const drawn = cells.map((cell, i): GroupItem => {
+    const column = { ...columns[i]!, x, width: widths[i]!, isLast: i === cells.length - 1 };
+    x += widths[i]!;
+    const items =
+      typeof cell === 'string'
+        ? cellText(cell, column, flow.y, depth, kind)
+        : cellDrawing(cell, column.x, flow.y + rowLook[kind].above);
+    return { kind: 'group', structure: structureOf(columns[i]!, kind), items };
   });
   flow.y += height;
+  if (kind === 'again') flow.put(...drawn.flatMap(({ items }) => items));
+  else flow.put(group('table', [{ kind: 'group', structure: 'row', items: drawn }], id));
   flow.put({
     kind: 'rule',
     x1: flow.area.x,
     y1: flow.y,
     x2: flow.area.x + flow.area.width,
     y2: flow.y,
-    widthMm: kind === 'head' ? 0.25 : ruleMm.thin,
-    color: kind === 'head' ? inks.soft : inks.hair,
+    widthMm: kind === 'row' ? ruleMm.thin : 0.25,
+    color: kind === 'row' ? inks.hair : inks.soft,
   });
+}
+
+function structureOf({ width }: TableColumn, kind: RowKind): Structure {
+  return kind === 'head' ? 'column-head' : width === undefined ? 'row-head' : 'cell';
+}
+
+interface PlacedColumn extends TableColumn {
+  readonly x: number;
+  readonly width: number;
+  readonly isLast: boolean;
+}
+
+function cellText(
+  text: string,
+  { x, width, align = 'left', isLast }: PlacedColumn,
+  top: number,
+  depth: number,
+  kind: RowKind,
+): Item[] {
+  const { sizeMm, color, above } = rowLook[kind];
+  const lines = linesOf(text, width, kind);
+  const joined = joinedLines(text, lines);
+  // Heads stand on the rule below them, however many lines they have.
+  const from = kind === 'row' ? 0 : depth - lines.length;
+  const at = align === 'right' ? x + width - (isLast ? 0 : CELL_GAP) : x;
+  return lines.map((line, i) =>
+    label(at, top + above + (from + i) * sizeMm * LEADING + sizeMm * 1.08, line, {
+      sizeMm,
+      color,
+      align,
+      ...(joined[i] && { joined: true }),
+      ...(kind === 'again' && { role: 'again' }),
+    }),
+  );
+}
+
+function cellDrawing({ draw, alt }: Exclude<TableCell, string>, x: number, y: number): Item[] {
+  const items = draw(x, y);
+  return alt ? [{ kind: 'figure', alt, items: plainItems(items) }] : items;
 }
 
 /** The width that a column of right-aligned figures needs, with its head on at most two lines. */

@@ -2,7 +2,9 @@
 import type { TextItem } from './page.ts';
 import { inks, sizes } from './style.ts';
 
-export type LabelStyle = Partial<Pick<TextItem, 'face' | 'sizeMm' | 'color' | 'align' | 'role'>>;
+export type LabelStyle = Partial<
+  Pick<TextItem, 'face' | 'sizeMm' | 'color' | 'align' | 'role' | 'joined' | 'link'>
+>;
 
 export function label(x: number, y: number, text: string, style: LabelStyle = {}): TextItem {
   return {

@@ -38,6 +38,21 @@ export function wrapText(text: string, face: Face, sizeMm: number, widthMm: numb
     .flatMap((paragraph) => wrapParagraph(paragraph, measures, room));
 }
 
+/**
+ * For each line of `wrapText`, whether it goes on in the middle of a word that the line before begins: after a hyphen, or
+ * where the word was too long for a line. A reader puts no space there.
+ */
+export function joinedLines(text: string, lines: readonly string[]): boolean[] {
+  const composed = text.normalize('NFC');
+  let end = 0;
+  return lines.map((line, i) => {
+    const from = composed.indexOf(line, end);
+    const joined = i > 0 && line !== '' && lines[i - 1] !== '' && from === end;
+    end = from + line.length;
+    return joined;
+  });
+}
+
 /** The text where it fits; else as much of its start as fits with an ellipsis; nothing where not even that fits. */
 export function fitText(text: string, face: Face, sizeMm: number, widthMm: number): string {
   const measures = faceMeasures(face);
