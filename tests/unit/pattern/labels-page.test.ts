@@ -4,6 +4,7 @@ import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundl
 import { fittedPlan } from '../../../shared/materials/bundles/fitted-plan.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import type { Units } from '../../../shared/units/units.ts';
@@ -17,7 +18,7 @@ function labelled(
 ) {
   const { pages } = layOutLabels({ design, bundles, paper, units });
   const texts = pages.map(({ items }) =>
-    items.flatMap((item) => (item.kind === 'text' && item.role !== 'aside' ? [item.text] : [])),
+    plainItems(items).flatMap((item) => (item.kind === 'text' && item.role !== 'foot' ? [item.text] : [])),
   );
   return { pages, texts };
 }
@@ -53,7 +54,7 @@ describe('labels', () => {
 
   it('carry the symbol of their yarn as it stands in the chart', () => {
     const [page] = labelled(fittedBundles()).pages;
-    const symbols = page!.items.flatMap((item) =>
+    const symbols = plainItems(page!.items).flatMap((item) =>
       item.kind === 'cells' ? Object.values(item.inks).map(({ symbol }) => symbol) : [],
     );
     expect(symbols).toEqual(['a', 'a', 'b']);

@@ -3,6 +3,7 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import { mothAtTheWindow } from '../../../shared/demos/moth-at-the-window.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 
 /** The text of the materials page, lines joined by spaces. */
@@ -14,7 +15,9 @@ function materialsText(units: 'metric' | 'us'): string {
   const materials = materialsOf(design, chart, plan.value);
   const { pages } = layOutPattern({ design, chart, plan: plan.value, materials, paper: 'a4', units });
   const page = pages.find(({ title }) => title.startsWith('Materials'))!;
-  return page.items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])).join(' ');
+  return plainItems(page.items)
+    .flatMap((item) => (item.kind === 'text' ? [item.text] : []))
+    .join(' ');
 }
 
 describe('the materials page', () => {

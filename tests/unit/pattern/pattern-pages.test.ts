@@ -6,7 +6,8 @@ import type { Design } from '../../../shared/design/design.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import type { Page, PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
+import type { Page, PatternDocument } from '../../../shared/pattern/page.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { writtenRows, writtenRowText } from '../../../shared/tying/written-rows.ts';
 import type { Units } from '../../../shared/units/units.ts';
@@ -27,7 +28,7 @@ function pagesNamed(document: PatternDocument, title: string): Page[] {
 
 function texts(pages: readonly Page[]): string[] {
   return pages.flatMap(({ items }) =>
-    items.filter((item): item is TextItem => item.kind === 'text').map(({ text }) => text),
+    plainItems(items).flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
   );
 }
 
@@ -98,7 +99,7 @@ describe('the materials page', () => {
     const name = (i: number) => `Πράσινο της ελιάς ${'στον ήλιο '.repeat(16)}${i}`;
     const pages = pagesNamed(laidOut(manyYarns(64, name)), 'Materials');
     expect(pages.length).toBeGreaterThan(2);
-    const withYarns = pages.filter((page) => page.items.some((item) => item.kind === 'cells'));
+    const withYarns = pages.filter((page) => plainItems(page.items).some((item) => item.kind === 'cells'));
     for (const page of withYarns) expect(texts([page])).toContain('strands');
     const words = running(pages);
     for (const i of [0, 31, 63]) expect(words.replaceAll(/\s+/g, ' ')).toContain(`ήλιο ${i}`);
@@ -116,7 +117,7 @@ describe('the written rows', () => {
     const words = running(pages);
     const names = new Map(design.yarns.map((yarn) => [yarn.id, yarn]));
     for (const row of writtenRows(flatten(design), names)) expect(words).toContain(writtenRowText(row));
-    const boxes = pages.flatMap(({ items }) => items).filter((item) => item.kind === 'box');
+    const boxes = pages.flatMap(({ items }) => plainItems(items)).filter((item) => item.kind === 'box');
     expect(boxes).toHaveLength(3);
   });
 
