@@ -40,6 +40,10 @@ export const verbs: Readonly<Record<string, VerbEntry>> = {
     summary: 'writes the pattern as PDF, and the chart as PNG',
     load: async () => (await import('./verbs/pattern.ts')).pattern,
   },
+  parcel: {
+    summary: 'writes everything for selling the pattern: copies, pictures, the listing',
+    load: async () => (await import('./verbs/parcel.ts')).parcel,
+  },
   check: {
     summary: 'says whether a design is sound and can be tied',
     load: async () => (await import('./verbs/check.ts')).check,

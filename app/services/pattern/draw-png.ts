@@ -39,7 +39,7 @@ export function makeChartPng(design: Design, chart: Chart = flatten(design)): Pr
 }
 
 /** A page as PNG bytes, `pxPerMm` to the millimetre. */
-export export async function drawPng(page: Page, pxPerMm: number): Promise<Uint8Array> {
+export async function drawPng(page: Page, pxPerMm: number): Promise<Uint8Array> {
   registerFaces();
   const canvas = createCanvas(Math.ceil(page.widthMm * pxPerMm), Math.ceil(page.heightMm * pxPerMm));
   drawOnCanvas(canvas.getContext('2d'), page, pxPerMm, faces, await decoded(page));

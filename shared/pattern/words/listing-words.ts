@@ -1,0 +1,128 @@
+/** The text for the shop's page of a pattern. */
+import type { Worded } from './worded.ts';
+
+/** Figures as they are shown. */
+interface ListingFigures {
+  readonly title: string;
+  readonly size: string;
+  readonly cords: string;
+  readonly rows: string;
+  readonly yarns: number;
+  readonly knots: string;
+  readonly time: string;
+}
+
+interface ListingWords {
+  readonly heading: (title: string) => string;
+  readonly paragraph: (figures: ListingFigures) => string;
+  readonly designedBy: (name: string) => string;
+  readonly download: string;
+  readonly heads: Readonly<
+    Record<'files' | 'inside' | 'needs' | 'figures' | 'skill' | 'terms' | 'tags', string>
+  >;
+  readonly inside: readonly string[];
+  readonly yarn: (name: string, length: string, mass: string) => string;
+  readonly cord: (thickness: string, length: string) => string;
+  readonly dowel: (thickness: string, length: string) => string;
+  readonly tools: string;
+  readonly figures: (figures: ListingFigures, pieces: string, looseEnds: string) => readonly string[];
+  readonly measured: string;
+  readonly estimated: string;
+  readonly terms: string;
+  /** Words that people look for; each at most 20 characters, as shops commonly limit them (common practice, no source). */
+  readonly tags: readonly string[];
+}
+
+export const listingWords: Worded<ListingWords> = {
+  en: {
+    heading: (title) => `${title}: pattern for a knotted wall hanging (PDF)`,
+    paragraph: ({ title, size, cords, rows, yarns }) =>
+      `“${title}” is a picture tied in yarn over cotton cords that hang from a dowel. Each square of the chart is one vertical double half hitch, and the rows go back and forth. The finished picture is about ${size}: ${cords} cords, ${rows} rows and ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.`,
+    designedBy: (name) => `Designed by ${name}.`,
+    download:
+      'You get files to download; nothing is sent by post, and the finished hanging is not part of it.',
+    heads: {
+      files: 'Files',
+      inside: 'In the pattern',
+      needs: 'You need',
+      figures: 'In figures',
+      skill: 'Skill',
+      terms: 'Terms',
+      tags: 'Words to be found by',
+    },
+    inside: [
+      'What to buy and what to cut, to the last piece of yarn',
+      'The knots drawn step by step',
+      'The chart, with row numbers, arrows, symbols and its key on every page',
+      'Every row in words, with a box to tick',
+      'Finishing, cautions and care',
+    ],
+    yarn: (name, length, mass) => `${name}: ${length} (${mass})`,
+    cord: (thickness, length) => `cotton cord, ${thickness} thick: ${length}`,
+    dowel: (thickness, length) => `a dowel, ${thickness} thick and at least ${length} long`,
+    tools: 'scissors, a tape measure, a comb and a blunt needle',
+    figures: ({ knots, time }, pieces, looseEnds) => [
+      `${knots} knots, about ${time} at the dowel`,
+      `${pieces} pieces of yarn to cut, ${looseEnds} loose ends at the back`,
+    ],
+    measured: 'Sizes and lengths are reckoned from a measured swatch.',
+    estimated: 'Sizes and lengths are estimates from the thickness of cord and yarn: tie a swatch first.',
+    terms:
+      'For your own use: print it as often as you need it. Please do not pass the files on or sell them. Hangings that you tie yourself may be sold; name the designer.',
+    tags: [
+      'wall hanging',
+      'knotted picture',
+      'pattern pdf',
+      'fibre art',
+      'half hitch',
+      'cotton cord',
+      'yarn art',
+    ],
+  },
+  de: {
+    heading: (title) => `${title}: Anleitung für einen geknüpften Wandbehang (PDF)`,
+    paragraph: ({ title, size, cords, rows, yarns }) =>
+      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter doppelter Schlag, und die Reihen gehen hin und her. Das fertige Bild misst etwa ${size}: ${cords} Schnüre, ${rows} Reihen und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
+    designedBy: (name) => `Entworfen von ${name}.`,
+    download:
+      'Sie erhalten Dateien zum Herunterladen; es wird nichts verschickt, und der fertige Wandbehang gehört nicht dazu.',
+    heads: {
+      files: 'Dateien',
+      inside: 'In der Anleitung',
+      needs: 'Sie brauchen',
+      figures: 'In Zahlen',
+      skill: 'Können',
+      terms: 'Bedingungen',
+      tags: 'Suchwörter',
+    },
+    inside: [
+      'Was zu kaufen und zuzuschneiden ist, bis zum letzten Stück Garn',
+      'Die Knoten, Schritt für Schritt gezeichnet',
+      'Das Zählmuster mit Reihennummern, Pfeilen, Zeichen und der Legende auf jeder Seite',
+      'Jede Reihe in Worten, mit einem Kästchen zum Abhaken',
+      'Fertigstellen, Vorsicht und Pflege',
+    ],
+    yarn: (name, length, mass) => `${name}: ${length} (${mass})`,
+    cord: (thickness, length) => `Baumwollschnur, ${thickness} dick: ${length}`,
+    dowel: (thickness, length) => `ein Rundholz, ${thickness} dick und mindestens ${length} lang`,
+    tools: 'Schere, Maßband, Kamm und eine stumpfe Nadel',
+    figures: ({ knots, time }, pieces, looseEnds) => [
+      `${knots} Knoten, etwa ${time} Arbeit`,
+      `${pieces} Stücke Garn zuzuschneiden, ${looseEnds} lose Enden auf der Rückseite`,
+    ],
+    measured: 'Maße und Längen sind aus einem gemessenen Probestück errechnet.',
+    estimated:
+      'Maße und Längen sind aus der Dicke von Schnur und Garn geschätzt: Knüpfen Sie zuerst ein Probestück.',
+    terms:
+      'Für den eigenen Gebrauch: Sie dürfen sie ausdrucken, so oft Sie sie brauchen. Bitte geben Sie die Dateien nicht weiter und verkaufen Sie sie nicht. Selbst geknüpfte Wandbehänge dürfen verkauft werden; nennen Sie dabei, wer sie entworfen hat.',
+    tags: [
+      'Wandbehang',
+      'geknüpftes Bild',
+      'Anleitung PDF',
+      'Textilkunst',
+      'Knoten',
+      'Baumwollschnur',
+      'Garnbild',
+    ],
+  },
+};

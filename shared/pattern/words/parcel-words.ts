@@ -1,0 +1,53 @@
+/** What is said of the files that are sold together. */
+import type { Copy } from '../copy.ts';
+import type { Worded } from './worded.ts';
+
+interface ParcelWords {
+  readonly inks: Readonly<Record<Copy['ink'], string>>;
+  readonly largePrint: string;
+  readonly hands: { readonly left: string; readonly right: string };
+  /** Of the folder or archive: 'Moth at the window, for sale'. */
+  readonly parcel: (title: string) => string;
+  readonly listing: string;
+  /** Beside the hanging in a picture for the shop, a line each. */
+  readonly facts: (figures: {
+    readonly size: string;
+    readonly cords: number;
+    readonly rows: number;
+    readonly time: string;
+  }) => readonly string[];
+  readonly pictures: Readonly<Record<'square' | 'upright' | 'wide' | 'close' | 'pages', string>>;
+}
+
+export const parcelWords: Worded<ParcelWords> = {
+  en: {
+    inks: { colour: 'colour', symbols: 'symbols', grey: 'greys' },
+    largePrint: 'large print',
+    hands: { left: 'left-handed', right: 'right-handed' },
+    parcel: (title) => `${title}, for sale`,
+    listing: 'listing',
+    facts: ({ size, cords, rows, time }) => [size, `${cords} cords, ${rows} rows`, `about ${time}`],
+    pictures: {
+      square: 'picture square',
+      upright: 'picture upright',
+      wide: 'picture wide',
+      close: 'picture of the knots',
+      pages: 'picture of the pages',
+    },
+  },
+  de: {
+    inks: { colour: 'farbig', symbols: 'Zeichen', grey: 'grau' },
+    largePrint: 'Großdruck',
+    hands: { left: 'linkshändig', right: 'rechtshändig' },
+    parcel: (title) => `${title}, zum Verkauf`,
+    listing: 'Angebotstext',
+    facts: ({ size, cords, rows, time }) => [size, `${cords} Schnüre, ${rows} Reihen`, `etwa ${time}`],
+    pictures: {
+      square: 'Bild quadratisch',
+      upright: 'Bild hoch',
+      wide: 'Bild breit',
+      close: 'Bild der Knoten',
+      pages: 'Bild der Seiten',
+    },
+  },
+};
