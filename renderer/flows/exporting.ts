@@ -21,13 +21,13 @@ export async function savePattern(): Promise<void> {
   report(saved, ({ fileName, pages }) => `${fileName}: ${pages} pages.`);
 }
 
-/** `fitted`: each piece cut as long as it is used, not at the working length. */
-export async function saveLabels(fitted: boolean): Promise<void> {
+/** `fitted`: each piece cut as long as it is used, not at the working length. True where they were saved. */
+export async function saveLabels(fitted: boolean): Promise<boolean> {
   const { open, settings } = studio.getState();
-  if (!open) return;
+  if (!open) return false;
   const { paper, units } = settings;
   const place = await placeToSave('pattern', `${open.design.title} labels.pdf`);
-  if (!place) return;
+  if (!place) return false;
   const args = { text: writeDesign(open.design), paper, units, fitted, target: place.handle };
   const saved = await withProgress('Making the labels', (options) =>
     host().call('labels.save', args, options),
@@ -36,6 +36,7 @@ export async function saveLabels(fitted: boolean): Promise<void> {
     saved,
     ({ fileName, pages }) => `${fileName}: ${pages === 1 ? '1 page' : `${pages} pages`} of labels.`,
   );
+  return saved.ok;
 }
 
 export async function saveChartPng(): Promise<void> {

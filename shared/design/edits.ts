@@ -20,6 +20,7 @@ export type Field =
   | 'swatches'
   | 'tying'
   | 'pins'
+  | 'bundles'
   | 'rates'
   | 'yarnMargin'
   | 'money'

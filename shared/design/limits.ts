@@ -15,6 +15,8 @@ export const limits = {
   yarns: 64,
   /** Pins of one design: more than a hand sets, few enough to be read at each plan. */
   pins: 1000,
+  /** Bundles of one design that are cut: several lengths of every yarn; more than anybody would tick one by one. */
+  cutBundles: 1000,
   /** Swatches of one design. */
   swatches: 64,
   /** Bytes of one design file: 16 million cells of which no two neighbours are alike take 80 MB, and must be saved. */
@@ -55,6 +57,8 @@ export const limits = {
   referenceTakenBytes: 2 * 1024 * 1024,
   /** Bytes of the designer's mark: a small picture, which stands in every copy of every pattern. */
   markBytes: 300_000,
+  /** Bytes of a pattern that is opened for the design inside it: the largest design, packed, and its pages. */
+  patternBytes: 128 * 1024 * 1024,
   /** Memory that undo may take in a session, in bytes. */
   historyBytes: 64 * 1024 * 1024,
 } as const;

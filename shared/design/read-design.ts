@@ -73,7 +73,7 @@ function objectIn(text: string): Result<JsonObject> {
 
 /** Counts beyond the limits, found before the schema walks through the lists. */
 function countFault(file: JsonObject): string | null {
-  const { columns, rows, layers, yarns, swatches, pins, fringe, reference } = file;
+  const { columns, rows, layers, yarns, swatches, pins, bundles, fringe, reference } = file;
   if (Array.isArray(yarns) && yarns.length > limits.yarns) {
     return `${yarns.length} yarns are more than the ${limits.yarns} of one design`;
   }
@@ -82,6 +82,10 @@ function countFault(file: JsonObject): string | null {
   }
   if (countOf(pins) > limits.pins)
     return `${countOf(pins)} pins are more than the ${limits.pins} of one design`;
+  const cut = isObject(bundles) ? countOf(bundles.cut) : 0;
+  if (cut > limits.cutBundles) {
+    return `${cut} bundles that are cut are more than the ${limits.cutBundles} of one design`;
+  }
   const lengths = isObject(fringe) ? countOf(fringe.byHandMm) : 0;
   if (lengths > limits.columns) {
     return `${lengths} fringe lengths are more than the ${limits.columns} cords of the widest chart`;

@@ -52,7 +52,7 @@ export function quoted(words: string): string {
 }
 
 /** What is told by its number alone, from 1, and where in the path that number stands. */
-const counted: Readonly<Record<string, number>> = { row: 3, cord: 2, line: 2 };
+const counted: Readonly<Record<string, number>> = { row: 3, cord: 2, line: 2, bundle: 2 };
 
 const list = 'a list';
 const group = 'a group of named values';
@@ -131,6 +131,14 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'pins.*.cord': ['the cord of {pin}', aCord],
   'pins.*.toRow': ['the row that {pin} leads to', aRow],
   'pins.*.toCord': ['the cord that {pin} leads to', aCord],
+  bundles: ['the group of bundles', group],
+  'bundles.fitted': ['whether pieces are cut to measure', trueOrFalse],
+  'bundles.cut': ['the list of bundles that are cut', `a list of at most ${limits.cutBundles} bundles`],
+  'bundles.cut.*': ['cut bundle {bundle}', group],
+  'bundles.cut.*.yarn': ['the yarn of cut bundle {bundle}', yarnId],
+  'bundles.cut.*.cutMm': ['the length of cut bundle {bundle}', mm],
+  'bundles.cut.*.pieces': ['the number of pieces of cut bundle {bundle}', 'a whole number from 1 to 1000000'],
+  'bundles.labelled': ['the mark of the labels that were printed', '64 hexadecimal digits in lower case'],
   rates: ['the group of rates', group],
   'rates.secondsPerKnot': ['the time per knot', seconds],
   'rates.secondsPerPiece': ['the time per piece', seconds],

@@ -183,6 +183,25 @@ export const moneySchema = z.looseObject({
   retailTimes: times.optional(),
 });
 
+/** Pieces of one yarn and one length that the maker has cut already. */
+const cutPiecesSchema = z.looseObject({
+  yarn: yarnId,
+  cutMm: mm,
+  pieces: z.number().int().positive().max(1_000_000),
+});
+
+/** How the maker cuts pieces into bundles, and how far that is. */
+const bundlesSchema = z.looseObject({
+  /** True: each piece is cut as long as it is used, with a reserve. Absent or false: at the working length. */
+  fitted: z.boolean().optional(),
+  cut: z.array(cutPiecesSchema).max(limits.cutBundles).optional(),
+  /** SHA-256, in hex, of the cut list that labels were printed for last. */
+  labelled: z
+    .string()
+    .regex(/^[0-9a-f]{64}$/)
+    .optional(),
+});
+
 /** A picture laid under the chart while drawing. It is seen on the screen only: no print, no figure knows of it. */
 export const referenceSchema = z.looseObject({
   name,
@@ -225,6 +244,7 @@ export const designFileSchema = z.looseObject({
   tying: tyingSchema,
   /** Where two contradict each other, the first is obeyed. */
   pins: z.array(pinSchema).max(limits.pins).optional(),
+  bundles: bundlesSchema.optional(),
   rates: ratesSchema,
   /** Yarn bought above the need, as a share: 0.1 is 10 %. */
   yarnMargin: z.number().nonnegative().max(10),
@@ -258,6 +278,7 @@ export type TyingSettings = Known<z.infer<typeof tyingSchema>>;
 export type Money = Known<z.infer<typeof moneySchema>>;
 export type PatternSettings = Known<z.infer<typeof patternSchema>>;
 export type CopySettings = Known<z.infer<typeof copySchema>>;
+export type BundleSettings = Known<z.infer<typeof bundlesSchema>>;
 export type Pin = Known<z.infer<typeof pinSchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];

@@ -142,8 +142,12 @@ function withYarns(yarns: readonly Yarn[]): Result<Edit> {
   return good({ kind: 'set', field: 'yarns', value: [...yarns] satisfies Design['yarns'] });
 }
 
-function listWithout(design: Design, id: YarnId): Edit {
-  return { kind: 'set', field: 'yarns', value: design.yarns.filter((yarn) => yarn.id !== id) };
+/** What is cut of the yarn goes too: a yarn that is added later may get its id. */
+function listWithout({ yarns, bundles }: Design, id: YarnId): Edit {
+  const edit: Edit = { kind: 'set', field: 'yarns', value: yarns.filter((yarn) => yarn.id !== id) };
+  const cut = bundles?.cut?.filter(({ yarn }) => yarn !== id);
+  if (!cut || cut.length === bundles?.cut?.length) return edit;
+  return { kind: 'together', edits: [edit, { kind: 'set', field: 'bundles', value: { ...bundles, cut } }] };
 }
 
 /** One paint for each layer that has cells of a yarn to be replaced by another. */

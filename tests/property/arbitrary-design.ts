@@ -68,6 +68,7 @@ export function arbitraryDesign({
         swatches: fc.array(arbitrarySwatch(), { maxLength: 3 }),
         money: fc.option(arbitraryMoney(), { nil: undefined }),
         pins: fc.option(fc.array(arbitraryPin(), { maxLength: 4 }), { nil: undefined }),
+        bundles: fc.option(arbitraryBundles(), { nil: undefined }),
         ground: fc.constantFrom(...yarns.map(({ id }) => id)),
         layers: fc.tuple(
           ...Array.from({ length: layerCount }, (_, i) => arbitraryLayer(i, columns, rows, yarns)),
@@ -93,6 +94,7 @@ export function arbitraryDesign({
           swatches: parts.swatches,
           tying: defaults.tying,
           ...(parts.pins && { pins: parts.pins }),
+          ...(parts.bundles && { bundles: parts.bundles }),
           rates: defaults.rates,
           yarnMargin: defaults.yarnMargin,
           ...(parts.money && { money: parts.money }),
@@ -102,6 +104,22 @@ export function arbitraryDesign({
           reference: parts.reference,
         }),
       ),
+  );
+}
+
+function arbitraryBundles(): fc.Arbitrary<NonNullable<Design['bundles']>> {
+  const yarn = fc.constantFrom('y1' as const, 'y64' as const);
+  const cut = fc.record({ strangers, yarn, cutMm: mm, pieces: fc.integer({ min: 1, max: 1_000_000 }) });
+  return fc.record(
+    {
+      fitted: fc.boolean(),
+      cut: fc.array(
+        cut.map(({ strangers: others, ...each }) => ({ ...others, ...each })),
+        { maxLength: 3 },
+      ),
+      labelled: fc.constant('0f'.repeat(32)),
+    },
+    { requiredKeys: [] },
   );
 }
 

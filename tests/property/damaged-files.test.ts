@@ -2,7 +2,7 @@
  * 10,000 damaged files, always the same ones: each is answered with a design that is whole, or with one sentence, and
  * soon. `LARKROW_DAMAGED=1000000` tries as many as one wishes.
  */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../shared/chart/chart.ts';
@@ -21,11 +21,12 @@ type Reader = (bytes: Uint8Array) => Result<Design>;
 const files = Number(process.env.LARKROW_DAMAGED ?? 10_000);
 const maxMs = 2_000;
 
-const examples = ['v1', 'v2'].flatMap((version) =>
-  ['plain', 'everything', 'by-hand'].map((name) =>
-    readFileSync(new URL(`../examples/${version}/${name}.larkrow`, import.meta.url), 'utf8'),
-  ),
-);
+const folder = new URL('../examples/', import.meta.url);
+const examples = readdirSync(folder, { recursive: true })
+  .map(String)
+  .filter((name) => name.endsWith('.larkrow'))
+  .sort()
+  .map((name) => readFileSync(new URL(name.replaceAll('\\', '/'), folder), 'utf8'));
 const drawn = fc
   .sample(arbitraryDesign({ maxColumns: 40, maxRows: 30 }), { numRuns: 20, seed: 7 })
   .map(writeDesign);

@@ -178,6 +178,11 @@ const kinds: readonly Kind[] = [
         ? undefined
         : { parts: ['cover', 'chart'], texts: { welcome: `To ${whole(random, 9)}` } },
   }),
+  (random, design) => ({
+    kind: 'set',
+    field: 'bundles',
+    value: { cut: [{ yarn: pick(random, design.yarns).id, cutMm: 1524, pieces: 1 + whole(random, 9) }] },
+  }),
   (random) => ({
     kind: 'set',
     field: 'pins',

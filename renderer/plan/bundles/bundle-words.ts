@@ -1,5 +1,8 @@
-/** What the Bundles leaf says of pieces and what cutting to measure saves. */
+/** What the Bundles leaf says of pieces, of what is cut already, and what cutting to measure saves. */
+import type { Yarn } from '../../../shared/design/schema.ts';
 import type { Bundle, Bundles } from '../../../shared/materials/bundles/bundles.ts';
+import type { CutPieces } from '../../../shared/materials/bundles/cut-so-far.ts';
+import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
@@ -24,6 +27,38 @@ export function rowsWords({ pieces }: Bundle): string {
   const first = pieces[0]?.row;
   const last = pieces.at(-1)?.row;
   return first === last ? `row ${first}` : `rows ${first} to ${last}`;
+}
+
+/** '12 are cut', '2 more are cut': where it is not as many as the bundle has. */
+export function cutWords(cut: number, { pieces }: Pick<Bundle, 'pieces'>): string {
+  const more = cut - pieces.length;
+  return more > 0
+    ? `${more.toLocaleString('en')} more ${are(more)} cut`
+    : `${cut.toLocaleString('en')} ${are(cut)} cut`;
+}
+
+/** Pieces that were cut for another plan: '…: 12 pieces of Tide at 152.4 cm; 3 pieces of Moss at 80 cm. …' */
+export function spareWords(
+  spare: readonly CutPieces[],
+  yarns: readonly Pick<Yarn, 'id' | 'name'>[],
+  units: Units,
+): string {
+  const each = spare.map(({ yarn, cutMm, pieces }) => {
+    const name = yarns.find(({ id }) => id === yarn)?.name ?? 'a yarn that is gone';
+    return `${counted(pieces, 'piece')} of ${name} at ${formatLength(cutMm, units, { enough: true })}`;
+  });
+  return `Cut for another plan, or in another way, and not in this list: ${each.join('; ')}. They may serve as shorter ones.`;
+}
+
+/** `fits`: the cut list is the one that labels were printed for. */
+export function labelsWords(fits: boolean): string {
+  return fits
+    ? 'The labels printed last are of just these bundles.'
+    : 'The plan, or how pieces are cut, has changed since labels were printed: they no longer fit. Print them anew.';
+}
+
+function are(count: number): string {
+  return count === 1 ? 'is' : 'are';
 }
 
 /** Numbers as ranges: '1-3, 5, 9-12'. */

@@ -2,8 +2,10 @@
  * Which pieces to cut before the first knot: by yarn and length, numbered in the order of use, to be ticked off, with
  * labels to print for them.
  */
-import { useEffect } from 'react';
-import type { Bundle, Bundles } from '../../../shared/materials/bundles/bundles.ts';
+import { useEffect, useMemo } from 'react';
+import type { Bundles } from '../../../shared/materials/bundles/bundles.ts';
+import { cutListHash } from '../../../shared/materials/bundles/cut-list-hash.ts';
+import { cutSoFar } from '../../../shared/materials/bundles/cut-so-far.ts';
 import { usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
@@ -13,10 +15,10 @@ import { Choices } from '../../shell/fields.tsx';
 import { useStudio } from '../../store/use-studio.ts';
 import { LeafPage } from '../leaves/leaf.tsx';
 import { counted } from '../plan-words.ts';
-import { plans, usePlans } from '../plans/plans.ts';
-import { bundleKey, chooseFitted, useBundleChoices } from './bundle-choices.ts';
-import { bundlesWords, savingWords } from './bundle-words.ts';
-import { YarnBundles } from './yarn-bundles.tsx';
+import { type Plans, plans, usePlans } from '../plans/plans.ts';
+import { chooseFitted, forgetSpare, keepLabelled } from './bundle-deeds.ts';
+import { bundlesWords, labelsWords, savingWords, spareWords } from './bundle-words.ts';
+import { type CutBundle, YarnBundles } from './yarn-bundles.tsx';
 import './bundles.css';
 
 export function BundlesLeaf() {
@@ -41,19 +43,23 @@ export function BundlesLeaf() {
   );
 }
 
-function CutList({ whole, fitted }: { whole: Bundles; fitted: Bundles }) {
+function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
   const { units, paper } = useStudio((state) => state.settings);
   const workingMm = useStudio((state) => state.open?.design.tying.workingLengthMm ?? 0);
-  const isFull = usePlans((state) => state.full !== null);
-  const choices = useBundleChoices();
-  const shown = choices.fitted ? fitted : whole;
+  const isFull = effort === 'full';
+  const design = useStudio((state) => state.open?.design);
+  const isFitted = design?.bundles?.fitted ?? false;
+  const labelled = design?.bundles?.labelled;
+  const shown = isFitted ? fitted : whole;
+  const hash = useMemo(() => cutListHash(shown), [shown]);
+  const soFar = cutSoFar(shown.bundles, design?.bundles?.cut ?? []);
   const step = formatLength(usualFitting.roundUpMm, units);
   return (
     <>
       <div className="bundle-choices">
         <Choices
           label="Cut each piece"
-          value={choices.fitted ? 'fitted' : 'whole'}
+          value={isFitted ? 'fitted' : 'whole'}
           options={[
             {
               value: 'whole',
@@ -70,9 +76,23 @@ function CutList({ whole, fitted }: { whole: Bundles; fitted: Bundles }) {
           <strong>{bundlesWords(shown, units)}</strong> {savingWords(fitted, units)}
         </p>
       </div>
-      <Ticked bundles={shown.bundles} />
-      {byYarn(shown).map((bundles) => (
-        <YarnBundles key={bundles[0]!.yarn} bundles={bundles} />
+      <Ticked cut={soFar.pieces} of={shown.pieces} />
+      {!isFull && (
+        <p className="quiet small">
+          This is a quick plan. Bundles are ticked and labels printed by the full one, which may take a few
+          pieces less.
+        </p>
+      )}
+      {isFull && soFar.spare.length > 0 && (
+        <div className="spare-pieces">
+          <p>{spareWords(soFar.spare, design?.yarns ?? [], units)}</p>
+          <button type="button" onClick={() => forgetSpare(soFar.spare)}>
+            Forget them
+          </button>
+        </div>
+      )}
+      {byYarn(shown, soFar.counts).map((bundles) => (
+        <YarnBundles key={bundles[0]!.bundle.yarn} bundles={bundles} mayTick={isFull} />
       ))}
       <section className="labels-room" aria-label="Labels">
         <h3>Labels to hang on the bundles</h3>
@@ -85,12 +105,19 @@ function CutList({ whole, fitted }: { whole: Bundles; fitted: Bundles }) {
           ]}
           onChange={(next) => set({ paper: next })}
         />
-        {!isFull && (
-          <p className="quiet small">
-            This is a quick plan. Labels are printed from the full one, which may take a few pieces less.
+        {isFull && labelled && (
+          <p role="status" className={labelled === hash ? 'quiet small' : 'stale-labels'}>
+            {labelsWords(labelled === hash)}
           </p>
         )}
-        <button type="button" className="main" onClick={() => saveLabels(choices.fitted)}>
+        <button
+          type="button"
+          className="main"
+          aria-disabled={!isFull}
+          onClick={async () => {
+            if (isFull && (await saveLabels(isFitted))) keepLabelled(hash);
+          }}
+        >
           Print labels…
         </button>
       </section>
@@ -98,26 +125,23 @@ function CutList({ whole, fitted }: { whole: Bundles; fitted: Bundles }) {
   );
 }
 
-function Ticked({ bundles }: { bundles: readonly Bundle[] }) {
-  const opening = useStudio((state) => state.open?.opening ?? 0);
-  const { cut } = useBundleChoices();
-  const done = bundles.filter((bundle) => cut.has(bundleKey(opening, bundle)));
-  const pieces = (of: readonly Bundle[]) => of.reduce((sum, each) => sum + each.pieces.length, 0);
-  const words = `Cut: ${pieces(done).toLocaleString('en')} of ${counted(pieces(bundles), 'piece')}`;
+function Ticked({ cut, of }: { cut: number; of: number }) {
   return (
     <div className="bundles-cut">
-      <span role="status">{words}</span>
-      <progress value={pieces(done)} max={pieces(bundles)} aria-label="Pieces that are cut" />
+      <span role="status">{`Cut: ${cut.toLocaleString('en')} of ${counted(of, 'piece')}`}</span>
+      <progress value={cut} max={of} aria-label="Pieces that are cut" />
     </div>
   );
 }
 
-function byYarn({ bundles }: Bundles): Bundle[][] {
-  const yarns: Bundle[][] = [];
-  for (const bundle of bundles) {
+/** `cut`: pieces that are cut of each bundle. */
+function byYarn({ bundles }: Bundles, cut: readonly number[]): CutBundle[][] {
+  const yarns: CutBundle[][] = [];
+  for (const [i, bundle] of bundles.entries()) {
+    const each = { bundle, cut: cut[i]! };
     const last = yarns.at(-1);
-    if (last?.[0]?.yarn === bundle.yarn) last.push(bundle);
-    else yarns.push([bundle]);
+    if (last?.[0]?.bundle.yarn === bundle.yarn) last.push(each);
+    else yarns.push([each]);
   }
   return yarns;
 }

@@ -5,18 +5,29 @@ import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { Ball } from '../../draw/yarns/ball.tsx';
 import { useStudio } from '../../store/use-studio.ts';
 import { counted } from '../plan-words.ts';
-import { bundleKey, tickBundle, useBundleChoices } from './bundle-choices.ts';
-import { numbersWords, rowsWords } from './bundle-words.ts';
+import { tickBundle } from './bundle-deeds.ts';
+import { cutWords, numbersWords, rowsWords } from './bundle-words.ts';
 
-export function YarnBundles({ bundles }: { bundles: readonly Bundle[] }) {
+export interface CutBundle {
+  readonly bundle: Bundle;
+  /** Pieces of its yarn and length that are cut; as many as it has, or more: it is cut. */
+  readonly cut: number;
+}
+
+interface YarnBundlesProps {
+  readonly bundles: readonly CutBundle[];
+  /** False while the cut list may still change. */
+  readonly mayTick: boolean;
+}
+
+export function YarnBundles({ bundles, mayTick }: YarnBundlesProps) {
   const open = useStudio((state) => state.open);
   const units = useStudio((state) => state.settings.units);
-  const { cut } = useBundleChoices();
-  const yarn = open?.design.yarns.find(({ id }) => id === bundles[0]?.yarn);
+  const yarn = open?.design.yarns.find(({ id }) => id === bundles[0]?.bundle.yarn);
   // A yarn may be gone while the plan without it is still being made.
   if (!open || !yarn) return null;
-  const pieces = bundles.reduce((sum, bundle) => sum + bundle.pieces.length, 0);
-  const totalMm = bundles.reduce((sum, bundle) => sum + bundle.totalMm, 0);
+  const pieces = bundles.reduce((sum, { bundle }) => sum + bundle.pieces.length, 0);
+  const totalMm = bundles.reduce((sum, { bundle }) => sum + bundle.totalMm, 0);
   return (
     <section className="yarn-bundles" aria-label={yarn.name}>
       <h3>
@@ -40,22 +51,28 @@ export function YarnBundles({ bundles }: { bundles: readonly Bundle[] }) {
           </tr>
         </thead>
         <tbody>
-          {bundles.map((bundle) => {
-            const key = bundleKey(open.opening, bundle);
+          {bundles.map(({ bundle, cut }) => {
+            const isCut = cut >= bundle.pieces.length;
             const length = formatLength(bundle.cutMm, units, { enough: true });
             return (
-              <tr key={key} className={cut.has(key) ? 'is-cut' : ''}>
+              <tr key={bundle.cutMm} className={isCut ? 'is-cut' : ''}>
                 <td>
                   <label className="tick">
                     <input
                       type="checkbox"
-                      checked={cut.has(key)}
+                      checked={isCut}
+                      disabled={!mayTick}
                       aria-label={`${counted(bundle.pieces.length, 'piece')} of ${yarn.name}, ${length}: cut`}
-                      onChange={({ target }) => tickBundle(key, target.checked)}
+                      onChange={({ target }) => tickBundle(bundle, target.checked)}
                     />
                   </label>
                 </td>
-                <td>{bundle.pieces.length.toLocaleString('en')}</td>
+                <td>
+                  {bundle.pieces.length.toLocaleString('en')}
+                  {mayTick && cut > 0 && cut !== bundle.pieces.length && (
+                    <span className="quiet small cut-otherwise">{cutWords(cut, bundle)}</span>
+                  )}
+                </td>
                 <td>{length}</td>
                 <td>
                   <Numbers words={numbersWords(bundle)} />

@@ -116,12 +116,12 @@ export function keepPlans(): Planner {
 }
 
 /**
- * What no length, count or time depends on is left out: words, prices, what is owned, and the picture under the chart,
- * which may be large. So nothing is planned again where only a price changes; `priced` puts them in where they are
+ * What no length, count or time depends on is left out: words, prices, what is owned, what is cut, and the picture under
+ * the chart, which may be large. So nothing is planned again where only a price changes; `priced` puts them in where they are
  * shown.
  */
 function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): PlanSource {
-  const { money: _, ...rest } = design;
+  const { money: _, bundles: _bundles, ...rest } = design;
   const yarns = rest.yarns.map(({ price: _price, ownedSkeins: _ownedSkeins, ...yarn }) => yarn);
   const words = { title: '', designer: '', notes: '' };
   return {

@@ -47,7 +47,11 @@ export interface Plans {
   readonly rowSteps: { readonly row: number; readonly steps: readonly Step[] } | null;
   /** Asked for only while they are shown; with pieces of the working length, and with pieces cut to measure. */
   readonly wantsBundles: boolean;
-  readonly bundles: { readonly whole: Bundles; readonly fitted: Bundles } | null;
+  readonly bundles: {
+    readonly effort: 'quick' | 'full';
+    readonly whole: Bundles;
+    readonly fitted: Bundles;
+  } | null;
   /** Carries longer than this are shown. */
   readonly overMm: number;
   readonly rowsBy: RowMeasure;

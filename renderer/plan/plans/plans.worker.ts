@@ -38,7 +38,13 @@ export type PlansAnswer =
   | { readonly kind: 'problem'; readonly number: number; readonly sentence: string }
   | { readonly kind: 'steps'; readonly knots: number; readonly steps: readonly Step[] }
   | { readonly kind: 'row-steps'; readonly row: number; readonly steps: readonly Step[] }
-  | { readonly kind: 'bundles'; readonly whole: Bundles; readonly fitted: Bundles };
+  | {
+      readonly kind: 'bundles';
+      /** Of the plan that they are of. */
+      readonly effort: Effort;
+      readonly whole: Bundles;
+      readonly fitted: Bundles;
+    };
 
 /** How long it plans between two looks at what has come in, and between two words of its progress. */
 const lookMs = 30;
@@ -47,6 +53,8 @@ const tellMs = 120;
 /** The newest question; -1 where planning was stopped. */
 let newest = -1;
 let order: TyingOrder | null = null;
+/** Of the plan whose order it is. */
+let effortOfOrder: Effort = 'quick';
 
 self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
   switch (data.kind) {
@@ -65,7 +73,7 @@ self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
         answer({ kind: 'row-steps', row: data.row, steps: stepsOfRow(order, data.row) });
       break;
     case 'bundles':
-      if (order) answer({ kind: 'bundles', ...bothBundles(order) });
+      if (order) answer({ kind: 'bundles', effort: effortOfOrder, ...bothBundles(order) });
       break;
   }
 });
@@ -109,6 +117,7 @@ type Made = Parameters<typeof planned>[2];
 function tell(number: number, effort: Effort, design: Design, chart: Chart, made: Made): void {
   const all = planned(design, chart, made);
   order = all.order;
+  effortOfOrder = effort;
   answer({ kind: 'planned', number, effort, planned: all.planned }, buffersOf(all.planned.tables));
 }
 

@@ -81,6 +81,12 @@ describe('a design file', () => {
     expect(outcome({ ...file, pins: [...pins, pins[0]] })).toBe('too-large');
   });
 
+  it(`has at most ${limits.cutBundles} bundles that are cut`, () => {
+    const cut = Array(limits.cutBundles).fill({ yarn: 'y1', cutMm: 1524, pieces: 3 });
+    expect(outcome({ ...file, bundles: { cut } })).toBe('opened');
+    expect(outcome({ ...file, bundles: { cut: [...cut, cut[0]] } })).toBe('too-large');
+  });
+
   it(`has at most ${limits.fileBytes} bytes, in characters of one byte or of several`, () => {
     const bytes = new TextEncoder().encode(text).length;
     expect(outcome(text + ' '.repeat(limits.fileBytes - bytes))).toBe('opened');

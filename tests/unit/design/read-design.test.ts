@@ -3,6 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { chartHash, chartJson } from '../../../shared/chart/chart-json.ts';
 import { readDesign, readDesignBytes } from '../../../shared/design/read-design.ts';
+import { DESIGN_VERSION } from '../../../shared/design/schema.ts';
+import { fieldWords } from '../../../shared/design/schema-fault.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
 import { designFromLetters, lettersOf } from '../../notation.ts';
 
@@ -55,6 +57,7 @@ describe('a stored design of every version that was ever published', () => {
     'v1/by-hand.larkrow': '0fb7cdfca96f31defe3af79f4fbb23e50d87d10427db6ee8d45dc35e4d6ac2da',
     'v1/everything.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v1/plain.larkrow': '5252583a3ecf38022e2982769a88515771bc34e9a27bad740e0c599908dda60c',
+    'v2/all-told.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v2/by-hand.larkrow': '0fb7cdfca96f31defe3af79f4fbb23e50d87d10427db6ee8d45dc35e4d6ac2da',
     'v2/everything.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v2/plain.larkrow': '5252583a3ecf38022e2982769a88515771bc34e9a27bad740e0c599908dda60c',
@@ -73,10 +76,23 @@ describe('a stored design of every version that was ever published', () => {
     expect(stored.filter((name) => name.endsWith('.larkrow')).sort()).toEqual(Object.keys(charts));
   });
 
-  it.each(['v2/plain.larkrow', 'v2/everything.larkrow'])('%s is in canonical form', (file) => {
-    const stored = readFileSync(new URL(file, examples), 'utf8');
-    const read = readDesign(stored);
-    expect(read.ok && writeDesign(read.value)).toBe(stored);
+  it.each(['v2/plain.larkrow', 'v2/everything.larkrow', 'v2/all-told.larkrow'])(
+    '%s is in canonical form',
+    (file) => {
+      const stored = readFileSync(new URL(file, examples), 'utf8');
+      const read = readDesign(stored);
+      expect(read.ok && writeDesign(read.value)).toBe(stored);
+    },
+  );
+
+  it('has among those of our version one that tells each key of ours, those that may be left out included', () => {
+    const stored = Object.keys(charts)
+      .filter((file) => file.startsWith(`v${DESIGN_VERSION}/`))
+      .map((file): unknown => JSON.parse(readFileSync(new URL(file, examples), 'utf8')));
+    const told = new Set(stored.flatMap((file) => pathsIn(file)));
+    // Where this fails, store one more example that tells the new key.
+    const missing = Object.keys(fieldWords).filter((path) => path !== '' && !told.has(path));
+    expect(missing).toEqual([]);
   });
 
   it('keeps the keys that another program put in, on every level', () => {
@@ -93,6 +109,16 @@ describe('a stored design of every version that was ever published', () => {
     expect(again.layers[0]!.opacity).toBe(0.5);
   });
 });
+
+/** Paths to all values in a file, with `*` for any place in a list. */
+function pathsIn(value: unknown, path: readonly string[] = []): string[] {
+  const own = path.length > 0 ? [path.join('.')] : [];
+  if (typeof value !== 'object' || value === null) return own;
+  const members = Array.isArray(value)
+    ? value.map((each): [string, unknown] => ['*', each])
+    : Object.entries(value);
+  return [...own, ...members.flatMap(([key, each]) => pathsIn(each, [...path, key]))];
+}
 
 describe('what is no design', () => {
   const no =

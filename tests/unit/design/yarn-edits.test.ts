@@ -250,6 +250,19 @@ describe('two yarns merged', () => {
     expect(edited(mergeYarns(design, 'y2', 'y1')).ground).toBe('y1');
   });
 
+  it('forget what is cut of the one that goes, since a yarn added later may get its id', () => {
+    const cut = [
+      { yarn: 'y2' as const, cutMm: 1524, pieces: 4 },
+      { yarn: 'y3' as const, cutMm: 1524, pieces: 5 },
+    ];
+    const bundled = { ...design, bundles: { fitted: false, cut } };
+    const edit = mergeYarns(bundled, 'y2', 'y3');
+    if (!edit.ok) throw new Error(edit.problem.sentence);
+    const merged = apply(bundled, edit.value);
+    expect(merged.bundles).toEqual({ fitted: false, cut: [cut[1]] });
+    expect(apply(merged, inverse(bundled, edit.value))).toEqual(bundled);
+  });
+
   it('must be two', () => {
     expect(refusal(mergeYarns(design, 'y1', 'y1'))).toContain(
       "same-yarn: “Linen” can't be merged into itself.",

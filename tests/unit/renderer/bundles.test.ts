@@ -1,10 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { bundleKey } from '../../../renderer/plan/bundles/bundle-choices.ts';
 import {
   bundlesWords,
+  cutWords,
+  labelsWords,
   numbersWords,
   rowsWords,
   savingWords,
+  spareWords,
 } from '../../../renderer/plan/bundles/bundle-words.ts';
 import type { Bundle, Bundles } from '../../../shared/materials/bundles/bundles.ts';
 
@@ -62,22 +64,30 @@ describe('the words for a bundle', () => {
   });
 });
 
-describe('a bundle that is ticked off', () => {
-  it('is another one in another design, at another length, or with more pieces', () => {
-    const one = bundle([[1, 1]]);
-    const keys = [
-      bundleKey(1, one),
-      bundleKey(2, one),
-      bundleKey(1, { ...one, cutMm: 1500 }),
-      bundleKey(
-        1,
-        bundle([
-          [1, 1],
-          [2, 1],
-        ]),
-      ),
+describe('the words for what is cut', () => {
+  it('say where fewer or more are cut than the bundle has', () => {
+    const three = bundle([
+      [1, 1],
+      [2, 1],
+      [3, 1],
+    ]);
+    expect(cutWords(1, three)).toBe('1 is cut');
+    expect(cutWords(2, three)).toBe('2 are cut');
+    expect(cutWords(5, three)).toBe('2 more are cut');
+  });
+
+  it('name the pieces that the list has not, also of a yarn that is gone', () => {
+    const spare = [
+      { yarn: 'y1' as const, cutMm: 1524, pieces: 12 },
+      { yarn: 'y9' as const, cutMm: 800, pieces: 1 },
     ];
-    expect(new Set(keys).size).toBe(4);
-    expect(bundleKey(1, bundle([[1, 1]]))).toBe(keys[0]);
+    expect(spareWords(spare, [{ id: 'y1', name: 'Tide' }], 'metric')).toContain(
+      ': 12 pieces of Tide at 152.5 cm; 1 piece of a yarn that is gone at 80 cm.',
+    );
+  });
+
+  it('say whether the labels still fit', () => {
+    expect(labelsWords(true)).toContain('just these bundles');
+    expect(labelsWords(false)).toContain('has changed since labels were printed');
   });
 });
