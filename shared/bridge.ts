@@ -9,6 +9,7 @@
 import { z } from 'zod';
 import { type Motif, motifSchema } from './chart/patch/motif.ts';
 import { limits } from './design/limits.ts';
+import { patternLanguages } from './design/pattern-schema.ts';
 import { referenceSchema, yarnSchema } from './design/schema.ts';
 import type { Result } from './result.ts';
 import { stashSchema } from './yarn/stash.ts';
@@ -83,7 +84,7 @@ const shelfEntry = z.strictObject({
   problem: z.string().optional(),
 });
 
-const fileKind = z.enum(['design', 'picture', 'pattern', 'png']);
+const fileKind = z.enum(['design', 'picture', 'pattern', 'png', 'parcel']);
 
 const call = <A extends z.ZodType, R extends z.ZodType>(args: A, result: R) => ({ args, result });
 
@@ -249,6 +250,25 @@ export const bridge = {
       target: handle,
     }),
     z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
+  ),
+  /**
+   * Writes everything for selling the pattern: copies for every paper, in colour and in symbols, in both sizes of cells; pictures
+   * for the shop; the listing. One archive where the target is a place for one, a folder of its own where it is a folder. As
+   * `pattern.save`.
+   */
+  'parcel.save': call(
+    z.strictObject({
+      text: designText,
+      units: z.enum(['metric', 'us', 'both']),
+      languages: z.array(z.enum(patternLanguages)).min(1).max(patternLanguages.length),
+      /** Copies for left-handed and right-handed makers. */
+      bothHands: z.boolean(),
+      /** Stands on every page; empty: nobody is named. */
+      preparedFor: z.string().max(limits.nameChars),
+      as: z.enum(['archive', 'folder']),
+      target: handle,
+    }),
+    z.strictObject({ fileName: name, files: z.number(), bytes: z.number() }),
   ),
   /** Writes the chart as a PNG picture with numbers and key. */
   'png.save': call(

@@ -15,6 +15,7 @@ const large = new Set([
   'design.save',
   'pattern.save',
   'labels.save',
+  'parcel.save',
   'png.save',
   'picture.take',
   'picture.chart',

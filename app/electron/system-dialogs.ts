@@ -9,6 +9,7 @@ const names: Record<FileKind, string> = {
   picture: 'Pictures',
   pattern: 'Patterns',
   png: 'PNG pictures',
+  parcel: 'ZIP archives',
 };
 
 export function systemDialogs(window: BrowserWindow): Dialogs {

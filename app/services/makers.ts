@@ -4,6 +4,7 @@ import type { Result } from '../../shared/result.ts';
 import { makeChartPng } from './pattern/draw-png.ts';
 import { makeLabels } from './pattern/make-labels.ts';
 import { makePattern } from './pattern/make-pattern.ts';
+import { makeParcel } from './pattern/parcel/make-parcel.ts';
 import { lookAtPicture } from './pictures/look-at-picture.ts';
 import type { PictureSource } from './pictures/picture-bytes.ts';
 import { type PictureRequest, pictureToChart } from './pictures/picture-to-chart.ts';
@@ -12,6 +13,7 @@ import { referencePicture } from './pictures/reference-picture.ts';
 export interface Makers {
   readonly makePattern: typeof makePattern;
   readonly makeLabels: typeof makeLabels;
+  readonly makeParcel: typeof makeParcel;
   readonly makeChartPng: typeof makeChartPng;
   readonly lookAtPicture: typeof lookAtPicture;
   readonly referencePicture: typeof referencePicture;
@@ -25,6 +27,7 @@ export interface Makers {
 export const ourMakers: Makers = {
   makePattern,
   makeLabels,
+  makeParcel,
   makeChartPng,
   lookAtPicture,
   referencePicture,

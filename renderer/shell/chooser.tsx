@@ -14,6 +14,7 @@ const kindNames: Record<FileKind, string> = {
   picture: 'picture',
   pattern: 'pattern',
   png: 'PNG picture',
+  parcel: 'ZIP archive',
 };
 
 export function chooseFile(kind: FileKind): Promise<Place | null> {

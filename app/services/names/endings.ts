@@ -6,6 +6,7 @@ export const endings: Record<FileKind, readonly [string, ...string[]]> = {
   picture: ['.png', '.jpg', '.jpeg', '.webp'],
   pattern: ['.pdf'],
   png: ['.png'],
+  parcel: ['.zip'],
 };
 
 export function hasEnding(name: string, kind: FileKind): boolean {

@@ -7,6 +7,7 @@ import { designVerbs } from './design-verbs.ts';
 import { folderVerbs } from './folder-verbs.ts';
 import { motifVerbs } from './motif-verbs.ts';
 import { paperVerbs } from './paper-verbs.ts';
+import { parcelVerbs } from './parcel-verbs.ts';
 import { shelfVerbs } from './shelf-verbs.ts';
 import { stashVerbs } from './stash-verbs.ts';
 
@@ -36,6 +37,7 @@ export function studioHandlers(studio: Studio): Handlers {
     ...designVerbs(studio),
     ...folderVerbs(studio),
     ...paperVerbs(studio),
+    ...parcelVerbs(studio),
     ...stashVerbs(studio),
     ...motifVerbs(studio),
   };

@@ -1,0 +1,75 @@
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { strFromU8, unzipSync } from 'fflate';
+import { describe, expect, it } from 'vitest';
+import type { Args, Progress } from '../../shared/bridge.ts';
+import { newDesign } from '../../shared/design/new-design.ts';
+import { writeDesign } from '../../shared/design/write-design.ts';
+import { bothHosts } from './both-hosts.ts';
+import { givenFolder, givenPlace, value } from './test-host.ts';
+
+const args: Omit<Args<'parcel.save'>, 'as' | 'target'> = {
+  text: writeDesign(newDesign({ title: 'Fox: a study', columns: 4, rows: 3 })),
+  units: 'metric',
+  languages: ['en'],
+  bothHands: false,
+  preparedFor: '',
+};
+
+/** Every paper, in colour and in symbols, in both sizes; four pictures of the hanging, one of the pages; the listing. */
+const usual = { patterns: 8, pictures: 5, listings: 1 };
+
+describe.each(bothHosts)('everything for selling a pattern in $name', ({ start }) => {
+  it('is one archive that unpacks to one folder', async () => {
+    const host = await start();
+    const { handle } = await givenPlace(host, 'parcel', 'Fox for sale');
+    const heard: Progress[] = [];
+    const saved = await value(
+      host,
+      'parcel.save',
+      { ...args, as: 'archive', target: handle },
+      { onProgress: (each) => heard.push(each) },
+    );
+    expect(saved.fileName).toBe('Fox for sale.zip');
+    expect(heard.at(-1)?.done).toBe(1);
+    expect(heard.map(({ done }) => done)).toEqual(heard.map(({ done }) => done).toSorted((a, b) => a - b));
+    const bytes = readFileSync(join(host.given, saved.fileName));
+    expect(bytes).toHaveLength(saved.bytes);
+    const files = Object.entries(unzipSync(new Uint8Array(bytes)));
+    const ending = (end: string) => files.filter(([name]) => name.endsWith(end));
+    expect(files).toHaveLength(saved.files);
+    expect(new Set(files.map(([name]) => name.split('/')[0])).size).toBe(1);
+    expect(ending('.pdf')).toHaveLength(usual.patterns);
+    expect(ending('.png')).toHaveLength(usual.pictures);
+    expect(ending('.txt')).toHaveLength(usual.listings);
+    for (const [, pdf] of ending('.pdf')) expect(strFromU8(pdf.subarray(0, 5))).toBe('%PDF-');
+    // What is sold is named in the listing, by the very names of the files.
+    const listing = strFromU8(ending('.txt')[0]![1]);
+    for (const [name] of ending('.pdf')) expect(listing).toContain(name.split('/')[1]);
+  });
+
+  it('is a folder of its own, beside one that is there already', async () => {
+    const host = await start();
+    const { handle } = await givenFolder(host);
+    const first = await value(host, 'parcel.save', { ...args, as: 'folder', target: handle });
+    const second = await value(host, 'parcel.save', { ...args, as: 'folder', target: handle });
+    expect(readdirSync(host.given).sort()).toEqual([first.fileName, second.fileName].sort());
+    expect(second.fileName).toBe(`${first.fileName} 2`);
+    expect(readdirSync(join(host.given, first.fileName))).toHaveLength(first.files);
+  });
+
+  it('leaves nothing where it is cancelled', async () => {
+    const host = await start();
+    const { handle } = await givenFolder(host);
+    const stop = new AbortController();
+    const options = {
+      signal: stop.signal,
+      onProgress: ({ done }: Progress) => {
+        if (done > 0.3) stop.abort();
+      },
+    };
+    const answer = await host.bridge.call('parcel.save', { ...args, as: 'folder', target: handle }, options);
+    expect(answer).toMatchObject({ ok: false, problem: { code: 'cancelled' } });
+    expect(readdirSync(host.given)).toEqual([]);
+  });
+});
