@@ -40,6 +40,10 @@ export const verbs: Readonly<Record<string, VerbEntry>> = {
     summary: 'writes the pattern as PDF, and the chart as PNG',
     load: async () => (await import('./verbs/pattern.ts')).pattern,
   },
+  preflight: {
+    summary: 'lists what would disappoint a buyer of the pattern',
+    load: async () => (await import('./verbs/preflight.ts')).preflight,
+  },
   parcel: {
     summary: 'writes everything for selling the pattern: copies, pictures, the listing',
     load: async () => (await import('./verbs/parcel.ts')).parcel,

@@ -1,0 +1,78 @@
+/** What is awkward to tie, or does not hold. */
+import { BARE } from '../../design/codes.ts';
+import { pinFaults } from '../../tying/pin-faults.ts';
+import { counted } from '../counted.ts';
+import type { PatternInput } from '../pattern-input.ts';
+import type { Finding } from './finding.ts';
+
+export function aboutKnots({ design, chart, materials }: PatternInput): Finding[] {
+  return [...nothingToTie(chart), ...knotsThatSlide(chart), ...gauge(materials), ...pins(design, chart)];
+}
+
+function nothingToTie({ cells }: PatternInput['chart']): Finding[] {
+  if (!cells.every((code) => code === BARE)) return [];
+  return [
+    {
+      kind: 'nothing-to-tie',
+      weight: 'fault',
+      sentence: 'The chart is all bare: there is nothing to tie.',
+      mend: 'Draw the picture first.',
+    },
+  ];
+}
+
+/** Nothing holds a knot up but the one below it: over a bare cell it may slide down its cord. */
+function knotsThatSlide({ cells, columns, rows }: PatternInput['chart']): Finding[] {
+  let count = 0;
+  let first = -1;
+  for (let cell = 0; cell < columns * (rows - 1); cell++) {
+    if (cells[cell] === BARE || cells[cell + columns] !== BARE) continue;
+    count++;
+    if (first < 0) first = cell;
+  }
+  if (count === 0) return [];
+  return [
+    {
+      kind: 'knots-may-slide',
+      weight: 'doubt',
+      sentence: `${counted(count, 'knot')} may slide down: the cell below is bare.`,
+      mend: 'Tie a row of ground below, or tell the maker to draw these knots very tight.',
+      place: { on: 'cell', row: Math.floor(first / columns) + 1, cord: (first % columns) + 1 },
+    },
+  ];
+}
+
+function gauge({ gauge: { basis } }: PatternInput['materials']): Finding[] {
+  const place = { on: 'setting', setting: 'gauge' } as const;
+  if (basis.size.from === 'estimate') {
+    return [
+      {
+        kind: 'gauge-not-measured',
+        weight: 'doubt',
+        sentence: 'The gauge is an estimate: size, yarn and cord may be off by a tenth and more.',
+        mend: 'Tie a swatch and measure it, on the Plan screen under Swatches.',
+        place,
+      },
+    ];
+  }
+  const other = [basis.size, basis.yarn].some(({ from }) => from !== 'swatches');
+  if (!other) return [];
+  return [
+    {
+      kind: 'swatch-of-another-thickness',
+      weight: 'note',
+      sentence: 'Not every figure is measured with this cord and yarn.',
+      mend: 'Tie a swatch with the cord and yarn of the hanging, and measure its yarn too.',
+      place,
+    },
+  ];
+}
+
+function pins(design: PatternInput['design'], chart: PatternInput['chart']): Finding[] {
+  return pinFaults(design, chart).map(({ sentence }) => ({
+    kind: 'pin-not-obeyed',
+    weight: 'note',
+    sentence: `A pin is not obeyed. ${sentence}`,
+    mend: 'Take it back or change it, on the Plan screen under Pins.',
+  }));
+}
