@@ -17,7 +17,7 @@ const views: readonly (readonly [PlanView, CommandId])[] = [
 export function PlanViewChoice() {
   const view = usePlans((state) => state.view);
   const sight = useStudio((state) => state.views.sight);
-  const seen = sights.find(([each]) => each === sight)?.[2] ?? '';
+  const [, , seen, short] = sights.find(([each]) => each === sight)!;
   return (
     <fieldset className="plan-views" aria-label="Shown over the chart">
       {views.map(([each, command]) => {
@@ -34,7 +34,11 @@ export function PlanViewChoice() {
           </button>
         );
       })}
-      {sight !== 'normal' && <span className="plan-sight">Colours {seen}</span>}
+      {short !== '' && (
+        <span className="plan-sight" title={`Colours ${seen}`}>
+          {short}
+        </span>
+      )}
     </fieldset>
   );
 }

@@ -145,14 +145,27 @@ describe('the bundles', () => {
     expect(await page.getByRole('checkbox').count()).toBe(fitted.bundles.length);
   });
 
-  it('are ticked off, and stay so on the way to another leaf', async () => {
-    const { page } = await planning();
+  it('are ticked off, stay so when the design is opened again, and say what another plan has no use for', async () => {
+    const { page, savedDesign } = await planning();
     await turnTo(page, 'Bundles');
     await page.getByRole('checkbox').first().check();
     const told = await page.getByText(/^Cut: [1-9]/).textContent();
-    await turnTo(page, 'Chart');
+    const { bundles } = await savedDesign();
+    expect(bundles?.cut).toHaveLength(1);
+    await page.getByRole('banner').getByRole('button', { name: 'Close' }).click();
+    await page.getByRole('button', { name: 'Open Drawn' }).click();
+    await page.keyboard.press('Control+3');
+    await isFullyPlanned(page);
     await turnTo(page, 'Bundles');
-    expect(await page.getByText(/^Cut: /).textContent()).toBe(told);
+    await expect.poll(() => page.getByText(/^Cut: /).textContent()).toBe(told);
+    await page.getByLabel('Working length', { exact: true }).fill('120');
+    await page.keyboard.press('Enter');
+    const spare = page.getByText(/^Cut for another plan, .* at 152\.5 cm\. /);
+    await spare.waitFor();
+    await page.getByText(/^Cut: 0 of /).waitFor();
+    await page.getByRole('button', { name: 'Forget them' }).click();
+    await spare.waitFor({ state: 'detached' });
+    expect((await savedDesign()).bundles?.cut).toEqual([]);
   });
 
   it('have labels to print', async () => {
@@ -165,6 +178,9 @@ describe('the bundles', () => {
     await page.getByLabel('Name', { exact: true }).fill('Labels.pdf');
     await page.getByRole('button', { name: 'Save here' }).click();
     await page.getByText('Labels.pdf: 1 page of labels.').waitFor();
+    await page.getByText('The labels printed last are of just these bundles.').waitFor();
+    await page.getByLabel(/to measure/).check();
+    await page.getByText(/has changed since labels were printed: they no longer fit/).waitFor();
     const { pages } = await readPdf(readFileSync(join(folder, 'Labels.pdf')));
     for (const { name } of design.yarns.slice(0, 4)) expect(pages.join(' ')).toContain(name);
     expect([errors, foreignRequests, logged]).toEqual([[], [], []]);

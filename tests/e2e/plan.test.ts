@@ -161,6 +161,36 @@ describe('the Plan screen', () => {
     await expect.poll(() => figure(page, 'Pieces', 'now')).toBe(before);
   });
 
+  it('keeps to a wish for few hanging strands, says what that takes, and forgets it where the field is emptied', async () => {
+    const { page, path } = await planning();
+    const before = designIn(path);
+    const most = toldElsewhere(before).plan.totals.liveMax;
+    const field = page.getByLabel('Hanging at once, at most', { exact: true });
+    expect(await field.inputValue()).toBe('');
+    // The first press of a button asks for one fewer than there are.
+    await page.getByRole('button', { name: 'Hanging at once, at most: less' }).click();
+    expect(await field.inputValue()).toBe(String(most - 1));
+    await page.getByText(`at once, as you wish; else ${most} would.`).waitFor();
+    const wishing = { ...before, tying: { ...before.tying, liveWish: most - 1 } };
+    const { totals } = toldElsewhere(wishing).plan;
+    await expect.poll(() => figure(page, 'Pieces', 'now')).toBe(String(totals.pieces));
+    expect(await figure(page, 'Hanging at once', 'now')).toBe(String(totals.liveMax));
+    await field.fill('');
+    await page.keyboard.press('Enter');
+    await expect.poll(() => figure(page, 'Hanging at once', 'now')).toBe(String(most));
+    await page.getByText('as you wish').waitFor({ state: 'detached' });
+  });
+
+  it('says in which sight its colours are seen', async () => {
+    const { page } = await planning();
+    await page.keyboard.press('Control+2');
+    await page.keyboard.press('F1');
+    await page.keyboard.type('greys');
+    await page.keyboard.press('Enter');
+    await page.keyboard.press('Control+3');
+    await page.getByTitle('Colours in greys, as in print').getByText('greys', { exact: true }).waitFor();
+  });
+
   it('obeys what is pinned by keys, lists it with what can’t be obeyed, and takes it back', async () => {
     const { page, at } = await drawing(designFromLetters(['aabba', 'aabba', 'aabba']));
     await page.getByRole('button', { name: 'Plan', exact: true }).click();
@@ -206,10 +236,11 @@ describe('the Plan screen', () => {
   });
 
   it('has a part with figures for each view, and goes to the rows that take the most', async () => {
-    const { page } = await planning();
+    const { page, path } = await planning();
+    const { liveMax } = toldElsewhere(designIn(path)).plan.totals;
     await chart(page).focus();
     await page.keyboard.press('h');
-    await page.getByText(/^At most 9 strands hang at the back at once/).waitFor();
+    await page.getByText(`At most ${liveMax} strands hang at the back at once`).waitFor();
     await page.keyboard.press('e');
     await page.getByText(/loose ends: two for each of/).waitFor();
     await page.keyboard.press('c');

@@ -32,7 +32,9 @@ function changeWords(change: Change, { yarns }: Design, units: Units): string {
     case 'carry':
       return `carried ${counted(change.cords, 'cord')} and ${counted(change.rows, 'row')} at most`;
     case 'reserve':
-      return `${formatPercent(change.share)} of each piece in reserve`;
+      return change.share === 0
+        ? 'pieces without reserve'
+        : `${formatPercent(change.share)} of each piece in reserve`;
     case 'live-wish':
       return `${counted(change.strands, 'strand')} hanging at once at most`;
     case 'merge':

@@ -108,6 +108,7 @@ describe('a variant in words', () => {
     );
     expect(say([{ kind: 'carry', cords: 1, rows: 4 }])).toBe('carried 1 cord and 4 rows at most');
     expect(say([{ kind: 'reserve', share: 0.05 }])).toBe('5 % of each piece in reserve');
+    expect(say([{ kind: 'reserve', share: 0 }])).toBe('pieces without reserve');
     expect(say([{ kind: 'live-wish', strands: 1 }])).toBe('1 strand hanging at once at most');
     expect(say([{ kind: 'merge', from: 'y3', into: 'y2' }])).toBe(
       `${third!.name} merged into ${second!.name}`,
