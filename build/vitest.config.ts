@@ -16,7 +16,7 @@ const slowTests = [
   'tests/unit/services/pattern-pdf.test.ts',
   'tests/unit/services/safekeeping/kills.test.ts',
   'tests/unit/workshop/{set-up,run-tests,electron-runtime}.test.ts',
-  'tests/property/{damaged-files,design-edits,undo-redo}.test.ts',
+  'tests/property/{damaged-files,damaged-patterns,design-edits,undo-redo}.test.ts',
   'tests/contract/{browser-host,designs,papers}.test.ts',
 ];
 const isFast = process.env.LARKROW_TESTS === 'fast';

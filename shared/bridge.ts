@@ -122,6 +122,14 @@ export const bridge = {
     z.strictObject({ design: handle, fileName: name, text: designText, stamp }),
   ),
   /**
+   * The design inside a pattern that was made with it, as a design that was never saved: the pattern is not written to. A
+   * pattern that was dropped on the studio comes as its bytes. Problems: `no-design-inside`, `locked`, `too-large`.
+   */
+  'design.ofPattern': call(
+    z.strictObject({ pattern: z.union([handle, bytes]) }),
+    z.strictObject({ text: designText }),
+  ),
+  /**
    * Saves to a file that was opened, or to a place that was chosen. `stamp` is that of the version the text grew
    * from, null for a new file. Problems: `changed-outside` where the file is no longer that version.
    */
@@ -235,6 +243,8 @@ export const bridge = {
       text: designText,
       paper: z.enum(['a4', 'letter']),
       units: z.enum(['metric', 'us', 'both']),
+      /** Puts the design into the file, from which `design.ofPattern` takes it. */
+      attachDesign: z.boolean().optional(),
       target: handle,
     }),
     z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),

@@ -11,15 +11,17 @@ export interface PatternPlace {
   readonly paper: Paper;
   /** Path without ending: ' A4.pdf' and ' chart.png' are added. */
   readonly place: string;
+  /** Puts the design into the PDF. */
+  readonly attachDesign?: boolean;
 }
 
 /** Figures stand in both kinds of units: who buys a pattern may live anywhere. */
 export async function writePattern(
   terminal: Terminal,
   design: Design,
-  { paper, place }: PatternPlace,
+  { paper, place, attachDesign = false }: PatternPlace,
 ): Promise<Result<null>> {
-  const made = await makePattern(design, { paper, units: 'both', date: new Date() });
+  const made = await makePattern(design, { paper, units: 'both', attachDesign, date: new Date() });
   if (!made.ok) return made;
   const { bytes, pages, notices } = made.value;
   for (const notice of notices) terminal.remark(`${notice}\n`);

@@ -15,7 +15,7 @@ const names: Record<FileKind, string> = {
 export function systemDialogs(window: BrowserWindow): Dialogs {
   return {
     async open(kind) {
-      const options = { properties: ['openFile' as const], filters: filtersOf(kind) };
+      const options = { properties: ['openFile' as const], filters: filtersToOpen(kind) };
       return first(await dialog.showOpenDialog(window, options));
     },
     async saveAs(kind, suggestedPath) {
@@ -34,6 +34,13 @@ export function systemDialogs(window: BrowserWindow): Dialogs {
 
 function first({ canceled, filePaths }: { canceled: boolean; filePaths: string[] }): string | null {
   return canceled ? null : (filePaths[0] ?? null);
+}
+
+/** A design may be inside a pattern. */
+function filtersToOpen(kind: FileKind): FileFilter[] {
+  if (kind !== 'design') return filtersOf(kind);
+  const extensions = [...filtersOf('design'), ...filtersOf('pattern')].flatMap((filter) => filter.extensions);
+  return [{ name: 'Designs, and patterns with their design inside', extensions }, ...filtersOf('design')];
 }
 
 function filtersOf(kind: FileKind): FileFilter[] {

@@ -1,4 +1,5 @@
-/** Files dropped on the window, or pasted: a picture is turned into a chart, a design is opened as unsaved work. */
+/** Files dropped on the window, or pasted: a picture is turned into a chart, a design, or the one
+ * inside a pattern, is opened as unsaved work. */
 import { limits } from '../../shared/design/limits.ts';
 import { readDesignBytes } from '../../shared/design/read-design.ts';
 import { host } from '../host.ts';
@@ -8,6 +9,7 @@ import { isAsking } from '../shell/dialogs.tsx';
 import { isInText } from '../shell/keys.ts';
 import { tellProblem } from '../shell/notices.tsx';
 import { openDesign } from '../store/studio.ts';
+import { isPatternName, openInPattern } from './open-in-pattern.ts';
 import { mayLeave } from './opening.ts';
 
 /** Listens until the function that is given back is called. */
@@ -36,6 +38,7 @@ export function listenToDrops(): () => void {
 async function takeFile(file: File): Promise<void> {
   if (isAsking()) return;
   if (file.name.endsWith('.larkrow')) return takeDesign(file);
+  if (isPatternName(file.name)) return takePattern(file);
   if (file.size > limits.pictureBytes)
     return tellProblem(
       `“${file.name}” is larger than ${megabytes(limits.pictureBytes)}. Save a smaller version of the picture and try again.`,
@@ -56,6 +59,15 @@ async function takeDesign(file: File): Promise<void> {
   const read = readDesignBytes(new Uint8Array(await file.arrayBuffer()));
   if (!read.ok) return tellProblem(`${file.name}: ${read.problem.sentence}`);
   if (await mayLeave()) openDesign(read.value, null);
+}
+
+async function takePattern(file: File): Promise<void> {
+  if (file.size > limits.patternBytes)
+    return tellProblem(
+      `“${file.name}” is larger than ${megabytes(limits.patternBytes)}. Open the design itself, a .larkrow file.`,
+    );
+  const bytes = new Uint8Array(await file.arrayBuffer());
+  if (await mayLeave()) await openInPattern(bytes, file.name);
 }
 
 function megabytes(bytes: number): string {

@@ -3,6 +3,7 @@ import type { Handle } from '../../shared/bridge.ts';
 import { choose } from '../shell/dialogs.tsx';
 import { closeDesign, isUnsaved, studio } from '../store/studio.ts';
 import { openHandle } from './open-handle.ts';
+import { isPatternName, openInPattern } from './open-in-pattern.ts';
 import { fileToOpen } from './places.ts';
 import { save } from './saving.ts';
 
@@ -22,7 +23,9 @@ export async function mayLeave(): Promise<boolean> {
 
 export async function openFromPlace(): Promise<void> {
   const place = await fileToOpen('design');
-  if (place) await openByHandle(place.handle);
+  if (!place) return;
+  if (!isPatternName(place.name)) return openByHandle(place.handle);
+  if (await mayLeave()) await openInPattern(place.handle, place.name);
 }
 
 /** Opens a design of the shelf, the recent list or the chooser; the design open now is kept where this fails. */

@@ -16,13 +16,13 @@ export async function save(): Promise<boolean> {
   const { open } = studio.getState();
   if (!open) return false;
   if (open.home) return saveTo(open.home.design, open.home.stamp);
-  return saveOnShelf(open.design.title);
+  return saveOnShelf(open.fileStem ?? open.design.title);
 }
 
 export async function saveAs(): Promise<boolean> {
   const { open } = studio.getState();
   if (!open) return false;
-  const place = await placeToSave('design', `${open.design.title}.larkrow`);
+  const place = await placeToSave('design', `${open.fileStem ?? open.design.title}.larkrow`);
   return place ? saveTo(place.handle, null) : false;
 }
 

@@ -4,6 +4,7 @@
  */
 import { useEffect, useRef, useState } from 'react';
 import type { Answer, FileKind, Handle, Place } from '../../shared/bridge.ts';
+import { good, type Result } from '../../shared/result.ts';
 import { host } from '../host.ts';
 import { ask, choose } from './dialogs.tsx';
 
@@ -52,6 +53,19 @@ interface ChooserProps {
   answer: (place: Place) => void;
 }
 
+/** Where a design is to be opened, patterns are shown too: the design may be inside one. */
+async function listed(
+  folder: Handle | null,
+  kind: FileKind,
+  want: ChooserProps['want'],
+): Promise<Result<Listing>> {
+  const found = await host().call('folders.list', { folder, kind });
+  if (!found.ok || kind !== 'design' || want !== 'file') return found;
+  const patterns = await host().call('folders.list', { folder, kind: 'pattern' });
+  if (!patterns.ok) return patterns;
+  return good({ ...found.value, files: [...found.value.files, ...patterns.value.files] });
+}
+
 function Chooser({ title, kind, want, suggestedName = '', answer }: ChooserProps) {
   const [folder, setFolder] = useState<Handle | null>(null);
   const [listing, setListing] = useState<Listing | null>(null);
@@ -62,18 +76,15 @@ function Chooser({ title, kind, want, suggestedName = '', answer }: ChooserProps
 
   useEffect(() => {
     let current = true;
-    host()
-      .call('folders.list', { folder, kind })
-      .then((result) => {
-        if (!current) return;
-        setFault(result.ok ? '' : result.problem.sentence);
-        if (result.ok) setListing(result.value);
-        // A person who saves or opens wants to be inside a folder at once: the first one granted is the shelf's.
-        const first =
-          result.ok && !entered.current && want !== 'folder' ? result.value.folders[0] : undefined;
-        entered.current = true;
-        if (first) setFolder(first.handle);
-      });
+    listed(folder, kind, want).then((result) => {
+      if (!current) return;
+      setFault(result.ok ? '' : result.problem.sentence);
+      if (result.ok) setListing(result.value);
+      // A person who saves or opens wants to be inside a folder at once: the first one granted is the shelf's.
+      const first = result.ok && !entered.current && want !== 'folder' ? result.value.folders[0] : undefined;
+      entered.current = true;
+      if (first) setFolder(first.handle);
+    });
     return () => {
       current = false;
     };

@@ -51,6 +51,8 @@ export interface OpenDesign {
   readonly chart: Chart;
   readonly history: History;
   readonly home: Home | null;
+  /** What its file is to be called; null: as the design's title. */
+  readonly fileStem: string | null;
   /** The last step that is on disk; 'nothing' where the design was never saved, null at its first state. */
   readonly savedAt: Step | null | 'nothing';
   /** The layer drawn on. */

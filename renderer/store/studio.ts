@@ -32,8 +32,8 @@ export const studio = createStore<StudioState>(() => ({
 
 let openings = 0;
 
-/** Puts a design on the Draw screen. `home` null: it was never saved. */
-export function openDesign(design: Design, home: Home | null): void {
+/** Puts a design on the Draw screen. `home` null: it was never saved; its file is then called `fileStem`, or as its title. */
+export function openDesign(design: Design, home: Home | null, fileStem: string | null = null): void {
   const chart = flatten(design);
   const top = design.layers.findLast((layer) => layer.visible && !layer.locked) ?? design.layers.at(-1)!;
   const firstYarn = design.yarns.find((yarn) => yarn.id !== design.ground) ?? design.yarns[0]!;
@@ -56,6 +56,7 @@ export function openDesign(design: Design, home: Home | null): void {
       chart,
       history: noHistory,
       home,
+      fileStem,
       savedAt: home ? null : 'nothing',
       layer: top.id,
       code: codeOf(firstYarn.id),

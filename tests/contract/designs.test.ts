@@ -259,6 +259,23 @@ describe.each(bothHosts)('designs in $name', ({ start }) => {
     expect(readdirSync(host.home.shelf)).not.toContain('Fox.larkrow');
   });
 
+  it('come out of a pattern that was made with its design inside, which stays as it is', async () => {
+    const host = await start();
+    const text = textOf('Fox');
+    const place = await givenPlace(host, 'pattern', 'Fox for me.pdf');
+    const save = { text, paper: 'a4', units: 'metric', target: place.handle } as const;
+    await value(host, 'pattern.save', { ...save, attachDesign: true });
+    const bytes = readFileSync(join(host.given, 'Fox for me.pdf'));
+    const pattern = await givenFile(host, 'pattern', 'Fox for me.pdf');
+    expect(await value(host, 'design.ofPattern', { pattern: pattern.handle })).toEqual({ text });
+    expect(await value(host, 'design.ofPattern', { pattern: new Uint8Array(bytes) })).toEqual({ text });
+    const over = { target: pattern.handle, text, stamp: null };
+    expect(await refusal(host, 'design.save', over)).toBe('wrong-kind');
+    expect(readFileSync(join(host.given, 'Fox for me.pdf')).equals(bytes)).toBe(true);
+    await value(host, 'pattern.save', save);
+    expect(await refusal(host, 'design.ofPattern', { pattern: pattern.handle })).toBe('no-design-inside');
+  });
+
   it('that are damaged, foreign, newer or gone are refused, each in its own words', async () => {
     const host = await start();
     const files: Record<string, [string, string]> = {

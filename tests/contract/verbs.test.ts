@@ -16,6 +16,7 @@ const takers: { [V in Verb]?: (handle: string) => Args<V> } = {
   'shelf.rename': (design) => ({ design, title: 'Fox' }),
   'shelf.bin': (design) => ({ design }),
   'design.open': (design) => ({ design }),
+  'design.ofPattern': (pattern) => ({ pattern }),
   'design.save': (target) => ({ target, text, stamp }),
   'folders.list': (folder) => ({ folder, kind: 'design' }),
   'folders.place': (folder) => ({ folder, name: 'Fox', kind: 'design' }),

@@ -5,13 +5,18 @@ import { needed, paperOf } from '../words.ts';
 import { writePattern } from '../write-pattern.ts';
 
 export const pattern: CliVerb = {
-  use: 'FILE.larkrow --out FOLDER [--paper a4|letter]',
+  use: 'FILE.larkrow --out FOLDER [--paper a4|letter] [--with-design]',
   details: [
     '--out FOLDER    where to write; made where it is missing, files of the same names are replaced',
     '--paper PAPER   a4 (the default) or letter',
+    '--with-design   puts the design into the PDF, which can then be opened as a design',
   ],
   needs: ['FILE.larkrow'],
-  options: { out: { type: 'string' }, paper: { type: 'string', default: 'a4' } },
+  options: {
+    out: { type: 'string' },
+    paper: { type: 'string', default: 'a4' },
+    'with-design': { type: 'boolean' },
+  },
   async run(words, terminal) {
     const out = needed(words, 'out');
     if (!out.ok) return out;
@@ -23,6 +28,7 @@ export const pattern: CliVerb = {
     const stem = basename(given, extname(given));
     return writePattern(terminal, design.value, {
       paper: paper.value,
+      attachDesign: words.values['with-design'] === true,
       place: join(terminal.path(out.value), stem),
     });
   },

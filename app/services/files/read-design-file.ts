@@ -7,7 +7,7 @@ import { tooManyBytes } from '../../../shared/design/text-problem.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { stampOf } from '../safekeeping/stamp.ts';
 import type { FileLayer } from './file-layer.ts';
-import { fileProblem } from './file-problem.ts';
+import { readFileWithin } from './read-file-within.ts';
 
 export interface ReadDesign {
   readonly design: Design;
@@ -16,16 +16,9 @@ export interface ReadDesign {
 }
 
 export async function readDesignFile(files: FileLayer, path: string): Promise<Result<ReadDesign>> {
-  let bytes: Uint8Array;
-  let modifiedMs: number;
-  try {
-    const facts = await files.factsOf(await files.realPath(path));
-    if (facts.sizeBytes > limits.fileBytes) return { ok: false, problem: tooManyBytes };
-    modifiedMs = facts.modifiedMs;
-    bytes = await files.read(path);
-  } catch (error) {
-    return { ok: false, problem: fileProblem(error, path, 'could not be opened') };
-  }
+  const file = await readFileWithin(files, path, limits.fileBytes, tooManyBytes);
+  if (!file.ok) return file;
+  const { bytes, modifiedMs } = file.value;
   const read = readDesignBytes(bytes);
   if (!read.ok) return read;
   return good({ design: read.value, bytes, stamp: stampOf(bytes, modifiedMs) });

@@ -2,12 +2,14 @@
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import { writeDesign } from '../../../shared/design/write-design.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 import type { Units } from '../../../shared/units/units.ts';
-import { writePatternPdf } from './draw-pdf.ts';
+import { DESIGN_ENDING, stemFor } from '../names/file-name.ts';
+import { type AttachedDesign, writePatternPdf } from './draw-pdf.ts';
 import { planWithPauses } from './plan-with-pauses.ts';
 
 export interface MakePatternOptions {
@@ -15,6 +17,8 @@ export interface MakePatternOptions {
   readonly units: Units;
   /** The day that the pattern carries. */
   readonly date: Date;
+  /** Puts the design into the file, so that it can be opened from it. For the maker; a buyer gets none. */
+  readonly attachDesign?: boolean;
   readonly signal?: CancelSignal;
   readonly onProgress?: (progress: Progress) => void;
 }
@@ -37,9 +41,21 @@ export async function makePattern(design: Design, options: MakePatternOptions): 
   const materials = materialsOf(design, chart, plan.value);
   const document = layOutPattern({ design, chart, plan: plan.value, materials, paper, units });
   const notices = [...document.notices];
-  const bytes = await writePatternPdf(document, { ...options, onNotice: (notice) => notices.push(notice) });
+  const bytes = await writePatternPdf(document, {
+    ...options,
+    ...(options.attachDesign && { attached: designFile(design) }),
+    onNotice: (notice) => notices.push(notice),
+  });
   if (!bytes) return cancelled();
   return good({ bytes, pages: document.pages.length, notices });
+}
+
+/** As it would be saved, under its title. */
+function designFile(design: Design): AttachedDesign {
+  return {
+    fileName: `${stemFor(design.title)}${DESIGN_ENDING}`,
+    bytes: new TextEncoder().encode(writeDesign(design)),
+  };
 }
 
 function cancelled(): ReturnType<typeof problem> {

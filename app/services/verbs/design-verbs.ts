@@ -1,11 +1,14 @@
 /** Opening and saving designs, and those opened lately. */
 import { basename } from 'node:path';
-import type { Place } from '../../../shared/bridge.ts';
+import type { Answer, Place } from '../../../shared/bridge.ts';
+import { limits } from '../../../shared/design/limits.ts';
 import { readDesign } from '../../../shared/design/read-design.ts';
 import { textOfUtf8 } from '../../../shared/design/utf8.ts';
-import { good } from '../../../shared/result.ts';
+import { good, type Result } from '../../../shared/result.ts';
 import { readDesignFile } from '../files/read-design-file.ts';
+import { readFileWithin } from '../files/read-file-within.ts';
 import type { Handlers } from '../handlers.ts';
+import { type DesignInPdf, designInPdf, patternTooLarge } from '../pdf-in/design-in-pdf.ts';
 import type { Studio } from '../studio.ts';
 import { saveTo } from './save-to.ts';
 
@@ -23,6 +26,13 @@ export function designVerbs(studio: Studio): Pick<Handlers, DesignVerb> {
       state.noteRecent(path);
       const { bytes, stamp } = read.value;
       return good({ design, fileName: basename(path), text: textOfUtf8(bytes) ?? '', stamp });
+    },
+    'design.ofPattern': async ({ pattern }) => {
+      if (typeof pattern !== 'string') return textInside(designInPdf(pattern));
+      const held = await studio.reach(pattern, 'pattern');
+      if (!held.ok) return held;
+      const read = await readFileWithin(files, held.value.path, limits.patternBytes, patternTooLarge);
+      return read.ok ? textInside(designInPdf(read.value.bytes)) : read;
     },
     'design.save': async ({ target, text, stamp }) => {
       // What could not be opened again must never take the place of what can.
@@ -47,6 +57,10 @@ export function designVerbs(studio: Studio): Pick<Handlers, DesignVerb> {
       return good({});
     },
   };
+}
+
+function textInside(inside: Result<DesignInPdf>): Result<Answer<'design.ofPattern'>> {
+  return inside.ok ? good({ text: textOfUtf8(inside.value.bytes) ?? '' }) : inside;
 }
 
 async function isFile({ files }: Studio, path: string): Promise<boolean> {

@@ -34,7 +34,10 @@ export function folderVerbs(studio: Studio): Pick<Handlers, FolderVerb> {
     'dialog.open': async ({ kind }) => {
       if (!studio.host.dialogs) return noDialogs;
       const path = await studio.host.dialogs.open(kind);
-      return good(path === null ? null : handles.give(kind, path, { pointedAt: true }));
+      if (path === null) return good(null);
+      // Where a design is asked for, a pattern with its design inside does as well.
+      const isPattern = kind === 'design' && hasEnding(basename(path), 'pattern');
+      return good(handles.give(isPattern ? 'pattern' : kind, path, { pointedAt: true }));
     },
     'dialog.saveAs': async ({ kind, suggestedName }) => {
       if (!studio.host.dialogs) return noDialogs;

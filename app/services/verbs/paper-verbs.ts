@@ -38,13 +38,19 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
       const made = await makers.referencePicture(source.value);
       return made.ok ? good({ name: taken.nameOf(picture).slice(0, limits.nameChars), ...made.value }) : made;
     },
-    'pattern.save': async ({ text, paper, units, target }, call) => {
+    'pattern.save': async ({ text, paper, units, attachDesign = false, target }, call) => {
       const design = readDesign(text);
       if (!design.ok) return design;
       // A target that can't be used is told before the work, not after it.
       const held = await studio.reach(target, 'pattern');
       if (!held.ok) return held;
-      const made = await makers.makePattern(design.value, { paper, units, date: now(), ...call });
+      const made = await makers.makePattern(design.value, {
+        paper,
+        units,
+        attachDesign,
+        date: now(),
+        ...call,
+      });
       if (!made.ok) return made;
       if (isStopped(call)) return cancelled;
       const { bytes, pages } = made.value;
