@@ -25,6 +25,7 @@ export type Field =
   | 'yarnMargin'
   | 'money'
   | 'pattern'
+  | 'editions'
   | 'ground'
   | 'yarns'
   | 'reference';

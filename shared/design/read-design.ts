@@ -73,7 +73,7 @@ function objectIn(text: string): Result<JsonObject> {
 
 /** Counts beyond the limits, found before the schema walks through the lists. */
 function countFault(file: JsonObject): string | null {
-  const { columns, rows, layers, yarns, swatches, pins, bundles, fringe, reference } = file;
+  const { columns, rows, layers, yarns, swatches, pins, bundles, editions, fringe, reference } = file;
   if (Array.isArray(yarns) && yarns.length > limits.yarns) {
     return `${yarns.length} yarns are more than the ${limits.yarns} of one design`;
   }
@@ -85,6 +85,9 @@ function countFault(file: JsonObject): string | null {
   const cut = isObject(bundles) ? countOf(bundles.cut) : 0;
   if (cut > limits.cutBundles) {
     return `${cut} bundles that are cut are more than the ${limits.cutBundles} of one design`;
+  }
+  if (countOf(editions) > limits.editions) {
+    return `${countOf(editions)} editions are more than the ${limits.editions} of one pattern`;
   }
   const lengths = isObject(fringe) ? countOf(fringe.byHandMm) : 0;
   if (lengths > limits.columns) {

@@ -24,14 +24,21 @@ export function askSchema(value: unknown): SchemaAnswer {
  * before it answers, until it runs out of stack; all its other lists are short.
  */
 function rowOfNoText(file: unknown): PropertyKey[] | null {
-  const layers = valueAt(['layers'], file);
-  if (!Array.isArray(layers)) return null;
-  for (const [i, layer] of layers.entries()) {
-    const rows = valueAt(['rows'], layer);
-    const r = Array.isArray(rows) ? rows.findIndex((row) => typeof row !== 'string') : -1;
-    if (r >= 0) return ['layers', i, 'rows', r];
+  const layers = listAt(['layers'], file).map((_, i) => ['layers', i, 'rows']);
+  const kept = listAt(['editions'], file).flatMap((_, i) => [
+    ['editions', i, 'made', 'chart'],
+    ['editions', i, 'made', 'plan', 'rows'],
+  ]);
+  for (const path of [...layers, ...kept]) {
+    const r = listAt(path, file).findIndex((row) => typeof row !== 'string');
+    if (r >= 0) return [...path, r];
   }
   return null;
+}
+
+function listAt(path: readonly PropertyKey[], file: unknown): readonly unknown[] {
+  const value = valueAt(path, file);
+  return Array.isArray(value) ? value : [];
 }
 
 /** What is wrong with the value at `path`: it is missing, or not what it must be. */
@@ -69,8 +76,9 @@ const aRow = `a whole number from 1 to ${limits.rows}`;
 const aCord = `a whole number from 1 to ${limits.columns}`;
 const yarnId = 'one of y1 to y64';
 
-/** By path, with `*` for any place in a list: the value's name, and what it must be. */
-export const fieldWords: Readonly<Record<string, readonly [subject: string, rule: string]>> = {
+type FieldWords = Readonly<Record<string, readonly [subject: string, rule: string]>>;
+
+const ownWords: FieldWords = {
   '': ['the design', group],
   format: ['the format', 'larkrow-design'],
   version: ['the version', 'a whole number'],
@@ -210,6 +218,48 @@ export const fieldWords: Readonly<Record<string, readonly [subject: string, rule
   'reference.heightMm': ['the height of the reference picture', mm],
   'reference.visible': ['the visibility of the reference picture', trueOrFalse],
 };
+
+const aDate = 'written like 2031-05-08';
+const editionWords: FieldWords = {
+  editions: ['the list of editions', `a list of at most ${limits.editions} editions`],
+  'editions.*': ['{edition}', group],
+  'editions.*.number': ['the number of {edition}', `a whole number from 1 to ${limits.editions}`],
+  'editions.*.date': ['the date of {edition}', aDate],
+  'editions.*.note': ['the note of {edition}', 'a text'],
+  'editions.*.errata': ['the list of errata of {edition}', `a list of at most ${limits.errata} errata`],
+  'editions.*.errata.*': ['an erratum of {edition}', group],
+  'editions.*.errata.*.date': ['the date of an erratum of {edition}', aDate],
+  'editions.*.errata.*.text': ['the text of an erratum of {edition}', 'a text'],
+  'editions.*.made': ['what {edition} was made of', group],
+  'editions.*.made.chart': ['the chart of {edition}', `a list of 1 to ${limits.rows} rows`],
+  'editions.*.made.chart.*': ['a row of the chart of {edition}', 'a text'],
+  'editions.*.made.plan': ['the plan of {edition}', group],
+  'editions.*.made.plan.pitchMm': ['the pitch of the plan of {edition}', mm],
+  'editions.*.made.plan.rowHeightMm': ['the row height of the plan of {edition}', mm],
+  'editions.*.made.plan.knots': ['the list of knots of the plan of {edition}', list],
+  'editions.*.made.plan.knots.*': ['a knot of the plan of {edition}', group],
+  'editions.*.made.plan.knots.*.yarn': ['the yarn of a knot of {edition}', yarnId],
+  'editions.*.made.plan.knots.*.knotMm': ['the yarn in a knot of {edition}', mm],
+  'editions.*.made.plan.rows': ['the rows of the plan of {edition}', `a list of at most ${limits.rows} rows`],
+  'editions.*.made.plan.rows.*': ['a row of the plan of {edition}', 'a text'],
+  ...kept(['title', 'designer', 'startCorner', 'columns', 'cord', 'dowel', 'fringe', 'swatches', 'tying']),
+  ...kept(['yarnMargin', 'ground', 'yarns']),
+};
+
+/** An edition keeps some fields of the design as they were; they are told by the same words. */
+function kept(fields: readonly string[]): FieldWords {
+  const isKept = (path: string) => fields.some((field) => path === field || path.startsWith(`${field}.`));
+  const words = Object.entries(ownWords).filter(([path]) => isKept(path));
+  return Object.fromEntries(
+    words.map(([path, [subject, rule]]) => [
+      `editions.*.made.${path}`,
+      [`${subject.replace(/\{(\w+)\}/g, 'a $1')} of {edition}`, rule],
+    ]),
+  );
+}
+
+/** By path, with `*` for any place in a list: the value's name, and what it must be. */
+export const fieldWords: FieldWords = { ...ownWords, ...editionWords };
 
 /** 'yarn 4 “Moss”': counted from 1, with the name where it has one. */
 function nameOf(kind: string, path: readonly PropertyKey[], file: unknown): string {

@@ -227,6 +227,44 @@ export const referenceSchema = z.looseObject({
   visible: z.boolean(),
 });
 
+const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
+
+/** A plan as it is kept: see `tying/kept-plan.ts`. */
+const keptPlanSchema = z.looseObject({
+  pitchMm: mm,
+  rowHeightMm: mm,
+  knots: z.array(z.looseObject({ yarn: yarnId, knotMm: mm })).max(limits.yarns),
+  /** A line for each row of the chart. */
+  rows: z.array(z.string()).max(limits.rows),
+});
+
+/** An edition of the pattern that was published, with all that it was made of, so that it can be printed again. */
+const editionSchema = z.looseObject({
+  number: z.number().int().positive().max(limits.editions),
+  date: isoDate,
+  /** What is new in it, in the designer's words. */
+  note: text,
+  /** What was found to be wrong in it since. */
+  errata: z.array(z.looseObject({ date: isoDate, text })).max(limits.errata),
+  made: z.looseObject({
+    title: name.min(1),
+    designer: name,
+    startCorner: z.enum(['top-left', 'top-right']),
+    columns: z.number().int().positive().max(limits.columns),
+    cord: cordSchema,
+    dowel: dowelSchema,
+    fringe: fringeSchema,
+    swatches: z.array(swatchSchema).max(limits.swatches),
+    tying: tyingSchema,
+    yarnMargin: z.number().nonnegative().max(10),
+    ground: yarnId,
+    yarns: z.array(yarnSchema).min(1).max(limits.yarns),
+    /** The flat chart, one string a row, as in a layer. */
+    chart: z.array(z.string()).min(1).max(limits.rows),
+    plan: keptPlanSchema,
+  }),
+});
+
 export const designFileSchema = z.looseObject({
   format: z.literal(DESIGN_FORMAT),
   version: z.literal(DESIGN_VERSION),
@@ -251,6 +289,8 @@ export const designFileSchema = z.looseObject({
   money: moneySchema.optional(),
   /** How the pattern is composed and printed. */
   pattern: patternSchema.optional(),
+  /** The editions of the pattern that were published, the first one first. */
+  editions: z.array(editionSchema).max(limits.editions).optional(),
   /** The yarn that fills a new design's background; its thickness sets the gauge where no swatch does. */
   ground: yarnId,
   yarns: z.array(yarnSchema).min(1).max(limits.yarns),
@@ -279,6 +319,8 @@ export type Money = Known<z.infer<typeof moneySchema>>;
 export type PatternSettings = Known<z.infer<typeof patternSchema>>;
 export type CopySettings = Known<z.infer<typeof copySchema>>;
 export type BundleSettings = Known<z.infer<typeof bundlesSchema>>;
+export type Edition = Known<z.infer<typeof editionSchema>>;
+export type KeptPlan = Known<z.infer<typeof keptPlanSchema>>;
 export type Pin = Known<z.infer<typeof pinSchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;
 export type StartCorner = DesignFile['startCorner'];

@@ -1,6 +1,7 @@
 /** What a plan is made with: the maker's settings and the gauge, to the precision that the plan is published in. */
 import { codeOf, yarnIdOf } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';
+import type { TyingSettings } from '../design/schema.ts';
 import { type Gauge, knotMm } from '../gauge/gauge.ts';
 import type { PlanSettings } from './plan.ts';
 import type { Runs } from './runs.ts';
@@ -24,10 +25,20 @@ export function planSettings(
   for (const code of tied) {
     if (!(yarnIdOf(code) in knots)) throw new Error(`the chart has a yarn ${code} that the design has not`);
   }
-  return {
+  return settingsWith(tying, {
     pitchMm: tenThousandth(gauge.pitchMm),
     rowHeightMm: tenThousandth(gauge.rowHeightMm),
     knotMm: knots,
+  });
+}
+
+/** The maker's settings beside the measures of a gauge, which come as they are. */
+export function settingsWith(
+  tying: TyingSettings,
+  gauge: Pick<PlanSettings, 'pitchMm' | 'rowHeightMm' | 'knotMm'>,
+): PlanSettings {
+  return {
+    ...gauge,
     slack: tying.slack,
     workingLengthMm: tenth(tying.workingLengthMm),
     tailMm: tenth(tying.tailMm),

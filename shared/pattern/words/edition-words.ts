@@ -1,0 +1,106 @@
+/** Editions of a pattern: how they are named, and what changed since the one before. */
+import type { Change, Stretch } from '../editions/changes-since.ts';
+import type { Worded } from './worded.ts';
+
+interface EditionWords {
+  /** In the foot of every page; `date` as ISO 8601 writes it. */
+  readonly name: (number: number, date: string) => string;
+  readonly errata: string;
+  readonly changesHead: (number: number) => string;
+  readonly noChange: string;
+  readonly change: (change: Change) => string;
+}
+
+const rowsOf = (rows: readonly Stretch[]) =>
+  rows.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
+
+export const editionWords: Worded<EditionWords> = {
+  en: {
+    name: (number, date) => `Edition ${number}, ${date}`,
+    errata: 'Errata',
+    changesHead: (number) => `Changed since edition ${number}`,
+    noChange: 'Nothing has changed.',
+    change(change) {
+      switch (change.kind) {
+        case 'title':
+          return `The title was “${change.from}” and is “${change.to}” now.`;
+        case 'size':
+          return `The chart had ${change.from.columns} cords and ${change.from.rows} rows, and has ${change.to.columns} cords and ${change.to.rows} rows now.`;
+        case 'cells':
+          return `${change.count === 1 ? '1 cell of the chart is' : `${change.count} cells of the chart are`} tied otherwise, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'row' : 'rows'} ${rowsOf(change.rows)}.`;
+        case 'start-corner':
+          return 'Row 1 begins at the other side.';
+        case 'yarn-added':
+          return `The yarn “${change.name}” is new.`;
+        case 'yarn-gone':
+          return `The yarn “${change.name}” is gone.`;
+        case 'yarn-renamed':
+          return `The yarn “${change.from}” is called “${change.to}” now.`;
+        case 'yarn-colour':
+          return `The yarn “${change.name}” has another colour.`;
+        case 'yarn-symbol':
+          return `The yarn “${change.name}” has another symbol.`;
+        case 'yarn-figures':
+          return `The yarn “${change.name}” has another thickness or skein.`;
+        case 'cord':
+          return 'The cord is another one.';
+        case 'dowel':
+          return 'The dowel is another one.';
+        case 'fringe':
+          return 'The fringe is cut otherwise.';
+        case 'gauge':
+          return 'The gauge was measured anew: sizes and lengths are other ones.';
+        case 'tying':
+          return 'Working length, tails or carries are other ones, and so are the pieces to cut.';
+        case 'margin':
+          return 'The margin of yarn is another one.';
+        case 'plan':
+          return 'The strands are planned otherwise; the picture is the same.';
+      }
+    },
+  },
+  de: {
+    name: (number, date) => `${number}. Ausgabe, ${date}`,
+    errata: 'Berichtigungen',
+    changesHead: (number) => `Geändert seit der ${number}. Ausgabe`,
+    noChange: 'Nichts hat sich geändert.',
+    change(change) {
+      switch (change.kind) {
+        case 'title':
+          return `Der Titel war „${change.from}“ und ist jetzt „${change.to}“.`;
+        case 'size':
+          return `Das Zählmuster hatte ${change.from.columns} Schnüre und ${change.from.rows} Reihen und hat jetzt ${change.to.columns} Schnüre und ${change.to.rows} Reihen.`;
+        case 'cells':
+          return `${change.count === 1 ? '1 Kästchen des Zählmusters wird' : `${change.count} Kästchen des Zählmusters werden`} anders geknüpft, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'Reihe' : 'den Reihen'} ${rowsOf(change.rows)}.`;
+        case 'start-corner':
+          return 'Reihe 1 beginnt auf der anderen Seite.';
+        case 'yarn-added':
+          return `Das Garn „${change.name}“ ist neu.`;
+        case 'yarn-gone':
+          return `Das Garn „${change.name}“ entfällt.`;
+        case 'yarn-renamed':
+          return `Das Garn „${change.from}“ heißt jetzt „${change.to}“.`;
+        case 'yarn-colour':
+          return `Das Garn „${change.name}“ hat eine andere Farbe.`;
+        case 'yarn-symbol':
+          return `Das Garn „${change.name}“ hat ein anderes Zeichen.`;
+        case 'yarn-figures':
+          return `Das Garn „${change.name}“ hat eine andere Dicke oder einen anderen Strang.`;
+        case 'cord':
+          return 'Die Schnur ist eine andere.';
+        case 'dowel':
+          return 'Das Rundholz ist ein anderes.';
+        case 'fringe':
+          return 'Die Fransen werden anders geschnitten.';
+        case 'gauge':
+          return 'Die Knotenprobe wurde neu gemessen: Maße und Längen sind andere.';
+        case 'tying':
+          return 'Arbeitslänge, Enden oder mitgeführte Fäden sind andere, und damit die Stücke, die zugeschnitten werden.';
+        case 'margin':
+          return 'Die Zugabe an Garn ist eine andere.';
+        case 'plan':
+          return 'Die Fäden sind anders geplant; das Bild ist dasselbe.';
+      }
+    },
+  },
+};
