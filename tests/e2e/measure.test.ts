@@ -326,7 +326,7 @@ describe('the materials', () => {
     const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
     for (const need of yarns) {
       const row = await cells(page, need.name);
-      expect(row[0]).toBe(formatUncertain(need.uncertain.cutMm, length));
+      expect(row[0]).toBe(`${length(need.cutMm)}${formatUncertain(need.uncertain.usedMm, length)}`);
       expect(row[1]).toContain(length(need.withMarginMm));
       expect(row[3]).toBe(String(need.toBuySkeins));
     }
