@@ -26,7 +26,9 @@ export function layOutLabels({ design, bundles, paper, units }: LabelsInput): Pa
     title,
     author: printer.printable(design.designer),
     language: 'en',
-    pages: drafts.map((draft, i) => finishPage(draft, title, i + 1, drafts.length)),
+    pages: drafts.map((draft, i) =>
+      finishPage(draft, { title, language: 'en', stamp: '' }, i + 1, drafts.length),
+    ),
     notices: [...printer.notices],
   };
 }

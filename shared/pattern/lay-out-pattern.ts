@@ -15,6 +15,8 @@ import { parts } from './parts.ts';
 import type { PageNumbers, PatternContext, PatternInput } from './pattern-input.ts';
 import { newPrinter } from './printable.ts';
 import { printedAspect } from './printed-aspect.ts';
+import { editionWords } from './words/edition-words.ts';
+import { footWords } from './words/foot-words.ts';
 
 export function layOutPattern(input: PatternInput): PatternDocument {
   const printer = newPrinter();
@@ -22,6 +24,7 @@ export function layOutPattern(input: PatternInput): PatternDocument {
   const context: PatternContext = {
     copy: copyOf(design),
     imprint: emptyImprint,
+    edition: null,
     ...input,
     sheet: papers[input.paper],
     cellInks: cellInks(design.yarns),
@@ -30,15 +33,25 @@ export function layOutPattern(input: PatternInput): PatternDocument {
   const laidOut = layOutParts(context, partsOf(design));
   const drafts = laidOut.flatMap(({ drafts }) => drafts);
   const title = printer.printable(design.title);
+  const foot = { title, language: context.copy.language, stamp: stampOf(context) };
   return {
     title,
     author: printer.printable(design.designer),
     language: context.copy.language,
     pages: laidOut
       .flatMap(({ part, drafts }) => drafts.map((draft) => ({ part, draft })))
-      .map(({ part, draft }, i) => ({ ...finishPage(draft, title, i + 1, drafts.length), part })),
+      .map(({ part, draft }, i) => ({ ...finishPage(draft, foot, i + 1, drafts.length), part })),
     notices: [...printer.notices, ...aspectNotice(materials.gauge)],
   };
+}
+
+/** Which edition it is, and for whom it is prepared. */
+function stampOf({ copy, edition, printer }: PatternContext): string {
+  const { language, preparedFor } = copy;
+  return [
+    ...(edition ? [editionWords[language].name(edition.number, edition.date)] : []),
+    ...(preparedFor ? [footWords[language].preparedFor(printer.printable(preparedFor))] : []),
+  ].join(' · ');
 }
 
 /** The parts that the design asks for, or the usual ones. */

@@ -3,11 +3,13 @@
  * line of 50 mm to see that the sheet was printed at its true size.
  */
 
+import type { Language } from '../design/pattern-schema.ts';
 import { fitText, textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item, Page, TextItem } from './page.ts';
 import { FOOT_MM, margins, type Sheet } from './papers.ts';
 import { inks, ruleMm, sizes } from './style.ts';
+import { footWords } from './words/foot-words.ts';
 
 /** A page without its foot: how many pages there are is known only when all are laid out. */
 export interface Draft {
@@ -26,27 +28,38 @@ export interface Draft {
 
 const CHECK_MM = 50;
 
+/** What all pages of a document have at their foot. */
+export interface FootStyle {
+  readonly title: string;
+  readonly language: Language;
+  /** Which edition, and for whom it is prepared; empty: neither is told. */
+  readonly stamp: string;
+}
+
 /** `number` counts from 1. */
-export function finishPage(draft: Draft, patternTitle: string, number: number, of: number): Page {
+export function finishPage(draft: Draft, style: FootStyle, number: number, of: number): Page {
   return {
     widthMm: draft.sheet.widthMm,
     heightMm: draft.sheet.heightMm,
     title: draft.title,
     ...(draft.withoutFoot && { unnumbered: true }),
-    items: [...draft.items, ...(draft.withoutFoot ? [] : foot(draft, patternTitle, number, of))],
+    items: [...draft.items, ...(draft.withoutFoot ? [] : foot(draft, style, number, of))],
   };
 }
 
-function foot(draft: Draft, patternTitle: string, number: number, of: number): Item[] {
+function foot(draft: Draft, { title, language, stamp }: FootStyle, number: number, of: number): Item[] {
   const { widthMm, heightMm } = draft.sheet;
   const left = margins.left;
   const right = widthMm - margins.right;
   const top = heightMm - margins.bottom - FOOT_MM;
   const first = top + 5.4;
   const second = top + 9.4;
-  const pageOf = `page ${number} of ${of}`;
+  const words = footWords[language];
   const middle = draft.middle ?? '';
   const titleRoom = (right - left) / 2 - textWidthMm(middle, 'sans', sizes.foot) / 2 - 4;
+  const below = [stamp, draft.below ?? ''].filter((text) => text !== '').join(' · ');
+  const checked = CHECK_MM + 4 + textWidthMm(words.checkLine, 'sans', sizes.foot);
+  const secondRoom = right - left - (draft.checkLine ? checked : 0);
   const rule: Item = {
     kind: 'rule',
     x1: left,
@@ -57,15 +70,15 @@ function foot(draft: Draft, patternTitle: string, number: number, of: number): I
     color: inks.hair,
   };
   const notes = [
-    note(left, first, fitText(patternTitle, 'sans', sizes.foot, titleRoom), 'left'),
+    note(left, first, fitText(title, 'sans', sizes.foot, titleRoom), 'left'),
     note((left + right) / 2, first, middle, 'center'),
-    note(right, first, pageOf, 'right'),
-    note(left, second, draft.below ?? '', 'left'),
+    note(right, first, words.page(number, of), 'right'),
+    note(left, second, fitText(below, 'sans', sizes.foot, secondRoom), 'left'),
   ];
   return [
     rule,
     ...notes.filter(({ text }) => text !== ''),
-    ...(draft.checkLine ? checkLine(right, second) : []),
+    ...(draft.checkLine ? checkLine(right, second, words.checkLine) : []),
   ];
 }
 
@@ -74,11 +87,11 @@ function note(x: number, y: number, text: string, align: TextItem['align']): Tex
 }
 
 /** Ends at `right`; the figure stands before it. */
-function checkLine(right: number, baseline: number): Item[] {
+function checkLine(right: number, baseline: number, words: string): Item[] {
   const y = baseline - sizes.foot * 0.32;
   const from = right - CHECK_MM;
   return [
-    note(from - 2, baseline, '50 mm when printed at full size', 'right'),
+    note(from - 2, baseline, words, 'right'),
     {
       kind: 'path',
       steps: [

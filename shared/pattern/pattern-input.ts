@@ -2,6 +2,7 @@
 import type { Chart } from '../chart/chart.ts';
 import type { Design } from '../design/design.ts';
 import type { PatternPart } from '../design/pattern-schema.ts';
+import type { Edition } from '../design/schema.ts';
 import type { Materials } from '../materials/materials.ts';
 import type { Plan } from '../tying/plan.ts';
 import type { Units } from '../units/units.ts';
@@ -23,6 +24,8 @@ export interface PatternInput {
   readonly copy?: Copy;
   /** Absent: nobody is named but the design's designer. */
   readonly imprint?: Imprint;
+  /** The edition that this is; null or absent: none was published, or the design has gone on since. */
+  readonly edition?: Pick<Edition, 'number' | 'date' | 'errata'> | null;
 }
 
 export interface PatternContext extends Required<PatternInput> {
