@@ -8,6 +8,7 @@ import { createRequire } from 'node:module';
 import { pathToFileURL } from 'node:url';
 import * as fontkit from 'fontkit';
 import { faceFiles, type TextFace } from '../../shared/pattern/faces/face-files.ts';
+import { type Kerning, kerningOf } from './kerning.ts';
 
 /** Blocks of Unicode that names are written in: Latin, Greek and Cyrillic with all extensions, marks and signs. */
 const blocks: readonly (readonly [number, number])[] = [
@@ -36,7 +37,13 @@ export interface FaceMeasures {
   /** Advance of the mark that is drawn for a character that the face lacks. */
   missing: number;
   runs: number[][];
+  kerning: Kerning;
+  /** Letters that are drawn as one, and what it takes. */
+  ligatures: Record<string, number>;
 }
+
+/** The ligatures of Latin text; a face has them or not. */
+const ligatures = ['ffi', 'ffl', 'ff', 'fi', 'fl'];
 
 export function measureFaces(): Record<TextFace, FaceMeasures> {
   const require = createRequire(import.meta.url);
@@ -48,12 +55,26 @@ export function measureFaces(): Record<TextFace, FaceMeasures> {
 }
 
 export function measuresText(): string {
-  const faces = Object.entries(measureFaces()).map(([face, { runs, ...rest }]) => {
+  const faces = Object.entries(measureFaces()).map(([face, { runs, kerning, ...rest }]) => {
     const lines = runs.map((run) => `      ${JSON.stringify(run)}`).join(',\n');
     const head = JSON.stringify(rest).slice(1, -1);
-    return `  ${JSON.stringify(face)}: {\n    ${head},\n    "runs": [\n${lines}\n    ]\n  }`;
+    const pairs = Object.entries(kerning).map(
+      ([name, list]) => `      "${name}": [\n${linesOf(list)}\n      ]`,
+    );
+    return [
+      `  ${JSON.stringify(face)}: {`,
+      `    ${head},`,
+      '    "kerning": {',
+      `${pairs.join(',\n')}`,
+      '    },',
+      `    "runs": [\n${lines}\n    ]\n  }`,
+    ].join('\n');
   });
   return `{\n${faces.join(',\n')}\n}\n`;
+}
+
+function linesOf(list: readonly unknown[]): string {
+  return list.map((each) => `        ${JSON.stringify(each)}`).join(',\n');
 }
 
 function measureFace(path: string): FaceMeasures {
@@ -76,6 +97,19 @@ function measureFace(path: string): FaceMeasures {
     capHeight: thousandths(font.capHeight),
     missing: thousandths(font.getGlyph(0).advanceWidth),
     runs,
+    kerning: kerningOf(
+      font,
+      runs.flatMap(([first, ...rest]) => rest.map((_, i) => first! + i)),
+    ),
+    ligatures: Object.fromEntries(
+      ligatures
+        .map((letters) => font.layout(letters))
+        .filter(({ glyphs }) => glyphs.length === 1)
+        .map(({ glyphs, advanceWidth }) => [
+          String.fromCodePoint(...glyphs[0]!.codePoints),
+          thousandths(advanceWidth),
+        ]),
+    ),
   };
 }
 

@@ -5,20 +5,19 @@
  * The file follows PDF/A-2b (ISO 19005-2), or PDF/A-3b where a design is attached, and PDF/UA-1 (ISO 14289-1); it says so
  * only where its structure does. `tests/unit/services/pattern-standards.test.ts` reads files back clause by clause.
  */
-import { readFileSync } from 'node:fs';
 import { setImmediate } from 'node:timers/promises';
 import PDFDocument from 'pdfkit';
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
 import { imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
-import type { Face, PatternDocument } from '../../../shared/pattern/page.ts';
+import type { PatternDocument } from '../../../shared/pattern/page.ts';
 import { plainItems } from '../../../shared/pattern/plain-items.ts';
-import { facePath } from './face-path.ts';
+import { embedFaces } from './pdf/faces.ts';
 import { newOutline } from './pdf/outline.ts';
 import { embedImages } from './pdf/pdf-images.ts';
-import { type EmbeddedFace, insideOf, type PdfInside, type PdfRef } from './pdf/pdf-inside.ts';
+import { insideOf, type PdfInside, type PdfRef } from './pdf/pdf-inside.ts';
 import { POINTS_PER_MM, pageDestination, tellPages } from './pdf/tell-pages.ts';
 import { xmpOf } from './pdf/xmp.ts';
-import { type PdfPenOptions, pdfPen } from './pdf-pen.ts';
+import { pdfPen } from './pdf-pen.ts';
 
 export interface WritePdfOptions {
   /** Stands in the file as the day it was made. */
@@ -52,7 +51,8 @@ export async function writePatternPdf(
   // A tree of names that is all root has no limits: ISO 32000-1, table 36.
   inside._root.data.Names.data.Dests.limits = false;
   const images = await embedImages(pdf, document.pages.flatMap(imagesOn), onNotice);
-  const books = { face: faceBook(pdf), opacityName: opacityBook(inside), imageName: images.nameOn };
+  const faces = embedFaces(pdf);
+  const books = { face: faces.use, opacityName: opacityBook(inside), imageName: images.nameOn };
   const telling = tellPages(pdf);
   const outline = newOutline(inside, document.pages);
   const linked = linkedPages(document);
@@ -72,6 +72,7 @@ export async function writePatternPdf(
   }
   const { keepsRules } = telling.end();
   outline.end();
+  faces.end();
   if (attached) attach(pdf, attached, date);
   endWithMetadata(inside, document, {
     date,
@@ -143,24 +144,6 @@ function linkedPages({ pages }: PatternDocument): Set<number> {
     plainItems(items).map((item) => (item.kind === 'text' ? item.link : undefined)),
   );
   return new Set(links.filter((page) => page !== undefined));
-}
-
-/** Each face is read and embedded once, when a page first uses it, and put among the resources of the page. */
-function faceBook(pdf: PDFKit.PDFDocument): PdfPenOptions['face'] {
-  const embedded = new Map<Face, EmbeddedFace>();
-  const inside = insideOf(pdf);
-  return (face) => {
-    let font = embedded.get(face);
-    if (!font) {
-      pdf.registerFont(face, readFileSync(facePath(face))).font(face);
-      font = inside._font;
-      // What is never drawn is still listed, and PDF/UA (7.21.7) allows no character 0.
-      font.unicode[0] = [0xfffd];
-      embedded.set(face, font);
-    }
-    inside.page.fonts[font.id] ??= font.ref();
-    return font;
-  };
 }
 
 /** Graphics states by opacity, each written once and put among the resources of the pages that use it. */

@@ -1,6 +1,6 @@
 /**
- * How much room text takes, computed from the faces' own advances, so that pages can be laid out without a screen
- * or a font file. Kerning and ligatures are left out: draw without them, or allow for a line that ends a little short.
+ * How much room text takes, computed from the faces' own advances, kerning and ligatures, so that pages can be laid out
+ * without a screen or a font file, and stand as they are drawn.
  *
  * Text is measured in Unicode's composed form (NFC); what these functions give back is in that form too. A combining
  * mark that has no composed form stands over its letter and takes no room.
@@ -59,12 +59,10 @@ export function fitText(text: string, face: Face, sizeMm: number, widthMm: numbe
   const room = roomIn(widthMm, sizeMm);
   const composed = text.normalize('NFC');
   if (widthOf(composed, measures) <= room) return composed;
+  if (widthOf(ELLIPSIS, measures) > room) return '';
   let kept = '';
-  let used = widthOf(ELLIPSIS, measures);
-  if (used > room) return '';
   for (const letter of lettersOf(composed)) {
-    used += widthOf(letter, measures);
-    if (used > room) break;
+    if (widthOf(kept + letter + ELLIPSIS, measures) > room) break;
     kept += letter;
   }
   return kept.trimEnd() + ELLIPSIS;
@@ -75,12 +73,30 @@ function roomIn(widthMm: number, sizeMm: number): number {
   return (widthMm / sizeMm) * 1000 + 1e-6;
 }
 
-function widthOf(composed: string, { advances, missing }: FaceMeasures): number {
+function widthOf(composed: string, measures: FaceMeasures): number {
+  const { advances, missing, kern, ligatures } = measures;
   let width = 0;
+  let before = -1;
   for (const character of composed) {
-    width += advances.get(character.codePointAt(0)!) ?? missing;
+    const code = character.codePointAt(0)!;
+    width += (advances.get(code) ?? missing) + kern(before, code);
+    before = code;
   }
+  if (ligatures.size === 0 || !composed.includes('f')) return width;
+  for (const [letters] of composed.matchAll(LIGATURE)) width += savedBy(letters, measures);
   return width;
+}
+
+/** The ligatures that a face may have: `build/faces/measure.ts` asks for these. */
+const LIGATURE = /ff[il]?|f[il]/g;
+
+/** What letters take as one, beyond what they take side by side. */
+function savedBy(letters: string, { advances, missing, kern, ligatures }: FaceMeasures): number {
+  const drawn = ligatures.get(letters);
+  if (drawn === undefined) return 0;
+  const codes = [...letters].map((letter) => letter.codePointAt(0)!);
+  const apart = codes.map((code, i) => (advances.get(code) ?? missing) + kern(codes[i - 1] ?? -1, code));
+  return drawn - apart.reduce((sum, each) => sum + each, 0);
 }
 
 function wrapParagraph(paragraph: string, measures: FaceMeasures, room: number): string[] {
@@ -94,13 +110,14 @@ function wrapParagraph(paragraph: string, measures: FaceMeasures, room: number):
   };
   for (const word of wordsOf(paragraph)) {
     const seen = word.trimEnd();
+    used += kernBetween(line, word, measures);
     if (line !== '' && used + widthOf(seen, measures) > room) finish();
     if (line === '' && widthOf(seen, measures) > room) {
       for (const letter of lettersOf(word)) {
-        const width = widthOf(letter, measures);
-        if (line !== '' && letter.trim() !== '' && used + width > room) finish();
+        const longer = widthOf(line + letter, measures);
+        if (line !== '' && letter.trim() !== '' && longer > room) finish();
         line += letter;
-        used += width;
+        used = widthOf(line, measures);
       }
       continue;
     }
@@ -109,6 +126,11 @@ function wrapParagraph(paragraph: string, measures: FaceMeasures, room: number):
   }
   finish();
   return lines;
+}
+
+/** What is added where `after` goes on behind `before`. */
+function kernBetween(before: string, after: string, { kern }: FaceMeasures): number {
+  return before === '' ? 0 : kern(before.codePointAt(before.length - 1)!, after.codePointAt(0) ?? -1);
 }
 
 /** A space, but none that forbids a break; or a hyphen, dash or slash after a letter. */

@@ -11,6 +11,14 @@ export interface PdfRef {
 export interface EmbeddedFace extends PdfFace {
   /** By glyph of the subset, the characters that it is read as. */
   readonly unicode: number[][];
+  readonly subset: {
+    /** By glyph of the subset, the face's own number of it. */
+    readonly glyphs: readonly number[];
+  };
+  readonly font: {
+    readonly characterSet: readonly number[];
+    glyphForCodePoint(code: number): { readonly id: number };
+  };
   ref(): object;
 }
 
