@@ -9,8 +9,9 @@
 import { z } from 'zod';
 import { type Motif, motifSchema } from './chart/patch/motif.ts';
 import { limits } from './design/limits.ts';
-import { patternLanguages } from './design/pattern-schema.ts';
+import { copySchema, patternLanguages } from './design/pattern-schema.ts';
 import { referenceSchema, yarnSchema } from './design/schema.ts';
+import { type Imprint, imprintSchema } from './pattern/imprint.ts';
 import type { Result } from './result.ts';
 import { stashSchema } from './yarn/stash.ts';
 
@@ -65,6 +66,20 @@ const thumbnail = z.strictObject({
 });
 
 const stashEntries = stashSchema.shape.yarns;
+/** The schema keeps what it is given, so an imprint may be as unchangeable as our own are. */
+const imprint: z.ZodType<Imprint, Imprint> = imprintSchema;
+
+/** How one copy of a pattern is printed, and for whom. */
+const copy = z.strictObject({
+  language: copySchema.shape.language.unwrap(),
+  ink: copySchema.shape.ink.unwrap(),
+  cells: copySchema.shape.cells.unwrap(),
+  rowsForm: copySchema.shape.rowsForm.unwrap(),
+  rowsBeside: z.boolean(),
+  leftHanded: z.boolean(),
+  preparedFor: z.string().max(limits.nameChars),
+});
+
 /** The schema keeps what it is given, so a motif may be as unchangeable as our own are. */
 const motif: z.ZodType<Motif, Motif> = motifSchema;
 const motifId = motifSchema.shape.id;
@@ -220,6 +235,12 @@ export const bridge = {
     }),
   ),
 
+  /** A picture to stand as the designer's mark: at most 600 pixels a side and `limits.markBytes`; as `reference.take`. */
+  'mark.take': call(
+    z.strictObject({ picture: handle }),
+    z.strictObject({ mediaType: z.enum(['image/png', 'image/jpeg']), bytes }),
+  ),
+
   /** The yarns that the maker owns, for all designs. Problem: `newer-version`. */
   'stash.read': call(nothing, z.strictObject({ entries: stashEntries, notice })),
   /** All of them anew. */
@@ -227,6 +248,10 @@ export const bridge = {
     z.strictObject({ entries: stashEntries }),
     z.strictObject({ entries: stashEntries, notice }),
   ),
+
+  /** Who publishes the patterns, for all designs. Problem: `newer-version`. */
+  'imprint.read': call(nothing, z.strictObject({ imprint, notice })),
+  'imprint.write': call(z.strictObject({ imprint }), z.strictObject({ imprint, notice })),
 
   /** The motifs that are kept for all designs, by name. */
   'motifs.list': call(nothing, z.strictObject({ motifs: z.array(motif), notice })),
@@ -245,6 +270,8 @@ export const bridge = {
       units: z.enum(['metric', 'us', 'both']),
       /** Puts the design into the file, from which `design.ofPattern` takes it. */
       attachDesign: z.boolean().optional(),
+      /** Absent: as the design's own settings say. */
+      copy: copy.optional(),
       target: handle,
     }),
     z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),

@@ -21,6 +21,7 @@ const large = new Set([
   'picture.chart',
   'motifs.keep',
   'stash.write',
+  'imprint.write',
 ]);
 
 export function bodyLimit(verb: string): number {

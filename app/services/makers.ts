@@ -8,7 +8,7 @@ import { makeParcel } from './pattern/parcel/make-parcel.ts';
 import { lookAtPicture } from './pictures/look-at-picture.ts';
 import type { PictureSource } from './pictures/picture-bytes.ts';
 import { type PictureRequest, pictureToChart } from './pictures/picture-to-chart.ts';
-import { referencePicture } from './pictures/reference-picture.ts';
+import { markPicture, referencePicture } from './pictures/reference-picture.ts';
 
 export interface Makers {
   readonly makePattern: typeof makePattern;
@@ -17,6 +17,7 @@ export interface Makers {
   readonly makeChartPng: typeof makeChartPng;
   readonly lookAtPicture: typeof lookAtPicture;
   readonly referencePicture: typeof referencePicture;
+  readonly markPicture: typeof markPicture;
   readonly pictureToChart: (
     source: PictureSource,
     request: PictureRequest,
@@ -31,5 +32,6 @@ export const ourMakers: Makers = {
   makeChartPng,
   lookAtPicture,
   referencePicture,
+  markPicture,
   pictureToChart,
 };

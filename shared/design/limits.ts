@@ -59,6 +59,8 @@ export const limits = {
   markBytes: 300_000,
   /** Bytes of a pattern that is opened for the design inside it: the largest design, packed, and its pages. */
   patternBytes: 128 * 1024 * 1024,
+  /** Bytes of the imprint's file: the mark in base64, and some texts. */
+  imprintBytes: 1024 * 1024,
   /** Editions of one pattern: each keeps a chart and its plan in the design's file. */
   editions: 20,
   /** Errata of one edition: with more of them it is time for the next. */

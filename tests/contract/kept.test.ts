@@ -1,8 +1,10 @@
 import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { dirname, join } from 'node:path';
+import sharp from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { defaults } from '../../shared/design/defaults.ts';
 import { limits } from '../../shared/design/limits.ts';
+import { emptyImprint } from '../../shared/pattern/imprint.ts';
 import { failingFiles } from '../unit/services/safekeeping/failing-files.ts';
 import { bothHosts } from './both-hosts.ts';
 import { refusal, type TestHost, value } from './test-host.ts';
@@ -204,3 +206,59 @@ function textsOf(host: TestHost): string[] {
     .filter((each) => each.isFile())
     .map((each) => readFileSync(join(each.parentPath, each.name), 'utf8'));
 }
+
+const imprintPath = (host: TestHost) => join(host.home.config, 'imprint.json');
+
+describe.each(bothHosts)('the imprint in $name', ({ start }) => {
+  const imprint = {
+    ...emptyImprint,
+    name: 'Ada Fenn',
+    workshop: 'Fenn & Daughter',
+    contact: ['Mill Lane 3', 'ada@harrow.example'],
+    accent: '#345678',
+  };
+
+  it('is empty at first, and is kept for every pattern and every later start', async () => {
+    const host = await start();
+    expect(await value(host, 'imprint.read', {})).toEqual({ imprint: emptyImprint });
+    expect(await value(host, 'imprint.write', { imprint })).toEqual({ imprint });
+    const again = await start({ home: host.home });
+    expect(await value(again, 'imprint.read', {})).toEqual({ imprint });
+  });
+
+  it('keeps what a later Larkrow wrote beside it', async () => {
+    const host = await start();
+    writeFileSync(imprintPath(host), JSON.stringify({ ...imprint, motto: 'Slowly' }));
+    await value(host, 'imprint.write', { imprint: { ...imprint, name: 'Ada' } });
+    expect(JSON.parse(readFileSync(imprintPath(host), 'utf8'))).toMatchObject({
+      name: 'Ada',
+      motto: 'Slowly',
+    });
+  });
+
+  it('that is damaged is set aside, and said so', async () => {
+    const host = await start();
+    writeFileSync(imprintPath(host), '{ "format": "larkrow-imprint", "version": 1, ');
+    const read = await value(host, 'imprint.read', {});
+    expect(read.imprint).toEqual(emptyImprint);
+    expect(read.notice).toContain('imprint');
+    expect(readdirSync(host.home.config).some((name) => name.includes('damaged'))).toBe(true);
+  });
+
+  it('takes a mark that is light enough to stand in every copy', async () => {
+    const host = await start();
+    const noise = Uint8Array.from({ length: 900 * 700 * 4 }, (_, i) => (i * 2_654_435_761) >>> 13);
+    const png = await sharp(noise, { raw: { width: 900, height: 700, channels: 4 } })
+      .png()
+      .toBuffer();
+    const { handle } = await value(host, 'picture.take', { name: 'mark.png', bytes: new Uint8Array(png) });
+    const mark = await value(host, 'mark.take', { picture: handle });
+    expect(mark.mediaType).toBe('image/png');
+    expect(mark.bytes.length).toBeLessThanOrEqual(limits.markBytes);
+    const kept = {
+      ...imprint,
+      mark: { mediaType: mark.mediaType, base64: Buffer.from(mark.bytes).toString('base64') },
+    };
+    expect((await value(host, 'imprint.write', { imprint: kept })).imprint).toEqual(kept);
+  });
+});

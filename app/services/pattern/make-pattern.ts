@@ -1,22 +1,26 @@
 /** From a design to the bytes of its pattern: the one way for the command line and both hosts. */
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
-import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
-import { materialsOf } from '../../../shared/materials/tally.ts';
+import { type Copy, copyOf } from '../../../shared/pattern/copy.ts';
+import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { DESIGN_ENDING, stemFor } from '../names/file-name.ts';
 import { type AttachedDesign, writePatternPdf } from './draw-pdf.ts';
-import { planWithPauses } from './plan-with-pauses.ts';
+import { tieCopy } from './tie-copy.ts';
 
 export interface MakePatternOptions {
   readonly paper: Paper;
   readonly units: Units;
   /** The day that the pattern carries. */
   readonly date: Date;
+  /** Absent: as the design's own settings say. */
+  readonly copy?: Copy;
+  /** Absent: nobody is named but the design's designer. */
+  readonly imprint?: Imprint;
   /** Puts the design into the file, so that it can be opened from it. For the maker; a buyer gets none. */
   readonly attachDesign?: boolean;
   readonly signal?: CancelSignal;
@@ -34,12 +38,11 @@ export interface MadePattern {
 export async function makePattern(design: Design, options: MakePatternOptions): Promise<Result<MadePattern>> {
   const { paper, units, signal, onProgress } = options;
   onProgress?.({ done: 0, what: 'Planning the strands' });
-  const chart = flatten(design);
-  const plan = await planWithPauses(design, chart, signal);
-  if (!plan) return cancelled();
-  if (!plan.ok) return plan;
-  const materials = materialsOf(design, chart, plan.value);
-  const document = layOutPattern({ design, chart, plan: plan.value, materials, paper, units });
+  const { copy = copyOf(design), imprint = emptyImprint } = options;
+  const tied = await tieCopy(design, copy, signal);
+  if (!tied) return cancelled();
+  if (!tied.ok) return tied;
+  const document = layOutPattern({ ...tied.value, paper, units, copy, imprint });
   const notices = [...document.notices];
   const bytes = await writePatternPdf(document, {
     ...options,

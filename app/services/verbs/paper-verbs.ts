@@ -4,13 +4,14 @@ import { readDesign } from '../../../shared/design/read-design.ts';
 import { good, problem } from '../../../shared/result.ts';
 import { cancelled } from '../answer.ts';
 import type { Call, Handlers } from '../handlers.ts';
+import { readImprint } from '../kept/keep-imprint.ts';
 import type { Studio } from '../studio.ts';
 import { saveTo } from './save-to.ts';
 import { takenPictures } from './taken-pictures.ts';
 
 type PaperVerb = Extract<
   keyof Handlers,
-  `picture.${string}` | 'reference.take' | 'pattern.save' | 'labels.save' | 'png.save'
+  `picture.${string}` | 'reference.take' | 'mark.take' | 'pattern.save' | 'labels.save' | 'png.save'
 >;
 
 export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
@@ -38,17 +39,27 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
       const made = await makers.referencePicture(source.value);
       return made.ok ? good({ name: taken.nameOf(picture).slice(0, limits.nameChars), ...made.value }) : made;
     },
-    'pattern.save': async ({ text, paper, units, attachDesign = false, target }, call) => {
+    'mark.take': async ({ picture }) => {
+      const source = await taken.sourceOf(picture);
+      if (!source.ok) return source;
+      const made = await makers.markPicture(source.value);
+      return made.ok ? good({ mediaType: made.value.mediaType, bytes: made.value.bytes }) : made;
+    },
+    'pattern.save': async ({ text, paper, units, copy, attachDesign = false, target }, call) => {
       const design = readDesign(text);
       if (!design.ok) return design;
       // A target that can't be used is told before the work, not after it.
       const held = await studio.reach(target, 'pattern');
       if (!held.ok) return held;
+      const kept = await studio.inTurn('imprint', () => readImprint(studio.files, studio.home.config));
+      if (!kept.ok) return kept;
       const made = await makers.makePattern(design.value, {
         paper,
         units,
+        imprint: kept.value.imprint,
         attachDesign,
         date: now(),
+        ...(copy && { copy }),
         ...call,
       });
       if (!made.ok) return made;

@@ -2,10 +2,10 @@
 import { basename } from 'node:path';
 import type { Answer, Args } from '../../../shared/bridge.ts';
 import { readDesign } from '../../../shared/design/read-design.ts';
-import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { cancelled } from '../answer.ts';
 import type { Handlers } from '../handlers.ts';
+import { readImprint } from '../kept/keep-imprint.ts';
 import type { MadeParcel } from '../pattern/parcel/make-parcel.ts';
 import { writeParcelFolder } from '../pattern/parcel/write-parcel-folder.ts';
 import { zipOf } from '../pattern/parcel/zip.ts';
@@ -21,8 +21,11 @@ export function parcelVerbs(studio: Studio): Pick<Handlers, 'parcel.save'> {
       // A target that can't be used is told before the work, not after it.
       const held = await studio.reach(target, as === 'archive' ? 'parcel' : 'folder');
       if (!held.ok) return held;
+      const kept = await studio.inTurn('imprint', () => readImprint(studio.files, studio.home.config));
+      if (!kept.ok) return kept;
+      const { imprint } = kept.value;
       const date = now();
-      const made = await makers.makeParcel(design.value, { ...wishes, imprint: emptyImprint, date, ...call });
+      const made = await makers.makeParcel(design.value, { ...wishes, imprint, date, ...call });
       if (!made.ok) return made;
       if (call.signal.aborted) return cancelled;
       return as === 'archive'

@@ -5,6 +5,7 @@ import type { Handlers } from '../handlers.ts';
 import type { Studio } from '../studio.ts';
 import { designVerbs } from './design-verbs.ts';
 import { folderVerbs } from './folder-verbs.ts';
+import { imprintVerbs } from './imprint-verbs.ts';
 import { motifVerbs } from './motif-verbs.ts';
 import { paperVerbs } from './paper-verbs.ts';
 import { parcelVerbs } from './parcel-verbs.ts';
@@ -39,6 +40,7 @@ export function studioHandlers(studio: Studio): Handlers {
     ...paperVerbs(studio),
     ...parcelVerbs(studio),
     ...stashVerbs(studio),
+    ...imprintVerbs(studio),
     ...motifVerbs(studio),
   };
 }

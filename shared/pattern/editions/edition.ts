@@ -14,6 +14,7 @@ import { good, problem, type Result } from '../../result.ts';
 import { publishedPlan } from '../../tying/assemble-plan.ts';
 import { keepPlan, planKept } from '../../tying/kept-plan.ts';
 import type { Plan } from '../../tying/plan.ts';
+import { changesSince } from './changes-since.ts';
 
 export type EditionEdit = Extract<SetField, { field: 'editions' }>;
 
@@ -99,8 +100,28 @@ export function editionAgain(design: Design, { made, number }: Edition): Result<
   return good({ design: then, chart, plan: publishedPlan(plan.value, chartHash(chartJson(then, chart))) });
 }
 
+/**
+ * The latest edition, where the design is still what it was made of, with the plan that it was published with; null where the
+ * design has gone on since. `chart` is the design's own.
+ */
+export function editionInForce(
+  design: Design,
+  chart: Chart,
+): { readonly edition: Edition; readonly plan: Plan } | null {
+  const edition = design.editions?.at(-1);
+  if (!edition) return null;
+  const now = { ...fieldsOf(design, chart), plan: edition.made.plan };
+  if (changesSince(edition.made, now).length > 0) return null;
+  const again = editionAgain(design, edition);
+  return again.ok ? { edition, plan: again.value.plan } : null;
+}
+
 /** What the pattern is made of now, as an edition keeps it. */
 export function madeOf(design: Design, chart: Chart, plan: Plan): Edition['made'] {
+  return { ...fieldsOf(design, chart), plan: keepPlan(plan, chart) };
+}
+
+function fieldsOf(design: Design, chart: Chart): Omit<Edition['made'], 'plan'> {
   const { title, designer, startCorner, columns, cord, dowel, fringe, swatches } = design;
   const { tying, yarnMargin, ground, yarns } = design;
   return {
@@ -119,6 +140,5 @@ export function madeOf(design: Design, chart: Chart, plan: Plan): Edition['made'
     chart: Array.from({ length: chart.rows }, (_, row) =>
       writeRow(chart.cells.subarray(row * columns, (row + 1) * columns)),
     ),
-    plan: keepPlan(plan, chart),
   };
 }

@@ -3,12 +3,9 @@
  * both sizes; pictures for the shop; the text of the listing. The strands are planned once for each hand.
  */
 import { setImmediate } from 'node:timers/promises';
-import type { CancelSignal } from '../../../../shared/bridge.ts';
-import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
 import type { Language } from '../../../../shared/design/pattern-schema.ts';
-import { materialsOf } from '../../../../shared/materials/tally.ts';
-import { copyOf, designForCopy } from '../../../../shared/pattern/copy.ts';
+import { copyOf } from '../../../../shared/pattern/copy.ts';
 import type { Imprint } from '../../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import type { PatternDocument } from '../../../../shared/pattern/page.ts';
@@ -20,14 +17,13 @@ import {
   shopPictures,
   shopSizesPx,
 } from '../../../../shared/pattern/parcel/shop-pictures.ts';
-import type { PatternInput } from '../../../../shared/pattern/pattern-input.ts';
 import { parcelWords } from '../../../../shared/pattern/words/parcel-words.ts';
 import { good, problem, type Result } from '../../../../shared/result.ts';
 import { stemFor } from '../../names/file-name.ts';
 import { writePatternPdf } from '../draw-pdf.ts';
 import { drawPng } from '../draw-png.ts';
 import type { MakePatternOptions } from '../make-pattern.ts';
-import { planWithPauses } from '../plan-with-pauses.ts';
+import { type TiedCopy, tieCopy } from '../tie-copy.ts';
 import { drawPagesPicture } from './pages-picture.ts';
 import type { NamedFile } from './zip.ts';
 
@@ -47,9 +43,6 @@ export interface MadeParcel {
   readonly notices: readonly string[];
 }
 
-/** What a copy is made from, but for how it is printed: one for each hand. */
-type Tied = Pick<PatternInput, 'design' | 'chart' | 'plan' | 'materials'>;
-
 /** Problems: those of the plan; `cancelled`. */
 export async function makeParcel(design: Design, options: MakeParcelOptions): Promise<Result<MadeParcel>> {
   const { imprint, languages, bothHands, preparedFor, units, signal, onProgress } = options;
@@ -60,14 +53,17 @@ export async function makeParcel(design: Design, options: MakeParcelOptions): Pr
   const notices = new Set<string>();
   const jobs = copies.length + pictureCount + languages.length;
   const tell = (name: string) => onProgress?.({ done: files.length / jobs, what: name });
-  const tied = new Map<boolean, Tied>();
+  /** One for each hand. */
+  const tied = new Map<boolean, TiedCopy>();
   let shown: PatternDocument | null = null;
   for (const each of copies) {
     const name = `${fileNameOf(title, each, languages)}.pdf`;
     tell(name);
-    const made = await tieOnce(tied, designForCopy(design, each.copy), each.copy.leftHanded, signal);
+    const before = tied.get(each.copy.leftHanded);
+    const made = before ? good(before) : await tieCopy(design, each.copy, signal);
     if (!made) return cancelled;
     if (!made.ok) return made;
+    tied.set(each.copy.leftHanded, made.value);
     const document = layOutPattern({ ...made.value, paper: each.paper, units, copy: each.copy, imprint });
     shown ??= document;
     for (const notice of document.notices) notices.add(notice);
@@ -106,22 +102,4 @@ const cancelled = problem('cancelled', 'Nothing was written, because it was canc
 
 function fileNameOf(title: string, { copy, words }: CopyForSale, languages: readonly Language[]): string {
   return [title, words, ...(languages.length > 1 ? [copy.language] : [])].join(', ');
-}
-
-/** Null where it was cancelled. */
-async function tieOnce(
-  tied: Map<boolean, Tied>,
-  design: Design,
-  leftHanded: boolean,
-  signal: CancelSignal | undefined,
-): Promise<Result<Tied> | null> {
-  const before = tied.get(leftHanded);
-  if (before) return good(before);
-  const chart = flatten(design);
-  const plan = await planWithPauses(design, chart, signal);
-  if (!plan) return null;
-  if (!plan.ok) return plan;
-  const made = { design, chart, plan: plan.value, materials: materialsOf(design, chart, plan.value) };
-  tied.set(leftHanded, made);
-  return good(made);
 }
