@@ -5,8 +5,9 @@ import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 
-export function carePage({ sheet, materials, units }: PatternContext): Draft[] {
-  const flow = newFlow(sheet, 'Cautions and care');
+export function carePage(context: PatternContext): Draft[] {
+  const { materials, units } = context;
+  const flow = newFlow(context, 'Cautions and care');
   heading(flow, 'Take care');
   list(flow, [...cautions, hangingUp(formatMass(materials.totals.massG, units, { enough: true }))]);
   heading(flow, 'Care');

@@ -7,12 +7,22 @@ import { joinedLines, textWidthMm, wrapText } from './faces/measure-text.ts';
 import { type LabelStyle, label } from './label.ts';
 import type { Face, GroupItem, Item, Structure } from './page.ts';
 import type { Draft } from './page-foot.ts';
-import { type Area, bodyOf, type Sheet } from './papers.ts';
+import { FIRST_HEAD_MM, firstHead, LATER_HEAD_MM, laterHead } from './page-head.ts';
+import { type Area, bodyOf } from './papers.ts';
+import type { PatternContext } from './pattern-input.ts';
 import { plainItems } from './plain-items.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { footWords } from './words/foot-words.ts';
+
+/** What all pages of a flow share. */
+export type FlowContext = Pick<PatternContext, 'sheet' | 'accent'> & {
+  readonly copy: Pick<PatternContext['copy'], 'language'>;
+};
 
 export interface Flow {
   readonly area: Area;
+  /** Of the marks of lists. */
+  readonly accent: string;
   /** Where the next thing goes. */
   y: number;
   /** Where matter begins on the pages after the first. */
@@ -32,7 +42,8 @@ export interface Flow {
 }
 
 /** `title` stands large on the first page, and small with 'continued' on the others. */
-export function newFlow(sheet: Sheet, title: string): Flow {
+export function newFlow({ sheet, accent, copy }: FlowContext, title: string): Flow {
+  const later = footWords[copy.language].continued(title);
   const area = bodyOf(sheet);
   const pages: Item[][] = [];
   let ids = 0;
@@ -40,8 +51,9 @@ export function newFlow(sheet: Sheet, title: string): Flow {
   let entry = '';
   const flow: Flow = {
     area,
+    accent,
     y: 0,
-    laterTop: area.y + 10,
+    laterTop: area.y + LATER_HEAD_MM,
     nextPage: begin,
     need(heightMm) {
       if (flow.y + heightMm > area.y + area.height && flow.y > topOf(pages.length)) begin();
@@ -59,23 +71,14 @@ export function newFlow(sheet: Sheet, title: string): Flow {
       pages.at(-1)!.push(group('list', [group('entry', [part], entry)], list!));
     },
     newId: () => `${title} ${++ids}`,
-    drafts: () => pages.map((items, i) => ({ sheet, title: i === 0 ? title : `${title}, continued`, items })),
+    drafts: () => pages.map((items, i) => ({ sheet, title: i === 0 ? title : later, items })),
   };
-  const topOf = (page: number) => area.y + (page <= 1 ? 17 : 10);
+  const topOf = (page: number) => area.y + (page <= 1 ? FIRST_HEAD_MM : LATER_HEAD_MM);
   function begin() {
     pages.push([]);
     flow.y = topOf(pages.length);
-    const first = pages.length === 1;
-    pages.at(-1)!.push(
-      first
-        ? label(area.x, area.y + 9, title, { face: 'serif-bold', sizeMm: sizes.pageTitle, role: 'title' })
-        : label(area.x, area.y + 4, `${title}, continued`, {
-            face: 'serif-bold',
-            sizeMm: sizes.heading,
-            color: inks.soft,
-            role: 'again',
-          }),
-    );
+    const head = pages.length === 1 ? firstHead(area, title, accent) : laterHead(area, later, accent);
+    pages.at(-1)!.push(...head);
   }
   begin();
   return flow;
@@ -120,7 +123,7 @@ export function paragraph(flow: Flow, text: string, style: ParagraphStyle = {}):
     const look: LabelStyle = { face, sizeMm, color, ...(joined[i] && { joined: true }) };
     if (!mark) flow.put(label(x, flow.y, line, { ...look, ...(i === 0 && { role: 'paragraph' }) }));
     else {
-      const markLook = { ...look, face: 'serif-bold', color: inks.accent } as const;
+      const markLook = { ...look, face: 'serif-bold', color: flow.accent } as const;
       if (i === 0) flow.putInEntry('mark', label(flow.area.x, flow.y, mark, markLook));
       flow.putInEntry('body', label(x, flow.y, line, look));
     }

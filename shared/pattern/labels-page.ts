@@ -8,7 +8,7 @@ import type { Bundle, Bundles } from '../materials/bundles/bundles.ts';
 import { formatLength } from '../units/length.ts';
 import { counted } from './counted.ts';
 import { fitText, wrapText } from './faces/measure-text.ts';
-import { newFlow, paragraph } from './flow.ts';
+import { type FlowContext, newFlow, paragraph } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
@@ -16,11 +16,11 @@ import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
 
-export type LabelsContext = Pick<PatternContext, 'design' | 'sheet' | 'units' | 'cellInks' | 'printer'>;
+export type LabelsContext = Pick<PatternContext, 'design' | 'units' | 'cellInks' | 'printer'> & FlowContext;
 
 /** No page where nothing is cut. */
 export function labelsPages(context: LabelsContext, { bundles }: Bundles): Draft[] {
-  const flow = newFlow(context.sheet, 'Labels for bundles');
+  const flow = newFlow(context, 'Labels for bundles');
   paragraph(flow, introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
   const width = flow.area.width / COLUMNS;
   const labels = bundles.flatMap((bundle) => splitOverLabels(bundle, width - 2 * PADDING_MM));

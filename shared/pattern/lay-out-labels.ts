@@ -8,6 +8,7 @@ import type { PatternDocument } from './page.ts';
 import { finishPage } from './page-foot.ts';
 import { type Paper, papers } from './papers.ts';
 import { newPrinter } from './printable.ts';
+import { inks } from './style.ts';
 
 export interface LabelsInput {
   readonly design: Design;
@@ -19,7 +20,15 @@ export interface LabelsInput {
 /** Without a page where no knot is tied. */
 export function layOutLabels({ design, bundles, paper, units }: LabelsInput): PatternDocument {
   const printer = newPrinter();
-  const context = { design, units, printer, sheet: papers[paper], cellInks: cellInks(design.yarns) };
+  const context = {
+    design,
+    units,
+    printer,
+    sheet: papers[paper],
+    cellInks: cellInks(design.yarns),
+    accent: inks.accent,
+    copy: { language: 'en' as const },
+  };
   const drafts = labelsPages(context, bundles);
   const title = printer.printable(design.title);
   return {

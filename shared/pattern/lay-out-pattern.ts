@@ -5,6 +5,7 @@
 
 import { type PatternPart, patternParts } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
+import { accentOf } from './accent.ts';
 import { cellInks } from './cell-inks.ts';
 import { copyOf } from './copy.ts';
 import { emptyImprint } from './imprint.ts';
@@ -21,11 +22,13 @@ import { footWords } from './words/foot-words.ts';
 export function layOutPattern(input: PatternInput): PatternDocument {
   const printer = newPrinter();
   const { design, materials } = input;
+  const imprint = input.imprint ?? emptyImprint;
   const context: PatternContext = {
     copy: copyOf(design),
-    imprint: emptyImprint,
     edition: null,
     ...input,
+    imprint,
+    accent: accentOf({ design, materials, imprint }),
     sheet: papers[input.paper],
     cellInks: cellInks(design.yarns),
     printer,

@@ -20,7 +20,7 @@ import { inks, sizes } from './style.ts';
 const enough = { enough: true } as const;
 
 export function materialsPages(context: PatternContext): Draft[] {
-  const flow = newFlow(context.sheet, 'Materials');
+  const flow = newFlow(context, 'Materials');
   paragraph(flow, basis(context), { color: inks.soft, sizeMm: sizes.note, after: 0 });
   yarns(flow, context);
   cord(flow, context);

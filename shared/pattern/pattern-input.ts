@@ -30,6 +30,8 @@ export interface PatternInput {
 
 export interface PatternContext extends Required<PatternInput> {
   readonly sheet: Sheet;
+  /** The one colour of rules, marks and numbers, as #rrggbb: dark enough to be read on paper. */
+  readonly accent: string;
   readonly cellInks: CellsItem['inks'];
   readonly printer: Printer;
 }

@@ -8,7 +8,7 @@ import type { PatternContext } from './pattern-input.ts';
 import { sizes } from './style.ts';
 
 export function readingPage(context: PatternContext, chartPages: number): Draft[] {
-  const flow = newFlow(context.sheet, 'How to read the chart and tie it');
+  const flow = newFlow(context, 'How to read the chart and tie it');
   heading(flow, 'The chart');
   list(flow, aboutTheChart(context, chartPages));
   heading(flow, 'Order of work');

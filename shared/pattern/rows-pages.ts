@@ -27,7 +27,7 @@ const AFTER_TENTH_MM = 3.6;
 const NAME_CHARS = 28;
 
 export function rowsPages(context: PatternContext): Draft[] {
-  const flow = newFlow(context.sheet, 'Written rows');
+  const flow = newFlow(context, 'Written rows');
   const names = rowNames(context);
   paragraph(flow, introduction(names.shortened), { color: inks.soft, sizeMm: sizes.note, after: 3 });
   const rows = writtenRows(context.chart, names.byId);

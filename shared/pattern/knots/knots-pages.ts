@@ -32,10 +32,11 @@ const GAP_MM = 5;
 /** Below a line of drawings, before the next. */
 const AFTER_MM = 6;
 
-export function knotsPages({ sheet, chart }: PatternContext): Draft[] {
+export function knotsPages(context: PatternContext): Draft[] {
+  const { chart } = context;
   const towards: Towards = chart.startCorner === 'top-left' ? 'right' : 'left';
   const back: Towards = towards === 'right' ? 'left' : 'right';
-  const flow = newFlow(sheet, 'The knots explained');
+  const flow = newFlow(context, 'The knots explained');
   paragraph(
     flow,
     `Seen from the front. Row 1 of this pattern goes to the ${towards}, and the drawings follow it. A row that goes to the ${back} is tied the same way, in a mirror.`,
@@ -66,7 +67,7 @@ function line(flow: Flow, columns: 3 | 4, lessons: readonly KnotLesson[]): void 
     flow.put(...headOf(title, left, left + steps.length * (column + GAP_MM) - GAP_MM, flow.y));
     steps.forEach((step, i) => {
       flow.put(
-        ...stepOf(step, steps.length > 1 ? String(i + 1) : '', {
+        ...stepOf(step, steps.length > 1 ? String(i + 1) : '', flow.accent, {
           x: left + i * (column + GAP_MM),
           y: flow.y + HEAD_MM,
           width: column,
@@ -108,6 +109,7 @@ function wrapped(sentence: string, column: number): string[] {
 function stepOf(
   { picture, sentence, alt }: KnotStep,
   number: string,
+  accent: string,
   { x, y, width }: { x: number; y: number; width: number },
 ): Item[] {
   const items: PlainItem[] = drawPicture(picture, x + width / 2, y);
@@ -120,7 +122,7 @@ function stepOf(
           label(x, from + sizes.note * 1.1, number, {
             face: 'serif-bold',
             sizeMm: sizes.note,
-            color: inks.accent,
+            color: accent,
             role: 'paragraph',
           }),
         ]),
