@@ -7,6 +7,7 @@
 import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE } from '../design/codes.ts';
 import { label } from './label.ts';
+import { liftMarks } from './lift-marks.ts';
 import type { CellsItem, Item, PathItem, PathStep, TextItem } from './page.ts';
 import type { Stretch } from './split-chart.ts';
 import { inks, NUMBER_MM, ruleMm } from './style.ts';
@@ -23,6 +24,10 @@ export interface ChartBlock {
   readonly cellInks: CellsItem['inks'];
   /** Em of the numbers: `NUMBER_MM` where absent. */
   readonly numberMm?: number;
+  /** Whether cords to be lifted are marked. */
+  readonly lifts?: boolean;
+  /** The block in words, for those who can't see it. */
+  readonly alt?: string;
 }
 
 /** Room that the numbers of rows take at either side of the cells, in mm. */
@@ -45,6 +50,7 @@ export function drawChartBlock(block: ChartBlock): Item[] {
     bareMarks(block),
     ...repeatedVeil(block),
     ...rules(block),
+    ...(block.lifts ? liftMarks(block) : []),
     ...cordNumbers(block, block.numberMm ?? NUMBER_MM),
     ...rowNumbers(block, rowNumberMm, everyRow),
   ];
@@ -59,7 +65,7 @@ function heightOf({ down, cellHeight }: ChartBlock): number {
 }
 
 function cells(block: ChartBlock): CellsItem {
-  const { chart, x, y, cellWidth, cellHeight, across, down, cellInks } = block;
+  const { chart, x, y, cellWidth, cellHeight, across, down, cellInks, alt } = block;
   const columns = across.end - across.first;
   const rows = down.end - down.first;
   const codes = new Uint8Array(columns * rows);
@@ -78,8 +84,18 @@ function cells(block: ChartBlock): CellsItem {
     codes,
     inks: cellInks,
     symbolMm: Math.min(cellWidth, cellHeight),
-    alt: `Chart, rows ${down.first + 1} to ${down.end}, cords ${across.first + 1} to ${across.end}. The written rows tell the same in words.`,
+    ...(alt !== undefined && { alt }),
   };
+}
+
+/** The whole chart too small for symbols, as on a map of its pages. */
+export function drawSmallChart({
+  chart,
+  ...place
+}: Pick<ChartBlock, 'chart' | 'x' | 'y' | 'cellWidth' | 'cellHeight' | 'cellInks'>): CellsItem {
+  const { cellInks, ...rest } = place;
+  const { columns, rows, cells: codes } = chart;
+  return { kind: 'cells', ...rest, columns, rows, codes, inks: cellInks };
 }
 
 /** The open diamond of a bare cell, around its middle; `size` is that of the cell. */

@@ -5,7 +5,8 @@ import { textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item, PathStep, TextItem } from './page.ts';
 import type { Split, Stretch } from './split-chart.ts';
-import { inks, sizes } from './style.ts';
+import { inks } from './style.ts';
+import type { Side } from './words/chart-words.ts';
 
 /** Page numbers of the pages around this one; 0 where there is none. */
 export interface Neighbours {
@@ -15,17 +16,15 @@ export interface Neighbours {
   readonly below: number;
 }
 
-export function neighboursInWords({ left, right, above, below }: Neighbours): string {
-  const sides = [
-    [left, 'at the left'],
-    [right, 'at the right'],
-    [above, 'above'],
-    [below, 'below'],
-  ] as const;
-  return sides
-    .filter(([page]) => page > 0)
-    .map(([page, side], i) => (i === 0 ? `page ${page} joins ${side}` : `page ${page} ${side}`))
-    .join(', ');
+/** Those that are there, in the order in which they are told. */
+export function neighbourList({ left, right, above, below }: Neighbours): [side: Side, page: number][] {
+  const sides: [Side, number][] = [
+    ['left', left],
+    ['right', right],
+    ['above', above],
+    ['below', below],
+  ];
+  return sides.filter(([, page]) => page > 0);
 }
 
 interface Placed {
@@ -34,18 +33,25 @@ interface Placed {
   readonly across: Stretch;
   readonly down: Stretch;
   readonly split: Split;
+  /** 'joins page 6'. */
+  readonly joins: (page: number) => string;
+  readonly sizeMm: number;
+  /** Em of the cords' numbers, which lie between the marks and the cells. */
+  readonly numberMm: number;
 }
 
 /** 'joins page 6' outside the numbers, at the corner or middle next to that page. */
-export function joinMarks(pages: Neighbours, { x, y, across, down, split }: Placed): Item[] {
+export function joinMarks(pages: Neighbours, placed: Placed): Item[] {
+  const { x, y, across, down, split, joins, sizeMm, numberMm } = placed;
+  const numbersMm = cordNumbersMm(numberMm);
   const width = (across.end - across.first) * split.cellWidth;
   const height = (down.end - down.first) * split.cellHeight;
-  const aboveY = y - cordNumbersMm() - 1.4;
-  const belowY = y + height + cordNumbersMm() + sizes.small + 0.4;
+  const aboveY = y - numbersMm - sizeMm * 0.5;
+  const belowY = y + height + numbersMm + sizeMm * 1.15;
   const text = (page: number, at: number, baseline: number, align: TextItem['align']): Item =>
-    label(at, baseline, `joins page ${page}`, {
+    label(at, baseline, joins(page), {
       face: 'sans-bold',
-      sizeMm: sizes.small,
+      sizeMm,
       color: inks.accent,
       align,
       role: 'aside',
@@ -57,7 +63,7 @@ export function joinMarks(pages: Neighbours, { x, y, across, down, split }: Plac
     strokeMm: 0.3,
     cap: 'round',
   });
-  const level = sizes.small * 0.32;
+  const level = sizeMm * 0.32;
   const items: Item[] = [];
   for (const baseline of [aboveY, belowY]) {
     if (pages.left) {
@@ -77,7 +83,7 @@ export function joinMarks(pages: Neighbours, { x, y, across, down, split }: Plac
   ] as const) {
     if (!page) continue;
     const middle = x + width / 2;
-    const half = textWidthMm(`joins page ${page}`, 'sans-bold', sizes.small) / 2;
+    const half = textWidthMm(joins(page), 'sans-bold', sizeMm) / 2;
     items.push(mark(upright(middle - half - 0.5, baseline, way)), text(page, middle + 1, baseline, 'center'));
   }
   return items;

@@ -1,108 +1,215 @@
 /**
- * The key: what stands for which yarn, and how many knots of it the whole chart has. It lists every yarn that the
- * chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis.
+ * The key: what stands for which yarn, and how many knots of it the whole chart has, and this page. It lists every yarn
+ * that the chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis.
  */
 
 import type { Chart } from '../chart/chart.ts';
 import { BARE, codeOf } from '../design/codes.ts';
 import type { Yarn } from '../design/schema.ts';
 import { bareMark } from './chart-block.ts';
-import { grouped } from './counted.ts';
 import { fitText, textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
-import type { CellsItem, Item } from './page.ts';
+import { inkedMarks, liftMark } from './lift-marks.ts';
+import type { CellsItem, GroupItem, Item, PlainItem, Structure } from './page.ts';
+import type { KeyScale } from './print-scale.ts';
+import { printScales } from './print-scale.ts';
 import { inks, sizes } from './style.ts';
+import { chartWords } from './words/chart-words.ts';
+
+type KeyWords = Pick<
+  (typeof chartWords)['en'],
+  'key' | 'bare' | 'lift' | 'count' | 'here' | 'symbol' | 'bareAlt' | 'liftAlt'
+>;
 
 export interface KeyEntry {
-  readonly code: number;
+  /** 'lift': the mark of a cord that is lifted. */
+  readonly code: number | 'lift';
   readonly name: string;
+  /** Cells of the whole chart; 0 for the lift mark. */
   readonly count: number;
 }
 
 /** The yarns of the chart in the design's order, then the bare cells if there are any. */
-export function keyEntries(yarns: readonly Pick<Yarn, 'id' | 'name'>[], { cells }: Chart): KeyEntry[] {
+export function keyEntries(
+  yarns: readonly Pick<Yarn, 'id' | 'name'>[],
+  { cells }: Chart,
+  words: KeyWords = chartWords.en,
+): KeyEntry[] {
+  const counts = countCells(cells);
+  const tied = yarns.map(({ id, name }) => ({ code: codeOf(id), name, count: counts[codeOf(id)]! }));
+  return [...tied, { code: BARE, name: words.bare, count: counts[BARE]! }].filter(({ count }) => count > 0);
+}
+
+export function countCells(cells: Uint8Array): Uint32Array {
   const counts = new Uint32Array(256);
   for (const code of cells) counts[code]!++;
-  const tied = yarns.map(({ id, name }) => ({ code: codeOf(id), name, count: counts[codeOf(id)]! }));
-  return [...tied, { code: BARE, name: 'Bare cord, no knot', count: counts[BARE]! }].filter(
-    ({ count }) => count > 0,
-  );
+  return counts;
 }
 
 export interface KeyLayout {
+  readonly scale: KeyScale;
   readonly columns: number;
   readonly columnWidth: number;
   readonly lines: number;
   readonly height: number;
+  /** Whether there is room for the counts of the page. */
+  readonly withHere: boolean;
 }
 
-const LINE_MM = 5.4;
-const HEADING_MM = 6.4;
-const SWATCH_MM = 4.2;
-const NAME_MM = sizes.small * 1.08;
-/** Narrower columns would leave too little of a name. */
-const NARROWEST_MM = 33;
+export interface KeyOptions {
+  readonly scale: KeyScale;
+  readonly words: KeyWords;
+  /** Whether the counts of the page are wished. */
+  readonly withHere: boolean;
+  /** At most; as many as the width allows where absent. */
+  readonly columns?: number;
+}
+
+const usual: KeyOptions = { scale: printScales.standard.key, words: chartWords.en, withHere: false };
 
 /** How the entries fall into columns within a width, in mm. */
-export function layOutKey(entries: readonly KeyEntry[], width: number): KeyLayout {
-  const widest = entries.reduce((most, entry) => Math.max(most, entryWidth(entry)), 0) + 5;
-  const whole = Math.floor(width / widest);
-  const narrow = Math.floor(width / NARROWEST_MM);
-  const few = 4;
-  // Whole names where that takes few lines, else as many columns as stay legible.
-  const most = whole >= 1 && Math.ceil(entries.length / whole) <= few ? whole : Math.max(whole, narrow);
-  const lines = Math.ceil(entries.length / Math.max(1, Math.min(most, entries.length)));
-  const columns = Math.ceil(entries.length / Math.max(lines, 1));
-  const columnWidth = Math.min(width / Math.max(columns, 1), Math.max(widest, NARROWEST_MM));
-  return { columns, columnWidth, lines, height: HEADING_MM + lines * LINE_MM };
+export function layOutKey(entries: readonly KeyEntry[], width: number, options = usual): KeyLayout {
+  const without = inColumns(entries, width, { ...options, withHere: false });
+  if (!options.withHere) return without;
+  // Counts of the page are left out where they would make the key longer, or shorten a name.
+  const withHere = inColumns(entries, width, options);
+  const isWhole = withHere.columnWidth >= widestEntry(entries, options) - 1e-9;
+  return isWhole && withHere.lines <= without.lines ? withHere : without;
 }
 
-export function drawKey(
-  entries: readonly KeyEntry[],
-  layout: KeyLayout,
-  x: number,
-  y: number,
-  cellInks: CellsItem['inks'],
-): Item[] {
+function inColumns(entries: readonly KeyEntry[], width: number, options: KeyOptions): KeyLayout {
+  const { scale, withHere } = options;
+  const widest = widestEntry(entries, options);
+  const whole = Math.floor(width / widest);
+  const narrow = Math.floor(width / scale.narrowestMm);
+  const few = 4;
+  // Whole names where that takes few lines, else as many columns as stay legible.
+  const free = whole >= 1 && Math.ceil(entries.length / whole) <= few ? whole : Math.max(whole, narrow);
+  const most = Math.min(free, options.columns ?? free);
+  const lines = Math.ceil(entries.length / Math.max(1, Math.min(most, entries.length)));
+  const columns = Math.ceil(entries.length / Math.max(lines, 1));
+  const columnWidth = Math.min(width / Math.max(columns, 1), Math.max(widest, scale.narrowestMm));
+  return { scale, columns, columnWidth, lines, height: scale.headingMm + lines * scale.lineMm, withHere };
+}
+
+/** Room between two columns, in ems of the names. */
+const COLUMN_GAP = 1.8;
+
+function widestEntry(entries: readonly KeyEntry[], options: KeyOptions): number {
+  const { swatchMm, nameMm } = options.scale;
+  const widths = entries.map(
+    (entry) => textWidthMm(entry.name, 'sans', nameMm) + figuresWidth(figuresOf(entry, options), nameMm),
+  );
+  return widths.reduce((most, each) => Math.max(most, each), 0) + swatchMm + (0.6 + COLUMN_GAP) * nameMm;
+}
+
+/** The counts as they are printed; `here` is the page's own count, at most that of the whole chart. */
+function figuresOf(
+  { code, count }: KeyEntry,
+  { words, withHere }: Pick<KeyOptions, 'words' | 'withHere'>,
+  here = count,
+): string[] {
+  if (code === 'lift') return [];
+  return [words.count(count), ...(withHere ? [words.here(words.count(here))] : [])];
+}
+
+/** Each figure with the gap before it. */
+function figuresWidth(figures: readonly string[], sizeMm: number): number {
+  return figures.reduce((sum, each) => sum + textWidthMm(each, 'sans', sizeMm) + sizeMm / 2, 0);
+}
+
+export interface PlacedKey {
+  readonly x: number;
+  readonly y: number;
+  readonly cellInks: CellsItem['inks'];
+  readonly words?: KeyWords;
+  /** The cells of the page by code. */
+  readonly here?: Uint32Array;
+  /** The yarns' own colours by code, where the cells do not show them. */
+  readonly colors?: Readonly<Record<number, string>>;
+}
+
+/** A table: a row for each entry, its name at the head, then its counts. */
+export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed: PlacedKey): Item[] {
+  const { x, y, words = chartWords.en } = placed;
+  const { scale, lines, columnWidth } = layout;
+  if (entries.length === 0) return [];
+  const headingMm = Math.max(sizes.heading, scale.nameMm);
+  const rows = entries.map((entry, i) => {
+    const left = x + Math.floor(i / lines) * columnWidth;
+    const top = y + scale.headingMm + (i % lines) * scale.lineMm;
+    return group('row', drawEntry(entry, layout, { ...placed, x: left, y: top, words }));
+  });
   return [
-    label(x, y + sizes.heading * 0.8, 'Key', { face: 'serif-bold', sizeMm: sizes.heading, role: 'heading' }),
-    ...entries.flatMap((entry, i) => {
-      const left = x + Math.floor(i / layout.lines) * layout.columnWidth;
-      const top = y + HEADING_MM + (i % layout.lines) * LINE_MM;
-      return drawEntry(entry, left, top, layout.columnWidth, cellInks);
-    }),
+    label(x, y + headingMm * 0.8, words.key, { face: 'serif-bold', sizeMm: headingMm, role: 'heading' }),
+    group('table', rows),
   ];
+}
+
+function group(structure: Structure, items: readonly Item[]): GroupItem {
+  return { kind: 'group', structure, items };
 }
 
 function drawEntry(
   entry: KeyEntry,
-  x: number,
-  y: number,
-  width: number,
-  cellInks: CellsItem['inks'],
-): Item[] {
-  const count = grouped(entry.count);
-  const nameX = x + SWATCH_MM + 1.6;
-  const room = width - SWATCH_MM - 1.6 - textWidthMm(count, 'sans', NAME_MM) - 4;
-  const name = fitText(entry.name, 'sans', NAME_MM, room);
-  const baseline = y + SWATCH_MM / 2 + NAME_MM * 0.355;
-  const countX = nameX + textWidthMm(name, 'sans', NAME_MM) + 1.4;
+  { scale, columnWidth, withHere }: KeyLayout,
+  { x, y, words, cellInks, here, colors }: PlacedKey & { readonly words: KeyWords },
+): GroupItem[] {
+  const { swatchMm, nameMm } = scale;
+  const { code } = entry;
+  const color = code === 'lift' ? undefined : colors?.[code];
+  const swatches = color === undefined ? swatchMm : swatchMm * 1.5;
+  const nameX = x + swatches + nameMm * 0.6;
+  const baseline = y + swatchMm / 2 + nameMm * 0.355;
+  const figures = figuresOf(entry, { words, withHere }, code === 'lift' ? 0 : here?.[code]);
+  const room = x + columnWidth - nameX - figuresWidth(figures, nameMm) - (COLUMN_GAP - 0.4) * nameMm;
+  const name = fitText(entry.name, 'sans', nameMm, room);
+  const look = { sizeMm: nameMm } as const;
+  let at = nameX + textWidthMm(name, 'sans', nameMm);
+  const cells = figures.map((figure) => {
+    const item = label(at + nameMm / 2, baseline, figure, { ...look, color: inks.soft });
+    at += nameMm / 2 + textWidthMm(figure, 'sans', nameMm);
+    return group('cell', [item]);
+  });
+  // The lift mark counts nothing, but rows of a table are equally long.
+  const missing = 1 + Number(withHere) - cells.length;
+  const chip: Item[] = color === undefined ? [] : [chipOf(color, x + swatchMm, y, swatchMm)];
   return [
-    ...drawSwatch(entry.code, x, y, SWATCH_MM, cellInks),
-    label(nameX, baseline, name, { sizeMm: NAME_MM, role: 'paragraph' }),
-    label(countX, baseline, count, { sizeMm: NAME_MM, color: inks.soft }),
+    group('row-head', [
+      {
+        kind: 'figure',
+        alt: altOf(code, cellInks, words),
+        items: drawSwatch(code, x, y, swatchMm, cellInks),
+      },
+      ...chip,
+      label(nameX, baseline, name, look),
+    ]),
+    ...cells,
+    ...Array.from({ length: missing }, () => group('cell', [])),
   ];
+}
+
+/** The yarn's own colour beside its swatch. */
+function chipOf(color: string, x: number, y: number, size: number): Item {
+  return { kind: 'box', x, y, width: size / 2, height: size, fill: color, stroke: inks.soft, strokeMm: 0.18 };
+}
+
+function altOf(code: KeyEntry['code'], cellInks: CellsItem['inks'], words: KeyWords): string {
+  if (code === 'lift') return words.liftAlt;
+  const symbol = cellInks[code]?.symbol;
+  return symbol === undefined ? words.bareAlt : words.symbol(symbol);
 }
 
 /** One cell as it stands in the chart. */
 export function drawSwatch(
-  code: number,
+  code: KeyEntry['code'],
   x: number,
   y: number,
   size: number,
   cellInks: CellsItem['inks'],
-): Item[] {
+): PlainItem[] {
   const frame = { kind: 'box', x, y, width: size, height: size, stroke: inks.soft, strokeMm: 0.18 } as const;
+  if (code === 'lift') return [frame, inkedMarks(liftMark(x, y, size, 1), '#000000', size)];
   const ink = cellInks[code];
   if (code === BARE || !ink) {
     const steps = bareMark(x + size / 2, y + size / 2, size);
@@ -110,8 +217,4 @@ export function drawSwatch(
   }
   const cell = { kind: 'cells', x, y, cellWidth: size, cellHeight: size, columns: 1, rows: 1 } as const;
   return [{ ...cell, codes: Uint8Array.of(code), inks: { [code]: ink }, symbolMm: size }, frame];
-}
-
-function entryWidth({ name, count }: KeyEntry): number {
-  return SWATCH_MM + 3 + textWidthMm(name, 'sans', NAME_MM) + textWidthMm(grouped(count), 'sans', NAME_MM);
 }

@@ -5,6 +5,7 @@
 
 import { type PatternPart, patternParts } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
+import { touchingPairs } from '../yarn/touching.ts';
 import { accentOf } from './accent.ts';
 import { cellInks } from './cell-inks.ts';
 import { copyOf } from './copy.ts';
@@ -22,15 +23,16 @@ import { footWords } from './words/foot-words.ts';
 export function layOutPattern(input: PatternInput): PatternDocument {
   const printer = newPrinter();
   const { design, materials } = input;
+  const copy = input.copy ?? copyOf(design);
   const imprint = input.imprint ?? emptyImprint;
   const context: PatternContext = {
-    copy: copyOf(design),
     edition: null,
     ...input,
     imprint,
     accent: accentOf({ design, materials, imprint }),
+    copy,
     sheet: papers[input.paper],
-    cellInks: cellInks(design.yarns),
+    cellInks: cellInks(design.yarns, copy.ink, copy.ink === 'grey' ? touchingPairs(input.chart) : []),
     printer,
   };
   const laidOut = layOutParts(context, partsOf(design));

@@ -13,7 +13,9 @@ import { label } from './label.ts';
 import type { Page } from './page.ts';
 import { newPrinter } from './printable.ts';
 import { printedAspect } from './printed-aspect.ts';
+import { spanOf } from './split-chart.ts';
 import { inks } from './style.ts';
+import { chartWords } from './words/chart-words.ts';
 
 /** Pixels to the millimetre: 203 to the inch, so that the numbers are as sharp as on a screen. */
 export const PICTURE_PX_PER_MM = 8;
@@ -56,6 +58,7 @@ export function layOutPicture(
     const cells = cellInks(design.yarns);
     const across = { first: 0, end: chart.columns, repeated: 0 };
     const down = { first: 0, end: chart.rows, repeated: 0 };
+    const alt = chartWords.en.alt(spanOf(down), spanOf(across));
     const title = fitText(printer.printable(design.title, 'serif-bold'), 'serif-bold', 7, inside);
     return {
       widthMm,
@@ -64,8 +67,8 @@ export function layOutPicture(
       items: [
         { kind: 'box', x: 0, y: 0, width: widthMm, height: heightMm, fill: inks.paper },
         label(MARGIN_MM, MARGIN_MM + 6.5, title, { face: 'serif-bold', sizeMm: 7 }),
-        ...drawChartBlock({ chart, x, y, cellWidth, cellHeight, across, down, cellInks: cells }),
-        ...drawKey(entries, key, MARGIN_MM, keyY, cells),
+        ...drawChartBlock({ chart, x, y, cellWidth, cellHeight, across, down, cellInks: cells, alt }),
+        ...drawKey(entries, key, { x: MARGIN_MM, y: keyY, cellInks: cells }),
       ],
     };
   }

@@ -8,14 +8,20 @@ import { inks, sizes } from './style.ts';
 /** The room that the map takes, heading and all. */
 export const MAP_MM = { width: 34, height: 20 } as const;
 
-/** `x`, `y` is the map's top left corner; `acrossAt`, `downAt` (from 0) the page that it stands on. */
+interface MapPlace {
+  /** Top left corner of the map with its heading. */
+  readonly x: number;
+  readonly y: number;
+  readonly heading: string;
+}
+
+/** `acrossAt`, `downAt` (from 0): the page that it stands on. */
 export function pageMap(
   firstPage: number,
   split: Split,
   acrossAt: number,
   downAt: number,
-  x: number,
-  y: number,
+  { x, y, heading }: MapPlace,
 ): Item[] {
   const top = y + 6.4;
   const across = split.across.length;
@@ -27,7 +33,7 @@ export function pageMap(
   const width = Math.max(height * cellAspect, Math.min(5, MAP_MM.width / across));
   const numberMm = Math.min(2.4, height * 0.6, width * 0.5);
   const items: Item[] = [
-    label(x, y + sizes.heading * 0.8, 'Pages', { face: 'serif-bold', sizeMm: sizes.heading, role: 'aside' }),
+    label(x, y + sizes.heading * 0.8, heading, { face: 'serif-bold', sizeMm: sizes.heading, role: 'aside' }),
   ];
   for (let d = 0; d < down; d++) {
     for (let a = 0; a < across; a++) {

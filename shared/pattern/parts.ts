@@ -1,15 +1,14 @@
 /** What a pattern can be composed of. Each part makes its own pages; `lay-out-pattern.ts` puts them one behind the other. */
 import type { PatternPart } from '../design/pattern-schema.ts';
 import { carePage } from './care-page.ts';
-import { cellInks } from './cell-inks.ts';
+import { chartInput } from './chart-input.ts';
 import { chartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
-import { keyEntries } from './key.ts';
 import { knotsPages } from './knots/knots-pages.ts';
+import { mapPage } from './map-page.ts';
 import { materialsPages } from './materials-pages.ts';
 import type { Draft } from './page-foot.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
-import { printedAspect } from './printed-aspect.ts';
 import { readingPage } from './reading-page.ts';
 import { rowsPages } from './rows-pages.ts';
 
@@ -29,21 +28,29 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   materials: { usual: true, pages: materialsPages },
   reading: { usual: true, pages: (context, at) => readingPage(context, at.count('chart')) },
   knots: { usual: true, pages: knotsPages },
-  chart: { usual: true, pages: chart },
+  map: { usual: true, pages: map },
+  chart: {
+    usual: true,
+    pages: (context, at) => chartPages(chartInput(context, at, 'chart'), at.first('chart') ?? 1),
+  },
+  'chart-symbols': { usual: false, pages: symbolPages },
   rows: { usual: true, pages: rowsPages },
   care: { usual: true, pages: carePage },
 };
 
-function chart({ design, chart, materials, sheet, printer }: PatternContext, at: PageNumbers): Draft[] {
-  return chartPages({
-    chart,
-    aspect: printedAspect(materials.gauge),
-    sheet,
-    entries: keyEntries(
-      design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) })),
-      chart,
-    ),
-    cellInks: cellInks(design.yarns),
-    firstPage: at.first('chart') ?? 1,
-  });
+/** The chart in symbols stands beside the one in colour; a copy in symbols has it already. */
+function symbolPages(context: PatternContext, at: PageNumbers): Draft[] {
+  if (context.copy.ink === 'symbols' && isChosen(context, 'chart')) return [];
+  return chartPages(chartInput(context, at, 'chart-symbols'), at.first('chart-symbols') ?? 1);
+}
+
+/** Of the chart in colour where there are both; none where neither is printed. */
+function map(context: PatternContext, at: PageNumbers): Draft[] {
+  const part = (['chart', 'chart-symbols'] as const).find((each) => isChosen(context, each));
+  return part ? mapPage(chartInput(context, at, part), at.first(part) ?? 1) : [];
+}
+
+/** Asked of the design rather than of page numbers, so that a first pass counts the same pages. */
+function isChosen({ design }: PatternContext, part: PatternPart): boolean {
+  return design.pattern?.parts?.includes(part) ?? parts[part]?.usual ?? false;
 }

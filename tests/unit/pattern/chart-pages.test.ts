@@ -4,11 +4,15 @@ import { type Chart, goesRight } from '../../../shared/chart/chart.ts';
 import type { YarnId } from '../../../shared/design/codes.ts';
 import { BARE } from '../../../shared/design/codes.ts';
 import { cellInks } from '../../../shared/pattern/cell-inks.ts';
+import type { ChartInput } from '../../../shared/pattern/chart-layout.ts';
 import { chartPages } from '../../../shared/pattern/chart-pages.ts';
 import { keyEntries } from '../../../shared/pattern/key.ts';
 import type { CellsItem, TextItem } from '../../../shared/pattern/page.ts';
 import type { Draft } from '../../../shared/pattern/page-foot.ts';
 import { papers } from '../../../shared/pattern/papers.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { printScales } from '../../../shared/pattern/print-scale.ts';
+import { chartWords } from '../../../shared/pattern/words/chart-words.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
 
 function yarns(count: number) {
@@ -23,14 +27,25 @@ function yarns(count: number) {
 function pagesFor(chart: Chart, yarnCount: number, aspect = 1, firstPage = 4): Draft[] {
   const list = yarns(yarnCount);
   const entries = keyEntries(list, chart);
-  return chartPages({
+  return chartPages(inputFor(chart, list, entries, aspect), firstPage);
+}
+
+function inputFor(
+  chart: Chart,
+  list: ReturnType<typeof yarns>,
+  entries: ChartInput['entries'],
+  aspect = 1,
+): ChartInput {
+  return {
     chart,
     aspect,
     sheet: papers.a4,
     entries,
     cellInks: cellInks(list),
-    firstPage,
-  });
+    scale: printScales.standard,
+    words: chartWords.en,
+    title: 'Chart',
+  };
 }
 
 function chartOf(columns: number, rows: number, codeAt: (row: number, column: number) => number): Chart {
@@ -46,12 +61,12 @@ function blockOf(draft: Draft): CellsItem {
 }
 
 function textsOf(draft: Draft): TextItem[] {
-  return draft.items.filter((item): item is TextItem => item.kind === 'text');
+  return plainItems(draft.items).filter((item): item is TextItem => item.kind === 'text');
 }
 
 /** 'rows 27–52, cords 1–40', counted from 1. */
 function rangeOf(draft: Draft): { row: number; column: number } {
-  const [, row, column] = /rows (\d+)\D.*cords (\d+)/.exec(`${draft.middle} `)!;
+  const [, row, column] = /rows? (\d+)\D.*cords? (\d+)/.exec(`${draft.middle} `)!;
   return { row: Number(row), column: Number(column) };
 }
 

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { cellLimits, longest, pagesOf, type Room, splitChart } from '../../../shared/pattern/split-chart.ts';
+import { printScales } from '../../../shared/pattern/print-scale.ts';
+import { longest, pagesOf, REPEATED, type Room, splitChart } from '../../../shared/pattern/split-chart.ts';
 
 const a4Upright: Room = { width: 160, height: 210 };
 const a4OnItsSide: Room = { width: 245, height: 125 };
@@ -14,8 +15,8 @@ const arbitrarySplit = fc.record({
   columns: fc.integer({ min: 1, max: 300 }),
   rows: fc.integer({ min: 1, max: 400 }),
   aspect: fc.double({ min: 1 / 3, max: 3, noNaN: true }),
-  upright: arbitraryRoom,
-  onItsSide: arbitraryRoom,
+  rooms: fc.array(arbitraryRoom, { minLength: 1, maxLength: 4 }),
+  cell: fc.constantFrom(printScales.standard.cell, printScales.large.cell),
 });
 
 /** Walks over the chart page by page with cells of the least readable size, and counts: no formula. */
@@ -25,41 +26,52 @@ function fewestByWalking(cells: number, roomMm: number, cellMm: number): number 
   let shown = fit;
   let pages = 1;
   while (shown < cells) {
-    if (fit <= cellLimits.repeated) return Number.POSITIVE_INFINITY;
-    shown += fit - cellLimits.repeated;
+    if (fit <= REPEATED) return Number.POSITIVE_INFINITY;
+    shown += fit - REPEATED;
     pages++;
   }
   return pages;
 }
 
-function fewestOn(room: Room, columns: number, rows: number, aspect: number): number {
-  const width = Math.max(cellLimits.minWidthMm, cellLimits.minHeightMm * aspect);
+type Case = Parameters<typeof splitChart>[0];
+
+function fewestOn(room: Room, { columns, rows, aspect, cell }: Case): number {
+  const width = Math.max(cell.minWidthMm, cell.minHeightMm * aspect);
   return fewestByWalking(columns, room.width, width) * fewestByWalking(rows, room.height, width / aspect);
+}
+
+function isPossible(input: Case): boolean {
+  return input.rooms.some((room) => Number.isFinite(fewestOn(room, input)));
+}
+
+function onA4(columns: number, rows: number) {
+  const { cell } = printScales.standard;
+  return splitChart({ columns, rows, aspect: 1, cell, rooms: [a4Upright, a4OnItsSide] });
 }
 
 describe('a chart cut into pages', () => {
   it('takes the fewest pages on which a cell is readable', () => {
     fc.assert(
       fc.property(arbitrarySplit, (input) => {
-        const { columns, rows, aspect, upright, onItsSide } = input;
-        const best = Math.min(
-          fewestOn(upright, columns, rows, aspect),
-          fewestOn(onItsSide, columns, rows, aspect),
-        );
-        fc.pre(Number.isFinite(best));
-        expect(pagesOf(splitChart(input))).toBe(best);
+        fc.pre(isPossible(input));
+        const counts = input.rooms.map((room) => fewestOn(room, input));
+        const split = splitChart(input);
+        expect(pagesOf(split)).toBe(Math.min(...counts));
+        expect(split.room).toBe(counts.indexOf(Math.min(...counts)));
       }),
       { numRuns: 1000 },
     );
   });
 
-  it('never prints a cell narrower than 4 mm or lower than 2.5 mm, and fits each page into its room', () => {
+  it('never prints a cell narrower than 4 mm or lower than 2.5 mm, in large print 6 and 3.75, and fits each page into its room', () => {
     fc.assert(
       fc.property(arbitrarySplit, (input) => {
+        fc.pre(isPossible(input));
+        const isLarge = input.cell === printScales.large.cell;
         const split = splitChart(input);
-        const room = split.turned ? input.onItsSide : input.upright;
-        expect(split.cellWidth).toBeGreaterThanOrEqual(4 - 1e-6);
-        expect(split.cellHeight).toBeGreaterThanOrEqual(2.5 - 1e-6);
+        const room = input.rooms[split.room]!;
+        expect(split.cellWidth).toBeGreaterThanOrEqual((isLarge ? 6 : 4) - 1e-6);
+        expect(split.cellHeight).toBeGreaterThanOrEqual((isLarge ? 3.75 : 2.5) - 1e-6);
         expect(split.cellWidth / split.cellHeight).toBeCloseTo(input.aspect, 9);
         expect(longest(split.across) * split.cellWidth).toBeLessThanOrEqual(room.width + 1e-6);
         expect(longest(split.down) * split.cellHeight).toBeLessThanOrEqual(room.height + 1e-6);
@@ -71,6 +83,7 @@ describe('a chart cut into pages', () => {
   it('shows every row and cord once, and says which of them a page repeats', () => {
     fc.assert(
       fc.property(arbitrarySplit, (input) => {
+        fc.pre(isPossible(input));
         const split = splitChart(input);
         for (const [list, cells] of [
           [split.across, input.columns],
@@ -88,26 +101,16 @@ describe('a chart cut into pages', () => {
   });
 
   it('makes cells as large as the sheet allows once the pages are counted', () => {
-    const split = splitChart({
-      columns: 20,
-      rows: 10,
-      aspect: 1,
-      upright: a4Upright,
-      onItsSide: a4OnItsSide,
-    });
-    expect(split).toMatchObject({ turned: false, cellWidth: 8, cellHeight: 8 });
+    expect(onA4(20, 10)).toMatchObject({ room: 0, cellWidth: 8, cellHeight: 8 });
   });
 
   it('never makes them coarser than 12 mm', () => {
-    const split = splitChart({ columns: 3, rows: 3, aspect: 1, upright: a4Upright, onItsSide: a4OnItsSide });
-    expect(split.cellWidth).toBe(12);
+    expect(onA4(3, 3).cellWidth).toBe(12);
   });
 
   it('turns the sheet only where that saves pages', () => {
-    const on = (columns: number, rows: number) =>
-      splitChart({ columns, rows, aspect: 1, upright: a4Upright, onItsSide: a4OnItsSide });
-    expect(on(60, 20)).toMatchObject({ turned: true });
-    expect(pagesOf(on(60, 20))).toBe(1);
-    expect(on(30, 20)).toMatchObject({ turned: false });
+    expect(onA4(60, 20)).toMatchObject({ room: 1 });
+    expect(pagesOf(onA4(60, 20))).toBe(1);
+    expect(onA4(30, 20)).toMatchObject({ room: 0 });
   });
 });

@@ -1,0 +1,192 @@
+/**
+ * Where a chart page has its cells, its key and its map. Pages are as few as the cells' least size allows; the key stands
+ * below the cells, or beside them where that saves pages, and the sheet is turned where that saves pages.
+ */
+
+import type { Chart } from '../chart/chart.ts';
+import { cordNumbersMm, rowNumbersMm } from './chart-block.ts';
+import { type KeyEntry, type KeyLayout, layOutKey } from './key.ts';
+import type { CellsItem } from './page.ts';
+import { MAP_MM } from './page-map.ts';
+import { type Area, bodyOf, type Sheet, turned } from './papers.ts';
+import { type PrintScale, printScales } from './print-scale.ts';
+import { type RowsBeside, type RowsBesideWish, rowsBeside } from './rows-beside.ts';
+import { longest, pagesOf, type Room, type Split, splitChart } from './split-chart.ts';
+import type { chartWords } from './words/chart-words.ts';
+
+export interface ChartInput {
+  readonly chart: Chart;
+  /** A knot's width over its height. */
+  readonly aspect: number;
+  readonly sheet: Sheet;
+  readonly entries: readonly KeyEntry[];
+  readonly cellInks: CellsItem['inks'];
+  readonly scale: PrintScale;
+  readonly words: (typeof chartWords)['en'];
+  /** Of its pages; an outline tells it. */
+  readonly title: string;
+  /** The yarns' own colours by code, where the cells do not show them. */
+  readonly colors?: Readonly<Record<number, string>>;
+  /** Present where the rows are wished in words beside the chart. */
+  readonly beside?: RowsBesideWish;
+}
+
+export interface ChartLayout {
+  readonly split: Split;
+  /** Whether there are several pages, with join marks and a map. */
+  readonly joined: boolean;
+  readonly sheet: Sheet;
+  readonly body: Area;
+  /** Top left corner of the cells: all pages place them as if each were full. */
+  readonly x: number;
+  readonly y: number;
+  readonly key: KeyLayout;
+  readonly keyX: number;
+  readonly keyY: number;
+  /** Top left corner of the map. */
+  readonly mapX: number;
+  readonly mapY: number;
+  /** Null where they are not wished, or have no room. */
+  readonly beside: RowsBeside | null;
+}
+
+/** Title and range above the chart. */
+const HEAD_MM = 11;
+const KEY_GAP_MM = 5;
+const MAP_GAP_MM = 6;
+/** Of the body's height: a key in large print that would take more is printed as usual. */
+const MOST_KEY = 0.3;
+/** The key beside the cells takes no more of the width than this, in shortest columns. */
+const MOST_BESIDE = 1.8;
+
+export function layOutChart(input: ChartInput): ChartLayout {
+  const single = splitAmong(input, waysOf(input, false));
+  const chosen = pagesOf(single.split) === 1 ? single : splitAmong(input, waysOf(input, true));
+  return (input.beside && withRows(input, chosen)) ?? placed(input, chosen, null);
+}
+
+/** A way to use a page. */
+interface Way {
+  readonly sheet: Sheet;
+  readonly body: Area;
+  readonly joined: boolean;
+  readonly key: KeyLayout;
+  readonly keyIsBeside: boolean;
+  readonly room: Room;
+}
+
+interface Chosen {
+  readonly split: Split;
+  readonly way: Way;
+}
+
+/** The one that is liked best first. */
+function waysOf(input: ChartInput, joined: boolean): Way[] {
+  return [input.sheet, turned(input.sheet)].flatMap((sheet) => {
+    const below = keyBelow(input, sheet, joined);
+    const beside = keyBeside(input, sheet, joined);
+    return beside ? [below, beside] : [below];
+  });
+}
+
+function splitAmong({ chart, aspect, scale }: ChartInput, ways: readonly Way[]): Chosen {
+  const { columns, rows } = chart;
+  const rooms = ways.map(({ room }) => room);
+  const split = splitChart({ columns, rows, aspect, cell: scale.cell, rooms });
+  return { split, way: ways[split.room]! };
+}
+
+/** What is left for the cells beside head, numbers and marks. */
+function roomIn({ chart, scale }: ChartInput, body: Area, joined: boolean): Room {
+  return {
+    width: body.width - 2 * rowNumbersMm(chart.rows, scale.numberMm),
+    height: body.height - HEAD_MM - 2 * aroundMm(scale, joined),
+  };
+}
+
+/** Above and below the cells: the cords' numbers, and a line of join marks. */
+function aroundMm({ numberMm, noteMm }: PrintScale, joined: boolean): number {
+  return cordNumbersMm(numberMm) + (joined ? noteMm * 1.8 : 0);
+}
+
+function keyBelow(input: ChartInput, sheet: Sheet, joined: boolean): Way {
+  const body = bodyOf(sheet);
+  const { width, height } = roomIn(input, body, joined);
+  const keyWidth = body.width - (joined ? MAP_MM.width + MAP_GAP_MM : 0);
+  const wished = keyIn(input, keyWidth, input.scale, joined);
+  const isLarge = wished.height > body.height * MOST_KEY;
+  const key = isLarge ? keyIn(input, keyWidth, printScales.standard, joined) : wished;
+  const taken = KEY_GAP_MM + (joined ? Math.max(key.height, MAP_MM.height) : key.height);
+  return { sheet, body, joined, key, keyIsBeside: false, room: { width, height: height - taken } };
+}
+
+/** Null where the key would not fit into one column, or its names would be cut. */
+function keyBeside(input: ChartInput, sheet: Sheet, joined: boolean): Way | null {
+  const body = bodyOf(sheet);
+  const { width, height } = roomIn(input, body, joined);
+  const most = Math.max(input.scale.key.narrowestMm * MOST_BESIDE, joined ? MAP_MM.width : 0);
+  const key = keyIn(input, Number.POSITIVE_INFINITY, input.scale, joined, 1);
+  const tall = key.height + (joined ? MAP_GAP_MM + MAP_MM.height : 0);
+  if (key.columnWidth > most || tall > body.height - HEAD_MM) return null;
+  const taken = KEY_GAP_MM + Math.max(key.columnWidth, joined ? MAP_MM.width : 0);
+  return { sheet, body, joined, key, keyIsBeside: true, room: { width: width - taken, height } };
+}
+
+function keyIn(
+  { entries, words }: ChartInput,
+  width: number,
+  { key: scale }: PrintScale,
+  withHere: boolean,
+  columns?: number,
+): KeyLayout {
+  return layOutKey(entries, width, { scale, words, withHere, ...(columns !== undefined && { columns }) });
+}
+
+/** The rows in words take what the cells can spare without another page; null where that is too little. */
+function withRows(input: ChartInput, chosen: Chosen): ChartLayout | null {
+  const wish = input.beside!;
+  const ways = [input.sheet, turned(input.sheet)].map((sheet) => keyBelow(input, sheet, chosen.way.joined));
+  for (const share of [1, 0.8, 0.6, 0.45]) {
+    for (const way of ways) {
+      const wished = rowsBeside(input.chart, wish, chosen.split, input.scale).widthMm * share;
+      const room = { ...way.room, width: way.room.width - wished };
+      if (room.width < input.scale.cell.minWidthMm * 3) continue;
+      const { split } = splitAmong(input, [{ ...way, room }]);
+      if (pagesOf(split) > pagesOf(chosen.split)) continue;
+      const spare = way.room.width - longest(split.across) * split.cellWidth;
+      const beside = rowsBeside(input.chart, wish, split, input.scale, spare);
+      if (beside.isUseful) return placed(input, { split, way }, beside);
+    }
+  }
+  return null;
+}
+
+function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | null): ChartLayout {
+  const { sheet, body, joined, key, keyIsBeside } = way;
+  const { chart, scale } = input;
+  const around = aroundMm(scale, joined);
+  const y = body.y + HEAD_MM + around;
+  const cellsWidth = longest(split.across) * split.cellWidth;
+  const numbers = rowNumbersMm(chart.rows, scale.numberMm);
+  const sideWidth = Math.max(key.columnWidth, joined ? MAP_MM.width : 0);
+  const right = body.x + body.width;
+  const keyX = keyIsBeside ? right - sideWidth : body.x;
+  const keyY = keyIsBeside
+    ? body.y + HEAD_MM
+    : y + longest(split.down) * split.cellHeight + around + KEY_GAP_MM;
+  const middle = body.x + (body.width - (keyIsBeside ? sideWidth + KEY_GAP_MM : 0) - cellsWidth) / 2;
+  return {
+    split,
+    joined,
+    sheet,
+    body,
+    x: beside ? body.x + numbers : middle,
+    y,
+    key,
+    keyX,
+    keyY,
+    mapX: keyIsBeside ? keyX : right - MAP_MM.width,
+    mapY: keyIsBeside ? keyY + key.height + MAP_GAP_MM : keyY,
+    beside,
+  };
+}

@@ -1,0 +1,173 @@
+/**
+ * The rows in words beside the chart's own rows: for each row of the page its counts with their symbols, in tying order,
+ * '8  5 ▲ 2 ○ 9 ▲'. On a page that shows some of the cords only these are counted, and rows that the page before shows as
+ * well are left to it. A row that has no room says where it is written out.
+ */
+
+import type { Chart } from '../chart/chart.ts';
+import type { YarnId } from '../design/codes.ts';
+import { type WrittenRow, writtenRow } from '../tying/written-rows.ts';
+import { textWidthMm } from './faces/measure-text.ts';
+import { label } from './label.ts';
+import type { Item } from './page.ts';
+import type { PrintScale } from './print-scale.ts';
+import type { Split, Stretch } from './split-chart.ts';
+import { inks } from './style.ts';
+import type { chartWords } from './words/chart-words.ts';
+
+export interface RowsBesideWish {
+  /** At least the yarns of the chart. */
+  readonly symbols: ReadonlyMap<YarnId, string>;
+  readonly words: Pick<(typeof chartWords)['en'], 'bareInRow' | 'writtenOn'>;
+  /** Where the written rows begin; null where there are none. */
+  readonly rowsPage: number | null;
+}
+
+export interface RowsBeside {
+  /** That all rows would take, the gap before them included. */
+  readonly widthMm: number;
+  /** Whether most of the rows have room. */
+  readonly isUseful: boolean;
+  /** `x`: the right end of the cells' numbers; `y`: the top of the cells. */
+  readonly draw: (across: Stretch, down: Stretch, x: number, y: number) => Item[];
+}
+
+const GAP_MM = 3;
+const LEADING = 1.3;
+/** Of the rows, at least: fewer would leave the column ragged and of little help. */
+const MOST_HAVE_ROOM = 0.6;
+
+/** `roomMm`: what there is for them; as much as they like where absent. */
+export function rowsBeside(
+  chart: Chart,
+  wish: RowsBesideWish,
+  split: Pick<Split, 'across' | 'down' | 'cellHeight'>,
+  scale: Pick<PrintScale, 'numberMm'>,
+  roomMm = Number.POSITIVE_INFINITY,
+): RowsBeside {
+  const sizeMm = Math.min(scale.numberMm * 0.92, split.cellHeight * 0.74);
+  const most = Math.max(1, Math.floor(split.cellHeight / (sizeMm * LEADING)));
+  const numberMm = textWidthMm(`${'0'.repeat(String(chart.rows).length)}  `, 'sans-bold', sizeMm);
+  const room = roomMm - GAP_MM - numberMm;
+  const charts = new Map(split.across.map((across) => [across, onPage(chart, across)]));
+  const linesOf = (row: number, across: Stretch) => {
+    const words = wordsOf(writtenRow(charts.get(across)!, row, named), wish, sizeMm);
+    const lines = broken(words, room);
+    return {
+      words,
+      lines: lines.length <= most && words.every(({ widthMm }) => widthMm <= room) ? lines : null,
+    };
+  };
+  const named = new Map([...wish.symbols].map(([id, name]) => [id, { name }]));
+  let widest = 0;
+  let fit = 0;
+  let all = 0;
+  for (const across of split.across) {
+    for (let row = 0; row < chart.rows; row++) {
+      const { words, lines } = linesOf(row, across);
+      widest = Math.max(widest, widthOf(words));
+      all++;
+      if (lines) fit++;
+    }
+  }
+  return {
+    widthMm: widest + numberMm + GAP_MM,
+    isUseful: fit >= all * MOST_HAVE_ROOM,
+    draw: (across, down, x, y) => {
+      const items: Item[] = [];
+      for (let row = down.first + down.repeated; row < down.end; row++) {
+        const middle = y + (row - down.first + 0.5) * split.cellHeight;
+        const lines = linesOf(row, across).lines ?? [[pointer(wish, sizeMm)]];
+        const first = middle + sizeMm * 0.355 - ((lines.length - 1) * sizeMm * LEADING) / 2;
+        const number = label(x + GAP_MM, first, String(row + 1), {
+          face: 'sans-bold',
+          sizeMm,
+          role: 'paragraph',
+        });
+        items.push(number);
+        lines.forEach((line, i) => {
+          items.push(...drawn(line, x + GAP_MM + numberMm, first + i * sizeMm * LEADING, sizeMm));
+        });
+      }
+      return items;
+    },
+  };
+}
+
+/** The cords that a page shows and the page before does not. */
+function onPage(chart: Chart, { first, end, repeated }: Stretch): Chart {
+  const from = first + repeated;
+  if (from === 0 && end === chart.columns) return chart;
+  const columns = end - from;
+  const cells = new Uint8Array(columns * chart.rows);
+  for (let row = 0; row < chart.rows; row++) {
+    const at = row * chart.columns;
+    cells.set(chart.cells.subarray(at + from, at + end), row * columns);
+  }
+  return { ...chart, columns, cells };
+}
+
+/** A count and its symbol: what is never parted. */
+interface Word {
+  readonly count: string;
+  /** Null after which nothing follows, as behind words in letters. */
+  readonly symbol: string | null;
+  readonly widthMm: number;
+}
+
+function wordsOf({ parts }: WrittenRow, { words }: RowsBesideWish, sizeMm: number): Word[] {
+  return parts.map(({ yarn, name, count }) =>
+    wordOf(
+      yarn === null ? `${count} ${words.bareInRow}` : String(count),
+      yarn === null ? null : name,
+      sizeMm,
+    ),
+  );
+}
+
+function pointer({ words, rowsPage }: RowsBesideWish, sizeMm: number): Word {
+  return wordOf(words.writtenOn(rowsPage), null, sizeMm);
+}
+
+/** In ems of the figures: a symbol is about as high as they are, and space follows it. */
+const SYMBOL = 1.1;
+const SPACE = 0.55;
+
+function wordOf(count: string, symbol: string | null, sizeMm: number): Word {
+  const widthMm = textWidthMm(count, 'sans', sizeMm) + (symbol === null ? 0 : sizeMm * (SYMBOL + 0.1));
+  return { count, symbol, widthMm: widthMm + sizeMm * SPACE };
+}
+
+function widthOf(words: readonly Word[]): number {
+  return words.reduce((sum, { widthMm }) => sum + widthMm, 0);
+}
+
+function broken(words: readonly Word[], room: number): Word[][] {
+  const lines: Word[][] = [[]];
+  let used = 0;
+  for (const word of words) {
+    if (used + word.widthMm > room && lines.at(-1)!.length > 0) {
+      lines.push([]);
+      used = 0;
+    }
+    lines.at(-1)!.push(word);
+    used += word.widthMm;
+  }
+  return lines;
+}
+
+function drawn(words: readonly Word[], x: number, baseline: number, sizeMm: number): Item[] {
+  let at = x;
+  return words.flatMap(({ count, symbol, widthMm }) => {
+    const items: Item[] = [label(at, baseline, count, { sizeMm })];
+    const symbolMm = sizeMm * SYMBOL;
+    if (symbol !== null) {
+      const left = at + widthMm - sizeMm * (SYMBOL + SPACE);
+      // A symbol fills its em: it stands on the baseline, a little below it.
+      const y = baseline + (symbolMm - sizeMm * 0.71) / 2;
+      items.push(label(left, y, symbol, { face: 'symbols', sizeMm: symbolMm, color: inks.text }));
+    }
+    at += widthMm;
+    return items;
+  });
+}

@@ -1,0 +1,122 @@
+/** The chart's own words: its pages, key, marks and map. Rows and cords count from 1. */
+import type { Worded } from './worded.ts';
+
+/** From one row or cord to another, both shown. */
+export interface Span {
+  readonly first: number;
+  readonly last: number;
+}
+
+export type Side = 'left' | 'right' | 'above' | 'below';
+
+interface ChartWords {
+  readonly title: string;
+  /** Of the chart in symbols that stands beside the one in colour. */
+  readonly titleInSymbols: string;
+  readonly range: (rows: Span, cords: Span) => string;
+  readonly rows: (rows: Span) => string;
+  readonly cords: (cords: Span) => string;
+  /** What is read to those who can't see the chart. */
+  readonly alt: (rows: Span, cords: Span) => string;
+  readonly count: (count: number) => string;
+  readonly key: string;
+  readonly bare: string;
+  readonly lift: string;
+  /** What a swatch of the key is, read aloud. */
+  readonly symbol: (letter: string) => string;
+  readonly liftAlt: string;
+  readonly bareAlt: string;
+  /** Knots on this page, behind those of the whole chart. */
+  readonly here: (count: string) => string;
+  readonly pages: string;
+  readonly joins: (page: number) => string;
+  /** 'page 5 joins at the right, page 6 below'. */
+  readonly joining: (neighbours: readonly (readonly [side: Side, page: number])[]) => string;
+  readonly map: {
+    readonly title: string;
+    readonly introduction: (pages: number) => string;
+    readonly alt: (pages: number) => string;
+  };
+  /** For a row whose words have no room beside the chart; `page` is where the written rows begin. */
+  readonly writtenOn: (page: number | null) => string;
+  /** Bare cells of a row, behind their count. */
+  readonly bareInRow: string;
+}
+
+export const chartWords: Worded<ChartWords> = {
+  en: {
+    title: 'Chart',
+    titleInSymbols: 'Chart in symbols',
+    range: (rows, cords) => `${spanned('row', 'rows', rows)}, ${spanned('cord', 'cords', cords)}`,
+    rows: (rows) => spanned('row', 'rows', rows),
+    cords: (cords) => spanned('cord', 'cords', cords),
+    alt: (rows, cords) =>
+      `Chart, rows ${rows.first} to ${rows.last}, cords ${cords.first} to ${cords.last}. The written rows tell the same in words.`,
+    count: (count) => count.toLocaleString('en'),
+    key: 'Key',
+    bare: 'Bare cord, no knot',
+    lift: 'Lift mark: a new yarn',
+    symbol: (letter) => `symbol ${letter}`,
+    liftAlt: 'a small triangle in the cell’s upper corner',
+    bareAlt: 'an open diamond',
+    here: (count) => `· ${count} here`,
+    pages: 'Pages',
+    joins: (page) => `joins page ${page}`,
+    joining: (neighbours) => {
+      const sides = { left: 'at the left', right: 'at the right', above: 'above', below: 'below' };
+      return neighbours
+        .map(([side, page], i) => `page ${page} ${i === 0 ? 'joins ' : ''}${sides[side]}`)
+        .join(', ');
+    },
+    map: {
+      title: 'Map of the chart',
+      introduction: (pages) =>
+        `The chart stands on ${pages} pages. Each frame is a page, with its number in it. Neighbouring pages share two rows or two cords, shown pale and hatched on the later one.`,
+      alt: (pages) => `The whole chart, cut into ${pages} pages by frames.`,
+    },
+    writtenOn: (page) =>
+      page === null ? 'long: follow the chart' : `long: written on page ${page} and after`,
+    bareInRow: 'bare',
+  },
+  de: {
+    title: 'Zählmuster',
+    titleInSymbols: 'Zählmuster in Symbolen',
+    range: (rows, cords) => `${spanned('Reihe', 'Reihen', rows)}, ${spanned('Schnur', 'Schnüre', cords)}`,
+    rows: (rows) => spanned('Reihe', 'Reihen', rows),
+    cords: (cords) => spanned('Schnur', 'Schnüre', cords),
+    alt: (rows, cords) =>
+      `Zählmuster, Reihen ${rows.first} bis ${rows.last}, Schnüre ${cords.first} bis ${cords.last}. Die ausgeschriebenen Reihen sagen dasselbe in Worten.`,
+    count: (count) => count.toLocaleString('de'),
+    key: 'Legende',
+    bare: 'Freie Schnur, kein Knoten',
+    lift: 'Hebemarke: neues Garn',
+    symbol: (letter) => `Symbol ${letter}`,
+    liftAlt: 'ein kleines Dreieck in der oberen Ecke des Kästchens',
+    bareAlt: 'eine offene Raute',
+    here: (count) => `· ${count} hier`,
+    pages: 'Seiten',
+    joins: (page) => `weiter auf Seite ${page}`,
+    joining: (neighbours) => {
+      const sides = { left: 'links', right: 'rechts', above: 'oben', below: 'unten' };
+      return neighbours
+        .map(
+          ([side, page], i) =>
+            `${sides[side]}${i === 0 ? ' schließt' : ''} Seite ${page}${i === 0 ? ' an' : ''}`,
+        )
+        .join(', ');
+    },
+    map: {
+      title: 'Übersicht des Zählmusters',
+      introduction: (pages) =>
+        `Das Zählmuster steht auf ${pages} Seiten. Jeder Rahmen ist eine Seite und trägt ihre Nummer. Benachbarte Seiten zeigen zwei Reihen oder zwei Schnüre gemeinsam; auf der späteren sind sie blass und schraffiert.`,
+      alt: (pages) => `Das ganze Zählmuster, durch Rahmen in ${pages} Seiten geteilt.`,
+    },
+    writtenOn: (page) =>
+      page === null ? 'lang: nach dem Zählmuster' : `lang: ausgeschrieben ab Seite ${page}`,
+    bareInRow: 'frei',
+  },
+};
+
+function spanned(one: string, several: string, { first, last }: Span): string {
+  return first === last ? `${one} ${last}` : `${several} ${first}–${last}`;
+}
