@@ -28,7 +28,9 @@ export const laws: readonly Law[] = [
       ? 'the fringe is drawn by hand, but the lengths of its cords are missing'
       : null,
   ({ pins = [] }) => pinFault(pins),
-  ({ reference }) => reference && base64Fault(reference.picture),
+  ({ reference }) => reference && base64Fault(reference.picture, 'the reference picture'),
+  ({ pattern }) =>
+    pattern?.cover ? base64Fault(pattern.cover.picture, 'the photograph of the cover') : null,
 ];
 
 /** What is wrong with a design in memory, cells and all; null where it can be written and read again. */
@@ -78,15 +80,15 @@ function pinFault(pins: readonly Pin[]): string | null {
 }
 
 /** Lines are whole groups of four, so that each can be read by itself; only the last may end in `=`. */
-function base64Fault(lines: readonly string[]): string | null {
+function base64Fault(lines: readonly string[], what: string): string | null {
   const odd = lines.findIndex(
     (line, i) => line.length % 4 !== 0 || (line.endsWith('=') && i < lines.length - 1),
   );
-  if (odd >= 0) return `line ${odd + 1} of the reference picture is not whole base64`;
+  if (odd >= 0) return `line ${odd + 1} of ${what} is not whole base64`;
   const bytes = lines.reduce((sum, line) => sum + (line.length / 4) * 3, 0);
   const padding = lines.at(-1)?.match(/=*$/)?.[0].length ?? 0;
   return bytes - padding > limits.referenceBytes
-    ? `the reference picture has more than ${limits.referenceBytes} bytes`
+    ? `${what} has more than ${limits.referenceBytes} bytes`
     : null;
 }
 

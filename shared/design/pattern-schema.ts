@@ -65,6 +65,24 @@ export const patternSchema = z.looseObject({
   parts: z.array(z.enum(patternParts)).max(patternParts.length).optional(),
   /** In place of the first versions; a text that is there and empty is left out of the pattern. */
   texts: patternTextsSchema.optional(),
+  /** The maker's own photograph, in place of the drawn hanging on the cover. */
+  cover: z
+    .looseObject({
+      mediaType: z.enum(['image/png', 'image/jpeg']),
+      widthPx: z.number().int().positive().max(10_000),
+      heightPx: z.number().int().positive().max(10_000),
+      /** The picture file in base64, in lines, as of the reference picture. */
+      picture: z
+        .array(
+          z
+            .string()
+            .regex(/^[A-Za-z0-9+/]+={0,2}$/)
+            .max(limits.referenceLineChars),
+        )
+        .min(1)
+        .max(limits.referenceLines),
+    })
+    .optional(),
   /** How a copy is printed that is not asked for otherwise. */
   copy: copySchema.optional(),
 });

@@ -73,7 +73,8 @@ function objectIn(text: string): Result<JsonObject> {
 
 /** Counts beyond the limits, found before the schema walks through the lists. */
 function countFault(file: JsonObject): string | null {
-  const { columns, rows, layers, yarns, swatches, pins, bundles, editions, fringe, reference } = file;
+  const { columns, rows, layers, yarns, swatches, pins, bundles, editions, fringe, pattern, reference } =
+    file;
   if (Array.isArray(yarns) && yarns.length > limits.yarns) {
     return `${yarns.length} yarns are more than the ${limits.yarns} of one design`;
   }
@@ -96,6 +97,10 @@ function countFault(file: JsonObject): string | null {
   const lines = isObject(reference) ? countOf(reference.picture) : 0;
   if (lines > limits.referenceLines) {
     return `its reference picture has ${lines} lines, more than the ${limits.referenceLines} of the largest`;
+  }
+  const cover = isObject(pattern) && isObject(pattern.cover) ? countOf(pattern.cover.picture) : 0;
+  if (cover > limits.referenceLines) {
+    return `the photograph of its cover has ${cover} lines, more than the ${limits.referenceLines} of the largest`;
   }
   const sheets: readonly unknown[] = Array.isArray(layers) ? layers : [];
   const fault = sizeFault(countOr1(columns), countOr1(rows), sheets.length);

@@ -37,7 +37,7 @@ const untold: Record<string, string[]> = {
   ],
   design: ['pins', 'bundles', 'money', 'pattern', 'editions'],
   'design.bundles': ['fitted', 'cut', 'labelled'],
-  'design.pattern': ['parts', 'texts', 'copy'],
+  'design.pattern': ['parts', 'texts', 'cover', 'copy'],
   'design.pattern.texts': ['welcome', 'terms', 'skill', 'finishing', 'notes'],
   'design.pattern.copy': ['language', 'ink', 'cells', 'rowsForm', 'rowsBeside', 'leftHanded'],
   'design.pins.*': ['toRow', 'toCord'],
