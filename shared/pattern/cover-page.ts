@@ -1,85 +1,131 @@
-/** The cover: title, designer, the finished hanging as large as the sheet allows, and what it takes in one line. */
+/**
+ * The cover: what it is, its title and designer, the finished hanging on its wall as large as the sheet allows, and what it takes
+ * in one line of figures. It has no foot.
+ */
 
 import { COTTON } from '../chart/hanging/cotton.ts';
-import { drawHanging } from '../chart/hanging/draw-hanging.ts';
 import { hangingGeometry } from '../chart/hanging/geometry.ts';
+import { drawOnItsWall } from '../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../design/codes.ts';
 import { fringeMm } from '../gauge/fringe.ts';
 import { formatLength } from '../units/length.ts';
 import { formatTime } from '../units/time.ts';
-import { hexToOkLab } from '../yarn/colour.ts';
-import { textWidthMm, wrapText } from './faces/measure-text.ts';
+import { fitText, wrapText } from './faces/measure-text.ts';
 import { label } from './label.ts';
+import { markIn } from './mark.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
-import { type Area, bodyOf } from './papers.ts';
+import { accentBar } from './page-head.ts';
+import { type Area, bodyOf, FOOT_MM } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
+import { plainItems } from './plain-items.ts';
+import { sizeToFit } from './size-to-fit.ts';
 import { inks, LEADING, sizes } from './style.ts';
-import { mixed } from './tones.ts';
+import { coverWords } from './words/cover-words.ts';
 
-/** The line of facts, which takes the place of the foot. */
-const FACTS_MM = 12;
+/** The line of figures, which takes the place of the foot. */
+const FACTS_MM = 15;
 const BAND_MM = 2.4;
-const BYLINE_MM = 4;
+/** What the designer's mark takes at most, at the top right. */
+const MARK_MM = { width: 34, height: 20 } as const;
 
 export function coverPage(context: PatternContext): Draft {
-  const { sheet } = context;
-  const area = bodyOf(sheet);
-  const names = titleAndDesigner(context, area);
-  const panelY = names.bottom + BAND_MM + 1.2;
-  const panel: Area = { ...area, y: panelY, height: area.y + area.height - FACTS_MM - panelY };
+  const { sheet, copy } = context;
+  const body = bodyOf(sheet);
+  const area: Area = { ...body, height: body.height + FOOT_MM };
+  const mark = markIn(
+    context,
+    { x: area.x + area.width - MARK_MM.width, y: area.y, ...MARK_MM },
+    'top right',
+  );
+  const names = namesIn(context, { ...area, width: area.width - (mark ? MARK_MM.width + 6 : 0) });
+  const top = Math.max(names.bottom, mark ? area.y + MARK_MM.height : 0) + 6;
+  const foot = area.y + area.height - FACTS_MM;
+  const wall: Area = { ...area, y: top, height: foot - BAND_MM - top };
   return {
     sheet,
-    title: 'Cover',
+    title: coverWords[copy.language].page,
     withoutFoot: true,
     items: [
       ...names.items,
-      ...yarnBand(context, { ...area, y: names.bottom, height: BAND_MM }),
-      ...hangingOnItsWall(context, panel),
-      ...facts(context, area),
+      ...(mark ? [mark] : []),
+      ...picture(context, wall),
+      ...yarnBand(context, { ...area, y: foot - BAND_MM, height: BAND_MM }),
+      ...facts(context, { ...area, y: foot, height: FACTS_MM }),
     ],
   };
 }
 
-function titleAndDesigner(
-  { design, printer }: PatternContext,
-  area: Area,
-): { items: Item[]; bottom: number } {
+/** What it is and of which workshop; the title as large as its length allows; the designer. */
+function namesIn(context: PatternContext, area: Area): { items: Item[]; bottom: number } {
+  const { design, imprint, printer, copy, accent } = context;
+  const words = coverWords[copy.language];
+  const workshop = printer.printable(imprint.workshop);
+  const kind = workshop ? `${workshop} · ${words.kind}` : words.kind;
   const title = titleLines(printer.printable(design.title, 'serif-bold'), area.width);
-  const designer = printer.printable(design.designer);
-  const byline = designer ? wrapText(`designed by ${designer}`, 'sans', BYLINE_MM, area.width) : [];
-  const items: Item[] = [];
-  let y = area.y - title.sizeMm * 0.21;
+  const designer = printer.printable(design.designer || imprint.name);
+  const byline = designer ? wrapText(words.designedBy(designer), 'sans', sizes.lead, area.width) : [];
+  const items: Item[] = [
+    accentBar(area.x, area.y, accent),
+    label(area.x, area.y + 6.4, fitText(kind, 'sans', sizes.body, area.width), {
+      color: inks.soft,
+      role: 'paragraph',
+    }),
+  ];
+  let y = area.y + 8;
   title.lines.forEach((line, i) => {
-    y += title.sizeMm * 1.16;
+    y += title.sizeMm * 1.13;
     const role = i === 0 ? ({ role: 'title' } as const) : {};
     items.push(label(area.x, y, line, { face: 'serif-bold', sizeMm: title.sizeMm, ...role }));
   });
-  y += 2.6;
+  y += 2.2;
   byline.forEach((line, i) => {
-    y += BYLINE_MM * LEADING;
+    y += sizes.lead * LEADING;
     const role = i === 0 ? ({ role: 'paragraph' } as const) : {};
-    items.push(label(area.x, y, line, { sizeMm: BYLINE_MM, color: inks.soft, ...role }));
+    items.push(label(area.x, y, line, { sizeMm: sizes.lead, color: inks.soft, ...role }));
   });
-  return { items, bottom: y + 6 };
+  return { items, bottom: y };
 }
 
-/** As large as fits on two lines, at most; a very long title goes on in smaller lines. */
+/** Sizes to try, and how many lines of each are most; a very long title goes on in smaller lines. */
+const titleSizes = [
+  [sizes.display, 1],
+  [12, 1],
+  [12, 2],
+  [sizes.pageTitle, 2],
+  [7, 4],
+] as const;
+
 function titleLines(title: string, width: number): { lines: string[]; sizeMm: number } {
-  for (const [sizeMm, most] of [
-    [15, 1],
-    [12, 1],
-    [12, 2],
-    [9, 2],
-    [7, 4],
-  ] as const) {
+  for (const [sizeMm, most] of titleSizes) {
     const lines = wrapText(title, 'serif-bold', sizeMm, width);
     if (lines.length <= most) return { lines, sizeMm };
   }
   return { lines: wrapText(title, 'serif-bold', 5.5, width), sizeMm: 5.5 };
 }
 
-/** The yarns side by side, each as wide as its share of the knots. */
+/** The hanging as it is drawn, on its wall. */
+function picture({ design, chart, materials, copy, printer }: PatternContext, wall: Area): Item[] {
+  const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
+  const drawn = drawOnItsWall({
+    chart,
+    geometry: hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe)),
+    colors,
+    cordColor: COTTON,
+    ground: colors[codeOf(design.ground)] ?? inks.linen,
+    wall,
+    padMm: 10,
+  });
+  const alt = coverWords[copy.language].alt({
+    title: printer.printable(design.title),
+    cords: chart.columns,
+    rows: chart.rows,
+    yarns: materials.yarns.map(({ name }) => printer.printable(name)),
+  });
+  return [{ kind: 'figure', alt, items: plainItems(drawn) }];
+}
+
+/** The yarns side by side below the picture, each as wide as its share of the knots. */
 function yarnBand({ materials }: PatternContext, band: Area): Item[] {
   const { yarns, totals } = materials;
   let x = band.x;
@@ -93,61 +139,30 @@ function yarnBand({ materials }: PatternContext, band: Area): Item[] {
   return [...shares, { kind: 'box', ...band, stroke: inks.hair, strokeMm: 0.1 }];
 }
 
-/**
- * The wall behind the hanging: the design's own ground, paler where it is dark, and a shade deeper where it is pale,
- * so that pale cords stand out.
- */
-function wallColor(ground: string): string {
-  return hexToOkLab(ground).l > 0.75
-    ? mixed(mixed(ground, '#77797a', 0.3), inks.paper, 0.3)
-    : mixed(mixed(ground, inks.linen, 0.7), inks.paper, 0.3);
-}
-
-function hangingOnItsWall({ design, chart, materials }: PatternContext, panel: Area): Item[] {
-  const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
-  const ground = colors[codeOf(design.ground)] ?? inks.linen;
-  const geometry = hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe));
-  const pad = 9;
-  const box = {
-    x: panel.x + pad,
-    y: panel.y + pad,
-    width: panel.width - 2 * pad,
-    height: panel.height - 2 * pad,
-  };
-  return [
-    { kind: 'box', ...panel, fill: wallColor(ground) },
-    ...drawHanging({ chart, geometry, colors, cordColor: COTTON, box }),
-  ];
-}
-
-function facts({ materials, units }: PatternContext, area: Area): Item[] {
+function facts({ materials, units, copy }: PatternContext, area: Area): Item[] {
+  const words = coverWords[copy.language];
   const { finished, totals } = materials;
   const width = formatLength(finished.widthMm, units);
   const height = formatLength(finished.knottedHeightMm, units);
   // One unit is enough for both: '30 × 34.6 cm'.
   const alike = units === 'metric' && width.endsWith(' cm') && height.endsWith(' cm');
   const list = [
-    ['knotted picture', `${alike ? width.slice(0, -3) : width} × ${height}`],
-    ['cords × rows', `${materials.columns} × ${materials.rows}`],
-    ['yarns', String(materials.yarns.length)],
-    ['time', `about ${formatTime(totals.seconds)}`],
+    [words.size, `${alike ? width.slice(0, -3) : width} × ${height}`],
+    [words.cordsAndRows, `${materials.columns} × ${materials.rows}`],
+    [words.yarns, String(materials.yarns.length)],
+    [words.time, words.about(formatTime(totals.seconds))],
   ] as const;
   // The size takes more room than the others.
-  const shares = units === 'both' ? [0.5, 0.2, 0.1, 0.2] : [0.34, 0.24, 0.14, 0.28];
+  const shares = units === 'both' ? [0.46, 0.2, 0.11, 0.23] : [0.32, 0.25, 0.15, 0.28];
   let x = area.x;
-  const y = area.y + area.height - FACTS_MM + 9;
   return list.flatMap(([name, value], i) => {
     const room = shares[i]! * area.width;
+    const sizeMm = sizeToFit(value, 'serif-bold', 5, room - 3);
     const items = [
-      label(x, y, name, { sizeMm: sizes.small, color: inks.soft, role: 'paragraph' }),
-      label(x, y + 6.6, value, { face: 'serif-bold', sizeMm: sizeToFit(value, 5, room - 2) }),
+      label(x, area.y + 7, name, { sizeMm: sizes.small, color: inks.soft, role: 'paragraph' }),
+      label(x, area.y + 13.4, value, { face: 'serif-bold', sizeMm }),
     ];
     x += room;
     return items;
   });
-}
-
-/** `sizeMm`, or less where the text would be wider than `width`. */
-function sizeToFit(text: string, sizeMm: number, width: number): number {
-  return sizeMm * Math.min(1, width / textWidthMm(text, 'serif-bold', sizeMm));
 }

@@ -9,7 +9,17 @@ export const inks = {
   paper: '#ffffff',
 } as const;
 
-export const sizes = { pageTitle: 9, heading: 4.6, body: 3.15, note: 2.8, small: 2.6, foot: 2.35 } as const;
+/** One scale for all pages: display and page titles, headings, what leads, what is read, notes and feet. */
+export const sizes = {
+  display: 15,
+  pageTitle: 9,
+  heading: 4.6,
+  lead: 3.9,
+  body: 3.15,
+  note: 2.8,
+  small: 2.6,
+  foot: 2.35,
+} as const;
 
 /** Distance of two baselines, in ems. */
 export const LEADING = 1.45;

@@ -9,6 +9,7 @@ import type { CellsItem, Item, PathStep } from '../../pattern/page.ts';
 import { darker, lighter } from '../../pattern/tones.ts';
 import { type Chart, goesRight } from '../chart.ts';
 import { cordX, type HangingGeometry } from './geometry.ts';
+import { type Box, type Place, placeIn } from './place.ts';
 
 export interface HangingPicture {
   readonly chart: Chart;
@@ -17,7 +18,7 @@ export interface HangingPicture {
   readonly colors: Readonly<Record<number, string>>;
   readonly cordColor: string;
   /** The hanging is drawn as large as fits into this box, in its middle; in mm on the page. */
-  readonly box: { readonly x: number; readonly y: number; readonly width: number; readonly height: number };
+  readonly box: Box;
 }
 
 /** Printed width of a cell below which single knots are not drawn, in mm: value from trying it on paper. */
@@ -31,31 +32,11 @@ export function drawHanging({ chart, geometry, colors, cordColor, box }: Hanging
   const knots = cellWidth < KNOT_SEEN_FROM_MM ? mergedKnots : knotsOneByOne;
   return [
     ...hanger(geometry, place, cordColor),
-    ...cords(geometry, place, cordColor),
+    ...cords(chart, geometry, place, cordColor),
     ...dowel(geometry, place),
     ...heads(geometry, place, cordColor),
     ...knots(chart, geometry, place, colors),
   ];
-}
-
-/** From mm of the hanging to mm of the page. */
-interface Place {
-  readonly scale: number;
-  x(mm: number): number;
-  y(mm: number): number;
-}
-
-function placeIn(box: HangingPicture['box'], { bounds }: HangingGeometry): Place {
-  const width = bounds.right - bounds.left;
-  const height = bounds.bottom - bounds.top;
-  const scale = Math.min(box.width / width, box.height / height);
-  const left = box.x + (box.width - width * scale) / 2;
-  const top = box.y + (box.height - height * scale) / 2;
-  return {
-    scale,
-    x: (mm) => left + (mm - bounds.left) * scale,
-    y: (mm) => top + (mm - bounds.top) * scale,
-  };
 }
 
 /** A rope seen from the side: a dark edge, the body, and a light down its left. */
@@ -87,8 +68,8 @@ function hanger({ hanger: h, cordMm }: HangingGeometry, place: Place, color: str
   return rope(steps, cordMm * place.scale * 0.8, darker(color, 0.12));
 }
 
-function cords(geometry: HangingGeometry, place: Place, color: string): Item[] {
-  const { cordMm, dowel: d, cordEndsMm } = geometry;
+function cords(chart: Chart, geometry: HangingGeometry, place: Place, color: string): Item[] {
+  const { cordMm, dowel: d, cordEndsMm, pitchMm } = geometry;
   const top = place.y(d.y + d.diameter);
   const steps = cordEndsMm.flatMap((end, column): PathStep[] => {
     const x = place.x(cordX(geometry, column));
@@ -98,7 +79,37 @@ function cords(geometry: HangingGeometry, place: Place, color: string): Item[] {
       ['L', x, Math.max(top, place.y(end - cordMm / 2))],
     ];
   });
-  return rope(steps, Math.min(cordMm, geometry.pitchMm * 0.9) * place.scale, color);
+  const widthMm = Math.min(cordMm, pitchMm * 0.9) * place.scale;
+  return [
+    ...rope(steps, widthMm, color),
+    ...(widthMm < TWIST_SEEN_FROM_MM ? [] : [twist(chart, geometry, place, { widthMm, color })]),
+  ];
+}
+
+/** Printed width of a cord below which its plies are not drawn, in mm: value from trying it on paper. */
+const TWIST_SEEN_FROM_MM = 0.9;
+
+/** The plies of the cords where they are seen: in the fringe, and in bare cells. Two plies to a cord's width. */
+function twist(
+  { columns, rows, cells }: Chart,
+  geometry: HangingGeometry,
+  place: Place,
+  { widthMm, color }: { widthMm: number; color: string },
+): Item {
+  const { cordEndsMm, rowHeightMm, cordMm } = geometry;
+  const half = widthMm * 0.3;
+  const steps: PathStep[] = [];
+  for (let column = 0; column < columns; column++) {
+    const x = place.x(cordX(geometry, column));
+    const end = cordEndsMm[column]! - cordMm * 0.9;
+    for (let y = cordMm * 0.4; y < end; y += cordMm * 0.62) {
+      const row = Math.floor(y / rowHeightMm);
+      if (row < rows && cells[row * columns + column] !== BARE) continue;
+      const at = place.y(y);
+      steps.push(['M', x - half, at + half * 0.75], ['L', x + half, at - half * 0.75]);
+    }
+  }
+  return { kind: 'path', steps, stroke: darker(color, 0.22), strokeMm: widthMm * 0.1, cap: 'round' };
 }
 
 function dowel({ dowel: d }: HangingGeometry, place: Place): Item[] {

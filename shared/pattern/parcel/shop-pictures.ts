@@ -5,12 +5,12 @@
 import { COTTON } from '../../chart/hanging/cotton.ts';
 import { drawHanging } from '../../chart/hanging/draw-hanging.ts';
 import { type HangingGeometry, hangingGeometry } from '../../chart/hanging/geometry.ts';
+import { drawOnItsWall, wallColor } from '../../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../../design/codes.ts';
 import type { Language } from '../../design/pattern-schema.ts';
 import { fringeMm } from '../../gauge/fringe.ts';
 import { formatLength } from '../../units/length.ts';
 import { formatTime } from '../../units/time.ts';
-import { hexToOkLab } from '../../yarn/colour.ts';
 import { fitText, wrapText } from '../faces/measure-text.ts';
 import { label } from '../label.ts';
 import type { Item, Page } from '../page.ts';
@@ -18,7 +18,6 @@ import type { Area } from '../papers.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import { newPrinter, type Printer } from '../printable.ts';
 import { inks } from '../style.ts';
-import { mixed } from '../tones.ts';
 import { parcelWords } from '../words/parcel-words.ts';
 
 /** Pixels to the millimetre of these pages. */
@@ -60,6 +59,7 @@ interface Shown {
   readonly geometry: HangingGeometry;
   readonly yarnColors: readonly string[];
   hangingIn(box: Area): Item[];
+  onItsWall(wall: Area, padMm: number): Item[];
 }
 
 function shownHanging(
@@ -69,6 +69,8 @@ function shownHanging(
   const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
   const geometry = hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe));
   const { finished, totals, yarns } = materials;
+  const ground = colors[codeOf(design.ground)] ?? inks.linen;
+  const hanging = { chart, geometry, colors, cordColor: COTTON };
   return {
     title: printer.printable(design.title, 'serif-bold'),
     byline: printer.printable(design.designer),
@@ -78,16 +80,12 @@ function shownHanging(
       rows: chart.rows,
       time: formatTime(totals.seconds),
     }),
-    wall: wallColor(colors[codeOf(design.ground)] ?? inks.linen),
+    wall: wallColor(ground),
     geometry,
     yarnColors: yarns.map(({ color }) => color),
-    hangingIn: (box) => drawHanging({ chart, geometry, colors, cordColor: COTTON, box }),
+    hangingIn: (box) => drawHanging({ ...hanging, box }),
+    onItsWall: (wall, padMm) => drawOnItsWall({ ...hanging, ground, wall, padMm }),
   };
-}
-
-/** Paler than a dark ground and deeper than a pale one, so that cords of cotton stand out from it. */
-function wallColor(ground: string): string {
-  return hexToOkLab(ground).l > 0.75 ? mixed(ground, '#8d8378', 0.42) : mixed(ground, inks.linen, 0.72);
 }
 
 function page(shown: Shown, name: ShopPicture, draw: (shown: Shown, sheet: Area) => Item[]): Page {
@@ -98,7 +96,7 @@ function page(shown: Shown, name: ShopPicture, draw: (shown: Shown, sheet: Area)
 
 /** Nothing but the hanging on its wall. */
 function square(shown: Shown, sheet: Area): Item[] {
-  return onItsWall(shown, sheet, sheet.height * 0.07);
+  return shown.onItsWall(sheet, sheet.height * 0.07);
 }
 
 /** The hanging above a band with its name. */
@@ -107,7 +105,7 @@ function upright(shown: Shown, sheet: Area): Item[] {
   const wall = { ...sheet, height: sheet.height - bandMm };
   const band = { ...sheet, y: wall.height, height: bandMm };
   return [
-    ...onItsWall(shown, wall, sheet.width * 0.07),
+    ...shown.onItsWall(wall, sheet.width * 0.07),
     ...plate(band),
     ...names(shown, { x: band.x + 10, y: band.y + 7, width: band.width - 20, height: band.height - 12 }, 11),
   ];
@@ -120,7 +118,7 @@ function wide(shown: Shown, sheet: Area): Item[] {
   const inner = { x: side.x + 9, y: side.y + 12, width: side.width - 18, height: 50 };
   const facts = shown.facts.flatMap((fact) => wrapText(fact, 'sans', FACT_MM, inner.width));
   return [
-    ...onItsWall(shown, wall, sheet.height * 0.06),
+    ...shown.onItsWall(wall, sheet.height * 0.06),
     ...plate(side),
     ...names(shown, inner, 9.5),
     ...facts.map((line, i) =>
@@ -144,16 +142,6 @@ function close(shown: Shown, sheet: Area): Item[] {
     height: (bounds.bottom - bounds.top) * scale,
   };
   return [{ kind: 'box', ...sheet, fill: wall }, ...shown.hangingIn(box)];
-}
-
-function onItsWall({ wall, hangingIn }: Shown, area: Area, pad: number): Item[] {
-  const box = {
-    x: area.x + pad,
-    y: area.y + pad,
-    width: area.width - 2 * pad,
-    height: area.height - 2 * pad,
-  };
-  return [{ kind: 'box', ...area, fill: wall }, ...hangingIn(box)];
 }
 
 function plate(area: Area): Item[] {
