@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { makePattern } from '../../../app/services/pattern/make-pattern.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { designFromLetters } from '../../notation.ts';
-import { outlineOf, pageOf, openPdf as read, textOf, type Words, wordsOn } from '../../pdf-reader.ts';
+import { outlineOf, pageOf, openPdf as read, textOf, type Words, wordsOn } from '../../pdf/pdf-reader.ts';
 
 const letters = [
   'aaaaaaaabbaaaaaa',

@@ -6,7 +6,7 @@ import { faceMeasures } from '../../../shared/pattern/faces/face-measures.ts';
 import type { PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
 import { newPrinter } from '../../../shared/pattern/printable.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
-import { openPdf, textOf } from '../../pdf-reader.ts';
+import { openPdf, textOf } from '../../pdf/pdf-reader.ts';
 
 const faces = Object.keys(faceFiles) as TextFace[];
 

@@ -41,6 +41,7 @@ export function embedFaces(pdf: PDFKit.PDFDocument): EmbeddedFaces {
 function nameGlyphs({ font, subset, unicode }: EmbeddedFace): void {
   const characters = charactersOf(font);
   unicode.forEach((drawnFor, glyph) => {
+    if (drawnFor.length > 1) return;
     const character = characters.get(subset.glyphs[glyph]!);
     if (glyph === 0 || (character === undefined && drawnFor.length === 0)) unicode[glyph] = [UNKNOWN];
     else if (character !== undefined) unicode[glyph] = [character];

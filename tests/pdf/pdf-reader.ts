@@ -1,5 +1,7 @@
 /** Reads a PDF back, as a viewer does: its words, its outline, and what is read aloud. */
 import { getDocument, type PDFDocumentProxy } from 'pdfjs-dist/legacy/build/pdf.mjs';
+import { spokenMarks } from './glyphs-read.ts';
+import { openObjects } from './pdf-objects.ts';
 
 export async function openPdf(bytes: Uint8Array): Promise<PDFDocumentProxy> {
   return getDocument({ data: bytes.slice(), useSystemFonts: false, verbosity: 0 }).promise;
@@ -54,4 +56,42 @@ export async function pageOf(pdf: PDFDocumentProxy, title: string): Promise<numb
   const found = all(await outlineOf(pdf)).find((entry) => entry.title.startsWith(title));
   if (!found) throw new Error(`the outline has no entry that begins with '${title}'`);
   return found.page;
+}
+
+/**
+ * What a screen reader says of a pattern, for each page a line for each heading, text, figure and cell: 'H1 Materials',
+ * 'TD 564', 'Figure (its alternative text)'. Taken from the structure, so artifacts are not in it.
+ */
+export async function readAloud(bytes: Uint8Array): Promise<string[][]> {
+  const pdf = await openPdf(bytes);
+  const objects = openObjects(bytes);
+  return Promise.all(
+    objects.pages.map(async (page, i) => {
+      const tree = (await (await pdf.getPage(i + 1)).getStructTree()) as Spoken | null;
+      // A viewer's text leaves out spaces at the ends of lines; what is in the file counts.
+      return tree ? linesOf(tree, spokenMarks(objects, page)) : [];
+    }),
+  );
+}
+
+interface Spoken {
+  readonly role?: string;
+  readonly alt?: string;
+  readonly id?: string;
+  readonly children?: readonly Spoken[];
+}
+
+const inline = new Set(['Link', 'Span']);
+
+function linesOf({ role = '', alt, children = [] }: Spoken, spoken: ReadonlyMap<string, string>): string[] {
+  if (role === 'Figure') return [`Figure (${alt ?? ''})`];
+  const lines: string[] = [];
+  let own = '';
+  for (const child of children) {
+    if (child.id !== undefined) own += spoken.get(child.id) ?? '';
+    else if (inline.has(child.role ?? '')) own += linesOf(child, spoken).join('').replace(/^\S+ /, '');
+    else lines.push(...linesOf(child, spoken));
+  }
+  const isText = children.some((child) => child.id !== undefined || inline.has(child.role ?? ''));
+  return isText || lines.length === 0 ? [`${role} ${own.trim()}`.trim(), ...lines] : lines;
 }
