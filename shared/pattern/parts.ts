@@ -4,6 +4,7 @@ import { carePage } from './care-page.ts';
 import { chartInput } from './chart-input.ts';
 import { chartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
+import { designerPages } from './designer-page.ts';
 import { knotsPages } from './knots/knots-pages.ts';
 import { mapPage } from './map-page.ts';
 import { materialsPages } from './materials-pages.ts';
@@ -11,6 +12,7 @@ import type { Draft } from './page-foot.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
 import { readingPage } from './reading-page.ts';
 import { rowsPages } from './rows-pages.ts';
+import { welcomePages } from './welcome-pages.ts';
 
 export interface Part {
   /** Whether it is printed where the design does not say which parts are. */
@@ -25,6 +27,7 @@ export interface Part {
 /** A part that is not in this table can't be printed yet, and is passed over. */
 export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   cover: { usual: true, pages: (context) => [coverPage(context)] },
+  welcome: { usual: true, pages: welcomePages },
   materials: { usual: true, pages: materialsPages },
   reading: { usual: true, pages: (context, at) => readingPage(context, at.count('chart')) },
   knots: { usual: true, pages: knotsPages },
@@ -36,6 +39,7 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   'chart-symbols': { usual: false, pages: symbolPages },
   rows: { usual: true, pages: rowsPages },
   care: { usual: true, pages: carePage },
+  designer: { usual: true, pages: designerPages },
 };
 
 /** The chart in symbols stands beside the one in colour; a copy in symbols has it already. */

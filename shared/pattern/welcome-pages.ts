@@ -1,0 +1,140 @@
+/**
+ * The welcome, in two columns: at the left what the designer says, and at the right, on the first page, the contents and the
+ * hanging at a glance. A long text goes on in its column.
+ */
+import { patternParts } from '../design/pattern-schema.ts';
+import { formatLength } from '../units/length.ts';
+import { formatTime } from '../units/time.ts';
+import { grouped } from './counted.ts';
+import { textWidthMm, wrapText } from './faces/measure-text.ts';
+import { textOf } from './first-texts.ts';
+import { type Flow, heading, newFlow } from './flow.ts';
+import { label } from './label.ts';
+import type { Item } from './page.ts';
+import type { Draft } from './page-foot.ts';
+import type { PageNumbers, PatternContext } from './pattern-input.ts';
+import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { linesOf, paragraphs } from './texts.ts';
+import { partWords } from './words/part-words.ts';
+import { welcomeWords } from './words/welcome-words.ts';
+
+/** Of the body's width; between them is the gap. */
+const TEXT_SHARE = 0.56;
+const SIDE_SHARE = 0.37;
+
+export function welcomePages(context: PatternContext, at: PageNumbers): Draft[] {
+  const { copy, printer } = context;
+  const words = welcomeWords[copy.language];
+  const flow = newFlow(context, words.title);
+  const width = flow.area.width * TEXT_SHARE;
+  const welcome = linesOf(textOf(context, 'welcome'), printer);
+  flow.put(...side(context, at, flow));
+  paragraphs(flow, welcome, { face: 'serif', sizeMm: sizes.lead, width, after: 2.4 });
+  section(flow, words.skill, linesOf(textOf(context, 'skill'), printer), width);
+  section(flow, words.terms, linesOf(textOf(context, 'terms'), printer), width);
+  return flow.drafts();
+}
+
+function section(flow: Flow, title: string, lines: readonly string[], width: number): void {
+  if (lines.length === 0) return;
+  heading(flow, title);
+  paragraphs(flow, lines, { width });
+}
+
+/** Contents and figures, one below the other. */
+function side(context: PatternContext, at: PageNumbers, flow: Flow): Item[] {
+  const { area } = flow;
+  const width = area.width * SIDE_SHARE;
+  const column: Column = { x: area.x + area.width - width, width, accent: flow.accent };
+  const words = welcomeWords[context.copy.language];
+  const contents = contentsOf(context, at);
+  const contentsY = flow.y + 1;
+  const glanceY = contentsY + HEAD_MM + contents.length * LINE_MM + 7;
+  const figures = figuresOf(context);
+  const noteY = glanceY + HEAD_MM + figures.length * LINE_MM + 2;
+  const note = wrapText(words.timeNote, 'sans', sizes.small, width);
+  return [
+    ...list(column, contentsY, words.contents, contents),
+    ...list(column, glanceY, words.glance, figures),
+    ...note.map((line, i) =>
+      label(column.x, noteY + (i + 1) * sizes.small * LEADING, line, {
+        sizeMm: sizes.small,
+        color: inks.soft,
+        ...(i === 0 && { role: 'paragraph' }),
+      }),
+    ),
+  ];
+}
+
+const HEAD_MM = 6.4;
+const LINE_MM = 6;
+
+interface Column {
+  readonly x: number;
+  readonly width: number;
+  readonly accent: string;
+}
+
+interface Line {
+  readonly name: string;
+  readonly value: string;
+  /** The page that it leads to, from 1. */
+  readonly link?: number;
+}
+
+/** A heading on a rule, and below it names with their values at the right, a hairline below each. */
+function list({ x, width, accent }: Column, y: number, title: string, lines: readonly Line[]): Item[] {
+  const right = x + width;
+  const rule = (at: number, widthMm: number, color: string): Item => ({
+    kind: 'rule',
+    x1: x,
+    y1: at,
+    x2: right,
+    y2: at,
+    widthMm,
+    color,
+  });
+  return [
+    label(x, y + 3.4, title, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' }),
+    rule(y + HEAD_MM - 0.6, 0.4, accent),
+    ...lines.flatMap(({ name, value, link }, i): Item[] => {
+      const baseline = y + HEAD_MM + i * LINE_MM + 3.9;
+      const room = width - textWidthMm(value, 'sans-bold', sizes.body) - 3;
+      const sizeMm = sizes.body * Math.min(1, room / textWidthMm(name, 'sans', sizes.body));
+      const leads = link === undefined ? {} : { link };
+      return [
+        label(x, baseline, name, { sizeMm, role: 'paragraph', ...leads }),
+        label(right, baseline, value, { face: 'sans-bold', align: 'right', color: accent, ...leads }),
+        rule(y + HEAD_MM + (i + 1) * LINE_MM - 0.6, ruleMm.thin, inks.hair),
+      ];
+    }),
+  ];
+}
+
+/** The parts that have pages, but for cover and welcome, in the order in which they stand. */
+function contentsOf({ copy }: PatternContext, at: PageNumbers): Line[] {
+  const names = partWords[copy.language];
+  return patternParts
+    .filter((part) => part !== 'cover' && part !== 'welcome')
+    .map((part) => ({ name: names[part], link: at.first(part) }))
+    .filter((entry): entry is { name: string; link: number } => entry.link !== null)
+    .sort((a, b) => a.link - b.link)
+    .map(({ name, link }) => ({ name, value: String(link), link }));
+}
+
+function figuresOf({ materials, units, copy }: PatternContext): Line[] {
+  const words = welcomeWords[copy.language].figures;
+  const { finished, totals } = materials;
+  const width = formatLength(finished.widthMm, units);
+  const size = (heightMm: number) => `${width} × ${formatLength(heightMm, units)}`;
+  const line = (name: string, value: string): Line => ({ name, value });
+  return [
+    line(words.picture, size(finished.knottedHeightMm)),
+    line(words.withFringe, size(finished.heightWithFringeMm)),
+    line(words.cords, grouped(materials.columns)),
+    line(words.rows, grouped(materials.rows)),
+    line(words.knots, grouped(totals.knots)),
+    line(words.yarns, grouped(materials.yarns.length)),
+    line(words.time, words.about(formatTime(totals.seconds))),
+  ];
+}

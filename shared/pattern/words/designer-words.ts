@@ -1,0 +1,38 @@
+/** The designer's page: who made the pattern, and where to turn to. */
+import type { Worded } from './worded.ts';
+
+interface DesignerWords {
+  readonly title: string;
+  readonly contact: string;
+  readonly thanks: string;
+  readonly thanksText: (title: string) => string;
+  readonly mistakes: string;
+  /** Where a contact is told, and where none is. */
+  readonly mistakesText: (edition: string, hasContact: boolean) => string;
+  readonly errata: (edition: string) => string;
+}
+
+export const designerWords: Worded<DesignerWords> = {
+  en: {
+    title: 'About the designer',
+    contact: 'Contact',
+    thanks: 'Thank you',
+    thanksText: (title) =>
+      `Thank you for tying “${title}”. A photograph of the finished hanging on its wall is always welcome.`,
+    mistakes: 'Should you find a mistake',
+    mistakesText: (edition, hasContact) =>
+      `Every row has been checked by computation, but no pattern is above a mistake.${edition ? ` This is ${edition}.` : ''}${hasContact ? ' Please write, and name the page and the row.' : ''}`,
+    errata: (edition) => `Errata to ${edition}`,
+  },
+  de: {
+    title: 'Über die Gestaltung',
+    contact: 'Kontakt',
+    thanks: 'Danke',
+    thanksText: (title) =>
+      `Danke, dass „${title}“ geknüpft wird. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,
+    mistakes: 'Wenn etwas nicht stimmt',
+    mistakesText: (edition, hasContact) =>
+      `Jede Reihe ist nachgerechnet, doch keine Anleitung ist über Fehler erhaben.${edition ? ` Dies ist: ${edition}.` : ''}${hasContact ? ' Bitte schreiben und dabei Seite und Reihe nennen.' : ''}`,
+    errata: (edition) => `Berichtigungen: ${edition}`,
+  },
+};

@@ -1,0 +1,95 @@
+/** The welcome: greeting, contents, what the hanging asks for, terms. Its texts are first versions, which a designer may replace. */
+import type { Worded } from './worded.ts';
+
+/** Figures as they are shown. */
+export interface WelcomeFigures {
+  readonly title: string;
+  readonly size: string;
+  readonly cords: string;
+  readonly rows: string;
+  readonly knots: string;
+  readonly yarns: number;
+  readonly time: string;
+}
+
+/** How much the hanging asks of its maker: by its yarns and its knots. */
+export type Asking = 'first' | 'some' | 'much';
+
+interface WelcomeWords {
+  readonly title: string;
+  readonly contents: string;
+  readonly glance: string;
+  readonly skill: string;
+  readonly terms: string;
+  /** A line is a paragraph. */
+  readonly greeting: (figures: WelcomeFigures) => string;
+  readonly skillText: Readonly<Record<Asking, string>>;
+  readonly figures: {
+    readonly picture: string;
+    readonly withFringe: string;
+    readonly cords: string;
+    readonly rows: string;
+    readonly knots: string;
+    readonly yarns: string;
+    readonly time: string;
+    readonly about: (time: string) => string;
+  };
+  readonly timeNote: string;
+}
+
+export const welcomeWords: Worded<WelcomeWords> = {
+  en: {
+    title: 'Welcome',
+    contents: 'In this pattern',
+    glance: 'At a glance',
+    skill: 'What you should know',
+    terms: 'Terms of use',
+    greeting: ({ title, size, cords, rows, yarns }) =>
+      `“${title}” is a picture tied in yarn over cotton cords. When it is done it measures about ${size} and hangs from its dowel: ${cords} cords side by side, ${rows} rows one below the other, ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.\nThere is only one knot to learn, and the picture grows by it row by row. Read the pages on materials and knots first, tie a swatch to find your own gauge, and then take all the time you like.`,
+    skillText: {
+      first:
+        'A good first hanging. You need to be able to tie one knot in both directions; it is shown step by step. Few colours, and rows that are soon done.',
+      some: 'For makers who have tied something small before, or who like to learn by doing. The knot is shown step by step; several yarns hang at the back at once, and the chart wants to be followed with care.',
+      much: 'For makers with patience. The knot is as simple as in any hanging, and it is shown step by step; but there are many of them, and many strands to keep in order at the back.',
+    },
+    figures: {
+      picture: 'Picture',
+      withFringe: 'With fringe',
+      cords: 'Cords',
+      rows: 'Rows',
+      knots: 'Knots',
+      yarns: 'Yarns',
+      time: 'Time',
+      about: (time) => `about ${time}`,
+    },
+    timeNote:
+      'Sizes are those of the gauge on the materials page. Time is an estimate; your own hand counts.',
+  },
+  de: {
+    title: 'Willkommen',
+    contents: 'In dieser Anleitung',
+    glance: 'Auf einen Blick',
+    skill: 'Was man können sollte',
+    terms: 'Nutzungsbedingungen',
+    greeting: ({ title, size, cords, rows, yarns }) =>
+      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${cords} Schnüre nebeneinander, ${rows} Reihen untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Zuerst die Seiten über Material und Knoten lesen, ein Probestück knüpfen, um die eigene Knotenprobe zu finden – und sich dann alle Zeit nehmen.`,
+    skillText: {
+      first:
+        'Ein guter erster Wandbehang. Ein Knoten in beide Richtungen genügt; er wird Schritt für Schritt gezeigt. Wenige Farben und Reihen, die bald fertig sind.',
+      some: 'Für alle, die schon etwas Kleines geknüpft haben oder gern beim Tun lernen. Der Knoten wird Schritt für Schritt gezeigt; hinten hängen mehrere Garne zugleich, und das Zählmuster will aufmerksam gelesen werden.',
+      much: 'Für Geduldige. Der Knoten ist so einfach wie in jedem Wandbehang und wird Schritt für Schritt gezeigt; es sind aber viele, und hinten sind viele Fäden in Ordnung zu halten.',
+    },
+    figures: {
+      picture: 'Bild',
+      withFringe: 'Mit Fransen',
+      cords: 'Schnüre',
+      rows: 'Reihen',
+      knots: 'Knoten',
+      yarns: 'Garne',
+      time: 'Arbeitszeit',
+      about: (time) => `etwa ${time}`,
+    },
+    timeNote:
+      'Die Maße gelten für die Knotenprobe auf der Materialseite. Die Zeit ist geschätzt; es zählt die eigene Hand.',
+  },
+};
