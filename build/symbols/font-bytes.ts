@@ -1,9 +1,10 @@
 /**
- * The symbol alphabet as an OpenType font, the same bytes each time. The em is the cell: each glyph is as wide as it
+ * The symbol alphabet and the lift marks as an OpenType font, the same bytes each time. The em is the cell: each glyph is as wide as it
  * is high, and stands with the cell's bottom on the baseline.
  */
 import opentype, { type Path } from 'opentype.js';
 import type { PathStep } from '../../shared/pattern/page.ts';
+import { liftShapes } from '../../shared/yarn/lift-shapes.ts';
 import { alphabet, outline } from '../../shared/yarn/symbols.ts';
 
 const EM = 1000;
@@ -17,15 +18,15 @@ export function fontBytes(): Uint8Array {
   const glyphs = [
     new opentype.Glyph({ name: '.notdef', advanceWidth: EM, path: blank }),
     new opentype.Glyph({ name: 'space', unicode: 32, advanceWidth: EM, path: new opentype.Path() }),
-    ...[...alphabet]
+    ...[...alphabet.map(({ text }) => ({ text, outline: outline(text) })), ...Object.values(liftShapes)]
       .sort((a, b) => a.text.codePointAt(0)! - b.text.codePointAt(0)!)
       .map(
-        ({ text }) =>
+        (shape) =>
           new opentype.Glyph({
-            name: glyphName(text),
-            unicode: text.codePointAt(0)!,
+            name: glyphName(shape.text),
+            unicode: shape.text.codePointAt(0)!,
             advanceWidth: EM,
-            path: pathOf(outline(text)),
+            path: pathOf(shape.outline),
           }),
       ),
   ];
@@ -51,6 +52,8 @@ const digitNames = ['zero', 'one', 'two', 'three', 'four', 'five', 'six', 'seven
 function glyphName(text: string): string {
   if (text === '@') return 'at';
   if (text === '&') return 'ampersand';
+  const code = text.codePointAt(0)!;
+  if (code > 0x7f) return `uni${code.toString(16).toUpperCase()}`;
   return /\d/.test(text) ? digitNames[Number(text)]! : text;
 }
 

@@ -135,10 +135,12 @@ function repeatedVeil(block: ChartBlock): Item[] {
   ];
 }
 
+const HATCH_MM = 2.2;
+
 /** Parallel lines at 45 degrees through a box. */
 function hatch({ x, y, width, height }: { x: number; y: number; width: number; height: number }): PathStep[] {
   const steps: PathStep[] = [];
-  for (let at = 1.6; at < width + height; at += 1.6) {
+  for (let at = HATCH_MM; at < width + height; at += HATCH_MM) {
     const before = Math.max(0, at - height);
     const after = Math.min(at, width);
     steps.push(['M', x + before, y + (at - before)], ['L', x + after, y + (at - after)]);

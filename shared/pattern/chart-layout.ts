@@ -145,7 +145,7 @@ function keyIn(
 /** The rows in words take what the cells can spare without another page; null where that is too little. */
 function withRows(input: ChartInput, chosen: Chosen): ChartLayout | null {
   const wish = input.beside!;
-  const ways = [input.sheet, turned(input.sheet)].map((sheet) => keyBelow(input, sheet, chosen.way.joined));
+  const ways = waysOf(input, chosen.way.joined);
   for (const share of [1, 0.8, 0.6, 0.45]) {
     for (const way of ways) {
       const wished = rowsBeside(input.chart, wish, chosen.split, input.scale).widthMm * share;

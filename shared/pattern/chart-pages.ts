@@ -45,7 +45,7 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
       ...cellsOfPage(input, layout, across, down),
       ...joinsOfPage(input, layout, across, down, pages),
       ...rowsOfPage(input, layout, across, down),
-      ...keyOfPage(input, layout, across, down),
+      ...keyOfPage(input, layout, across, down, at.acrossAt + at.downAt > 0),
       ...mapOfPage(input, layout, at),
     ],
     middle: range,
@@ -113,6 +113,7 @@ function keyOfPage(
   { key, keyX, keyY }: ChartLayout,
   across: Stretch,
   down: Stretch,
+  isAgain: boolean,
 ): Item[] {
   const here = new Uint32Array(256);
   for (let row = down.first; row < down.end; row++) {
@@ -121,7 +122,15 @@ function keyOfPage(
       here[code]! += count;
     });
   }
-  return drawKey(entries, key, { x: keyX, y: keyY, cellInks, words, here, ...(colors && { colors }) });
+  return drawKey(entries, key, {
+    x: keyX,
+    y: keyY,
+    cellInks,
+    words,
+    here,
+    isAgain,
+    ...(colors && { colors }),
+  });
 }
 
 function mapOfPage({ words }: ChartInput, layout: ChartLayout, at: At): Item[] {

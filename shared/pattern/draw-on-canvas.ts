@@ -42,6 +42,7 @@ export interface CanvasPen {
   fillRect(x: number, y: number, width: number, height: number): void;
   setLineDash(segments: number[]): void;
   fillText(text: string, x: number, y: number): void;
+  strokeText(text: string, x: number, y: number): void;
 }
 
 /** A context that draws pictures of the kind that its platform decodes. */
@@ -210,9 +211,9 @@ function drawCells(pen: CanvasPen, item: CellsItem, pxPerMm: number, faces: Canv
   const snapX = (c: number) => Math.round((x + c * cellWidth) * pxPerMm) / pxPerMm;
   const snapY = (r: number) => Math.round((y + r * cellHeight) * pxPerMm) / pxPerMm;
   for (const [code, rects] of mergeCells(codes, columns, rows)) {
-    const ink = inks[code];
-    if (!ink) continue;
-    pen.fillStyle = ink.fill;
+    const fill = inks[code]?.fill;
+    if (!fill) continue;
+    pen.fillStyle = fill;
     for (let i = 0; i < rects.length; i += 4) {
       const left = snapX(rects[i]!);
       const top = snapY(rects[i + 1]!);
@@ -235,6 +236,8 @@ function drawSymbols(
   faces: CanvasFaces,
 ): void {
   setFont(pen, 'symbols', symbolMm * pxPerMm, faces);
+  pen.setLineDash([]);
+  pen.lineJoin = 'miter';
   pen.textAlign = 'left';
   let inHand = '';
   for (let r = 0; r < rows; r++) {
@@ -246,7 +249,12 @@ function drawSymbols(
         inHand = ink.ink;
         pen.fillStyle = inHand;
       }
-      pen.fillText(ink.symbol, (x + (c + 0.5) * cellWidth - symbolMm / 2) * pxPerMm, baseline);
+      const left = (x + (c + 0.5) * cellWidth - symbolMm / 2) * pxPerMm;
+      pen.fillText(ink.symbol, left, baseline);
+      if (!ink.edge) continue;
+      pen.strokeStyle = ink.edge.color;
+      pen.lineWidth = ink.edge.widthMm * pxPerMm;
+      pen.strokeText(ink.symbol, left, baseline);
     }
   }
 }

@@ -6,11 +6,13 @@
 import type { Chart } from '../chart/chart.ts';
 import { BARE, codeOf } from '../design/codes.ts';
 import type { Yarn } from '../design/schema.ts';
+import { BLACK_INK } from '../yarn/colour-contrast.ts';
 import { bareMark } from './chart-block.ts';
 import { fitText, textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
-import { inkedMarks, liftMark } from './lift-marks.ts';
+import { liftInk } from './lift-marks.ts';
 import type { CellsItem, GroupItem, Item, PlainItem, Structure } from './page.ts';
+import { plainItems } from './plain-items.ts';
 import type { KeyScale } from './print-scale.ts';
 import { printScales } from './print-scale.ts';
 import { inks, sizes } from './style.ts';
@@ -125,13 +127,15 @@ export interface PlacedKey {
   readonly words?: KeyWords;
   /** The cells of the page by code. */
   readonly here?: Uint32Array;
+  /** A page before has told the key already: it is seen again, and not read again. */
+  readonly isAgain?: boolean;
   /** The yarns' own colours by code, where the cells do not show them. */
   readonly colors?: Readonly<Record<number, string>>;
 }
 
 /** A table: a row for each entry, its name at the head, then its counts. */
 export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed: PlacedKey): Item[] {
-  const { x, y, words = chartWords.en } = placed;
+  const { x, y, words = chartWords.en, isAgain } = placed;
   const { scale, lines, columnWidth } = layout;
   if (entries.length === 0) return [];
   const headingMm = Math.max(sizes.heading, scale.nameMm);
@@ -140,10 +144,15 @@ export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed:
     const top = y + scale.headingMm + (i % lines) * scale.lineMm;
     return group('row', drawEntry(entry, layout, { ...placed, x: left, y: top, words }));
   });
+  const role = isAgain ? 'again' : 'heading';
   return [
-    label(x, y + headingMm * 0.8, words.key, { face: 'serif-bold', sizeMm: headingMm, role: 'heading' }),
-    group('table', rows),
+    label(x, y + headingMm * 0.8, words.key, { face: 'serif-bold', sizeMm: headingMm, role }),
+    ...(isAgain ? plainItems(rows).map(seenAgain) : [group('table', rows)]),
   ];
+}
+
+function seenAgain(item: PlainItem): PlainItem {
+  return item.kind === 'text' ? { ...item, role: 'again' } : item;
 }
 
 function group(structure: Structure, items: readonly Item[]): GroupItem {
@@ -209,12 +218,13 @@ export function drawSwatch(
   cellInks: CellsItem['inks'],
 ): PlainItem[] {
   const frame = { kind: 'box', x, y, width: size, height: size, stroke: inks.soft, strokeMm: 0.18 } as const;
-  if (code === 'lift') return [frame, inkedMarks(liftMark(x, y, size, 1), '#000000', size)];
+  const cell = { kind: 'cells', x, y, cellWidth: size, cellHeight: size, columns: 1, rows: 1 } as const;
+  const drawn = { ...cell, codes: Uint8Array.of(1), symbolMm: size };
+  if (code === 'lift') return [frame, { ...drawn, inks: { 1: liftInk('left', BLACK_INK, size) } }];
   const ink = cellInks[code];
   if (code === BARE || !ink) {
     const steps = bareMark(x + size / 2, y + size / 2, size);
     return [frame, { kind: 'path', steps, stroke: inks.soft, strokeMm: 0.2 }];
   }
-  const cell = { kind: 'cells', x, y, cellWidth: size, cellHeight: size, columns: 1, rows: 1 } as const;
-  return [{ ...cell, codes: Uint8Array.of(code), inks: { [code]: ink }, symbolMm: size }, frame];
+  return [{ ...drawn, inks: { 1: ink } }, frame];
 }

@@ -4,7 +4,9 @@
  */
 import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE } from '../design/codes.ts';
-import type { CellsItem, PathItem, PathStep } from './page.ts';
+import { BLACK_INK, WHITE_INK } from '../yarn/colour-contrast.ts';
+import { liftShapes } from '../yarn/lift-shapes.ts';
+import type { CellInk, CellsItem } from './page.ts';
 import type { Stretch } from './split-chart.ts';
 
 export interface MarkedCells {
@@ -19,28 +21,59 @@ export interface MarkedCells {
   readonly cellInks: CellsItem['inks'];
 }
 
-/** Sides of the triangle, and of the edge that keeps it apart from symbols and rules, as shares of the cell's lesser side. */
-const SIDE = 0.3;
+/** Width of the edge that keeps a mark apart from symbols and rules, as a share of the cell's lesser side. */
 const EDGE = 0.05;
 
 /** In the ink of the cell's symbol, so that they are seen on any yarn, with an edge of the other one. */
-export function liftMarks(cells: MarkedCells): PathItem[] {
-  const { chart, x, y, cellWidth, cellHeight, across, down, cellInks } = cells;
-  const size = Math.min(cellWidth, cellHeight);
-  const byInk = new Map<string, PathStep[]>();
+export function liftMarks(cells: MarkedCells): CellsItem[] {
+  const { chart, across, down, cellInks } = cells;
+  const columns = across.end - across.first;
+  const rows = down.end - down.first;
+  const marked = { left: new Uint8Array(columns * rows), right: new Uint8Array(columns * rows) };
+  const places = [...new Set(Object.values(cellInks).map(({ ink }) => ink))];
+  let any = { left: false, right: false };
   for (let row = down.first; row < down.end; row++) {
     const right = goesRight(chart.startCorner, row);
+    const corner = right ? 'left' : 'right';
     for (let column = across.first; column < across.end; column++) {
-      const ink =
-        isLifted(chart, row, column, right) && cellInks[chart.cells[row * chart.columns + column]!]?.ink;
-      if (!ink) continue;
-      const corner = x + (column - across.first + (right ? 0 : 1)) * cellWidth;
-      const steps = byInk.get(ink) ?? [];
-      byInk.set(ink, steps);
-      steps.push(...liftMark(corner, y + (row - down.first) * cellHeight, size, right ? 1 : -1));
+      if (!isLifted(chart, row, column, right)) continue;
+      const ink = cellInks[chart.cells[row * chart.columns + column]!]!.ink;
+      marked[corner][(row - down.first) * columns + column - across.first] = places.indexOf(ink) + 1;
+      any = { ...any, [corner]: true };
     }
   }
-  return [...byInk].map(([ink, steps]) => inkedMarks(steps, ink, size));
+  return (['left', 'right'] as const)
+    .filter((corner) => any[corner])
+    .map((corner) => sheetOf(cells, corner, marked[corner], places));
+}
+
+/** Marks of one corner as cells without a fill, moved so that the corner of each symbol is that of its cell. */
+function sheetOf(
+  { x, y, cellWidth, cellHeight, across, down }: MarkedCells,
+  corner: 'left' | 'right',
+  codes: Uint8Array,
+  places: readonly string[],
+): CellsItem {
+  const size = Math.min(cellWidth, cellHeight);
+  const aside = ((cellWidth - size) / 2) * (corner === 'left' ? -1 : 1);
+  return {
+    kind: 'cells',
+    x: x + aside,
+    y: y - (cellHeight - size) / 2,
+    cellWidth,
+    cellHeight,
+    columns: across.end - across.first,
+    rows: down.end - down.first,
+    codes,
+    inks: Object.fromEntries(places.map((ink, i) => [i + 1, liftInk(corner, ink, size)])),
+    symbolMm: size,
+  };
+}
+
+/** How one mark is printed in a cell of this size, in mm. */
+export function liftInk(corner: 'left' | 'right', ink: string, size: number): CellInk {
+  const edge = { color: ink === WHITE_INK ? BLACK_INK : WHITE_INK, widthMm: size * EDGE };
+  return { symbol: liftShapes[corner].text, ink, edge };
 }
 
 /** Whether any cord of the chart is to be lifted. */
@@ -53,23 +86,9 @@ export function hasLifts(chart: Chart): boolean {
   return false;
 }
 
-/** One mark: a triangle at a cell's upper corner, into the cell to the right (1) or left (-1) of it. */
-export function liftMark(x: number, y: number, size: number, way: 1 | -1): PathStep[] {
-  const side = size * SIDE;
-  return [['M', x, y], ['L', x + way * side, y], ['L', x, y + side], ['Z']];
-}
-
-export function inkedMarks(steps: PathStep[], ink: string, size: number): PathItem {
-  return { kind: 'path', steps, fill: ink, stroke: otherInk(ink), strokeMm: size * EDGE };
-}
-
 function isLifted({ cells, columns }: Chart, row: number, column: number, right: boolean): boolean {
   const before = right ? column - 1 : column + 1;
   if (before < 0 || before >= columns) return false;
   const code = cells[row * columns + column]!;
   return code !== BARE && code !== cells[row * columns + before];
-}
-
-function otherInk(ink: string): string {
-  return ink === '#000000' ? '#ffffff' : '#000000';
 }

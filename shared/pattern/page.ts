@@ -76,6 +76,18 @@ export interface PathItem {
   opacity?: number;
 }
 
+/** How cells of one code are printed. */
+export interface CellInk {
+  /** Absent: what lies below is seen. */
+  fill?: string;
+  /** Its symbol's text; none on a bare cell. */
+  symbol?: string;
+  /** The symbol's colour. */
+  ink: string;
+  /** A line along the symbol's outline, which keeps it apart from what it lies on. */
+  edge?: { color: string; widthMm: number };
+}
+
 /**
  * A block of cells. `codes` holds rows * columns yarn codes or BARE; neighbouring cells of one yarn are drawn as one
  * rectangle, and all symbols of the block as one text object for each ink.
@@ -89,8 +101,8 @@ export interface CellsItem {
   columns: number;
   rows: number;
   codes: Uint8Array;
-  /** By code: fill of the cell, its symbol's text (none on a bare cell), and the symbol's colour. */
-  inks: Record<number, { fill: string; symbol?: string; ink: string }>;
+  /** By code; what has no entry is left as it is. */
+  inks: Record<number, CellInk>;
   /** Size of the symbols, em in mm; no symbols are drawn where absent. */
   symbolMm?: number;
   /** The block in words, for those who can't see it. */

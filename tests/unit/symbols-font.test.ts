@@ -6,10 +6,12 @@ import { getDocument } from 'pdfjs-dist/legacy/build/pdf.mjs';
 import PDFDocument from 'pdfkit';
 import { describe, expect, it, vi } from 'vitest';
 import { fontBytes } from '../../build/symbols/font-bytes.ts';
+import { liftShapes } from '../../shared/yarn/lift-shapes.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
 
 const path = fileURLToPath(new URL('../../shared/yarn/larkrow-symbols.otf', import.meta.url));
 const texts = alphabet.map(({ text }) => text);
+const glyphTexts = [...texts, ...Object.values(liftShapes).map(({ text }) => text)];
 
 describe('the symbol font', () => {
   it('is the one that the script makes from the alphabet now', () => {
@@ -32,15 +34,15 @@ describe('the symbol font', () => {
     expect(sum).toBe(0xb1b0afba);
   });
 
-  it('is read by fontkit: a glyph for each text, all as wide as the em', () => {
+  it('is read by fontkit: a glyph for each text and lift mark, all as wide as the em', () => {
     const font = fontkit.openSync(path) as fontkit.Font;
     expect(font.familyName).toBe('Larkrow Symbols');
     expect(font.unitsPerEm).toBe(1000);
     expect([font.ascent, font.descent]).toEqual([1000, 0]);
     // A table of characters ends with the place holder 0xffff.
     const characters = font.characterSet.filter((each) => each !== 0xffff);
-    expect(String.fromCodePoint(...characters)).toBe([' ', ...texts].sort().join(''));
-    for (const text of texts) {
+    expect(String.fromCodePoint(...characters)).toBe([' ', ...glyphTexts].sort().join(''));
+    for (const text of glyphTexts) {
       const glyph = font.glyphForCodePoint(text.codePointAt(0)!);
       expect(glyph.advanceWidth, text).toBe(1000);
       expect(glyph.path.commands.length, text).toBeGreaterThan(0);

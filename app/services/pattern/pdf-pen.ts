@@ -7,6 +7,7 @@
 import { mergeCells } from '../../../shared/pattern/merge-cells.ts';
 import type {
   BoxItem,
+  CellInk,
   CellsItem,
   Face,
   ImageItem,
@@ -16,7 +17,7 @@ import type {
 } from '../../../shared/pattern/page.ts';
 
 /** What one glyph takes, in 1/1000 em. `xAdvance` is with kerning, `advanceWidth` without. */
-interface GlyphPlace {
+export interface GlyphPlace {
   xAdvance: number;
   advanceWidth: number;
   xOffset: number;
@@ -60,9 +61,9 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
     state.set(name, operator);
     out.push(operator);
   };
-  const fillWith = (color: string) => set('fill', `${rgb(color)} rg`);
+  const fillWith = (color: string) => set('fill', colored(color, 'rg'));
   const strokeWith = (color: string, widthMm: number, cap: 0 | 1, dashMm: readonly number[] = []) => {
-    set('stroke', `${rgb(color)} RG`);
+    set('stroke', colored(color, 'RG'));
     set('width', `${n(widthMm)} w`);
     set('cap', `${cap} J ${cap} j`);
     set('dash', `[${dashMm.map(n).join(' ')}] 0 d`);
@@ -101,7 +102,7 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
     if (item.fill) fillWith(item.fill);
     if (item.stroke && item.strokeMm) strokeWith(item.stroke, item.strokeMm, 0);
     const { x, y, width, height } = item;
-    out.push(item.radius ? roundedBox(item) : `${n(x)} ${n(y)} ${n(width)} ${n(height)} re`);
+    out.push(item.radius ? roundedBox(item) : `${at(x)} ${at(y)} ${at(width)} ${at(height)} re`);
     paint(item);
   }
 
@@ -115,25 +116,32 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
     );
   }
 
+  /** In units of a cell: small whole numbers are what is packed best. */
   function cells(item: CellsItem): void {
     const { x, y, cellWidth, cellHeight, columns, rows, codes, inks } = item;
     see();
-    for (const [code, rects] of mergeCells(codes, columns, rows)) {
-      const ink = inks[code];
-      if (!ink) continue;
-      fillWith(ink.fill);
-      for (let i = 0; i < rects.length; i += 4) {
-        out.push(
-          `${n(x + rects[i]! * cellWidth)} ${n(y + rects[i + 1]! * cellHeight)} ` +
-            `${n(rects[i + 2]! * cellWidth)} ${n(rects[i + 3]! * cellHeight)} re`,
-        );
+    const rects = [...mergeCells(codes, columns, rows)].filter(([code]) => inks[code]?.fill);
+    if (rects.length > 0) {
+      const before = state.get('fill');
+      out.push(`q ${fine(cellWidth)} 0 0 ${fine(cellHeight)} ${n(x)} ${n(y)} cm`);
+      for (const [code, list] of withGround(rects, columns, rows)) {
+        fillWith(inks[code]!.fill!);
+        for (let i = 0; i < list.length; i += 4) {
+          out.push(`${list[i]} ${list[i + 1]} ${list[i + 2]} ${list[i + 3]} re`);
+        }
+        out.push('f');
       }
-      out.push('f');
+      out.push('Q');
+      if (before === undefined) state.delete('fill');
+      else state.set('fill', before);
     }
     if (item.symbolMm) symbols(item, item.symbolMm);
   }
 
-  /** Row by row, left to right, so that text is found and read in the order of the chart. */
+  /**
+   * Row by row, left to right, so that text is found and read in the order of the chart. Symbols advance by one em, and the
+   * rest of the cell is set as space between characters; a cell without one is a move (ISO 32000-1, 9.4.3).
+   */
   function symbols(
     { x, y, cellWidth, cellHeight, columns, rows, codes, inks }: CellsItem,
     sizeMm: number,
@@ -145,29 +153,50 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
       hexOf.set(symbol, known);
       return known;
     };
-    // Symbols advance by one em: the rest of the cell is set as space between characters.
-    out.push(`BT /${font.id} ${n(sizeMm)} Tf ${n(cellWidth - sizeMm)} Tc`);
+    const cellInEm = (cellWidth / sizeMm) * 1000;
+    const left = x + (cellWidth - sizeMm) / 2;
+    const baseline = y + (cellHeight + sizeMm) / 2;
+    out.push(
+      `BT /${font.id} ${n(sizeMm)} Tf ${fine(cellWidth - sizeMm)} Tc 1 0 0 -1 ${n(left)} ${n(baseline)} Tm`,
+    );
+    let rowsDown = 0;
+    let hasEdge = false;
     for (let r = 0; r < rows; r++) {
-      const baseline = y + (r + 0.5) * cellHeight + sizeMm / 2;
-      for (let c = 0; c < columns; ) {
+      let line = '';
+      let gap = 0;
+      let inHand: CellInk | null = null;
+      const show = () => {
+        if (line === '') return;
+        out.push(line.startsWith('<') && !/[^<>0-9a-f]/.test(line) ? `${line}>Tj` : `[${line}>]TJ`);
+        line = '';
+      };
+      for (let c = 0; c < columns; c++) {
         const ink = inks[codes[r * columns + c]!];
         if (!ink?.symbol) {
-          c++;
+          gap++;
           continue;
         }
-        const from = c;
-        let line = '';
-        for (; c < columns; c++) {
-          const next = inks[codes[r * columns + c]!];
-          if (!next?.symbol || next.ink !== ink.ink) break;
-          line += hex(next.symbol);
+        if (inHand === null && rowsDown > 0) {
+          out.push(`0 ${fine(-rowsDown * cellHeight)} Td`);
+          rowsDown = 0;
         }
-        fillWith(ink.ink);
-        const left = x + (from + 0.5) * cellWidth - sizeMm / 2;
-        out.push(`1 0 0 -1 ${n(left)} ${n(baseline)} Tm <${line}> Tj`);
+        if (ink.ink !== inHand?.ink || ink.edge !== inHand.edge) {
+          show();
+          fillWith(ink.ink);
+          if (ink.edge) strokeWith(ink.edge.color, ink.edge.widthMm, 0);
+          if (hasEdge !== Boolean(ink.edge)) out.push(ink.edge ? '2 Tr' : '0 Tr');
+          hasEdge = Boolean(ink.edge);
+          inHand = ink;
+        }
+        if (gap > 0) line += `${line ? '>' : ''}${Math.round(-gap * cellInEm)}<`;
+        else if (line === '') line = '<';
+        line += hex(ink.symbol);
+        gap = 0;
       }
+      show();
+      rowsDown++;
     }
-    out.push('0 Tc ET');
+    out.push(`0 Tc ${hasEdge ? '0 Tr ' : ''}ET`);
   }
 
   const draw: PdfPen['draw'] = (item) => {
@@ -217,19 +246,52 @@ function n(value: number): string {
   return String(Math.round(value * 1000) / 1000 || 0);
 }
 
-function rgb(color: string): string {
+/** For what is added up over many cells. */
+function fine(value: number): string {
+  return String(Math.round(value * 100_000) / 100_000 || 0);
+}
+
+/** For the points of paths and boxes: hundredths of a millimetre are 2540 to the inch. */
+function at(value: number): string {
+  return String(Math.round(value * 100) / 100 || 0);
+}
+
+/** The operator that sets a colour, `rg` or `RG`, or that of a grey, which is shorter. */
+function colored(color: string, operator: 'rg' | 'RG'): string {
   const value = Number.parseInt(color.slice(1), 16);
-  return [16, 8, 0].map((shift) => n(((value >> shift) & 255) / 255)).join(' ');
+  const [r, g, b] = [16, 8, 0].map((shift) => n(((value >> shift) & 255) / 255));
+  return r === g && g === b ? `${r} ${operator === 'rg' ? 'g' : 'G'}` : `${r} ${g} ${b} ${operator}`;
+}
+
+/**
+ * The code with most rectangles is painted as one below all others. Only where every cell is painted: nothing else may
+ * shine through.
+ */
+function withGround(
+  rects: readonly (readonly [code: number, list: number[]])[],
+  columns: number,
+  rows: number,
+): (readonly [code: number, list: number[]])[] {
+  const painted = rects.reduce((sum, [, list]) => sum + areaOf(list), 0);
+  if (painted < columns * rows) return [...rects];
+  const ground = rects.reduce((most, each) => (each[1].length > most[1].length ? each : most));
+  return [[ground[0], [0, 0, columns, rows]], ...rects.filter((each) => each !== ground)];
+}
+
+function areaOf(list: readonly number[]): number {
+  let area = 0;
+  for (let i = 0; i < list.length; i += 4) area += list[i + 2]! * list[i + 3]!;
+  return area;
 }
 
 function pathStep(step: PathStep): string {
   switch (step[0]) {
     case 'M':
-      return `${n(step[1])} ${n(step[2])} m`;
+      return `${at(step[1])} ${at(step[2])} m`;
     case 'L':
-      return `${n(step[1])} ${n(step[2])} l`;
+      return `${at(step[1])} ${at(step[2])} l`;
     case 'C':
-      return `${n(step[1])} ${n(step[2])} ${n(step[3])} ${n(step[4])} ${n(step[5])} ${n(step[6])} c`;
+      return `${at(step[1])} ${at(step[2])} ${at(step[3])} ${at(step[4])} ${at(step[5])} ${at(step[6])} c`;
     case 'Z':
       return 'h';
   }

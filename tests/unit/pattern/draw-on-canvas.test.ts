@@ -43,6 +43,7 @@ function notingPen(): { pen: PicturePen<string>; notes: string[] } {
     stroke: () => notes.push(`stroke ${pen.strokeStyle} ${pen.lineWidth}`),
     fillRect: (x, y, width, height) => notes.push(`rect ${x} ${y} ${width} ${height} ${pen.fillStyle}`),
     fillText: (text, x, y) => notes.push(`text ${text} ${x} ${y} ${pen.font} ${pen.textAlign}`),
+    strokeText: (text, x, y) => notes.push(`edge ${text} ${x} ${y} ${pen.strokeStyle} ${pen.lineWidth}`),
     drawImage: (picture, x, y, width, height) => notes.push(`${picture} ${x} ${y} ${width} ${height}`),
   };
   return { pen, notes };
