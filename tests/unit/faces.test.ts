@@ -68,6 +68,14 @@ describe('text that is laid out', () => {
     expect(lines.join(' ')).toBe('Seven strands of moss and three of madder, cut and ready');
   });
 
+  it('keeps a figure and its unit on one line', () => {
+    for (let width = 12; width < 40; width++) {
+      const lines = wrapText('It is 15 cm × 17.3 cm, or 5 7/8 in, and weighs 240 g', 'sans', 3, width);
+      expect(lines.filter((line) => /^(cm|in|g)\b/.test(line))).toEqual([]);
+      expect(lines.join(' ')).toBe('It is 15 cm × 17.3 cm, or 5 7/8 in, and weighs 240 g');
+    }
+  });
+
   it('breaks a word only where it alone is too wide', () => {
     const lines = wrapText(`short ${'W'.repeat(60)} end`, 'serif', 4, 50);
     expect(lines[0]).toBe('short');

@@ -133,8 +133,11 @@ function kernBetween(before: string, after: string, { kern }: FaceMeasures): num
   return before === '' ? 0 : kern(before.codePointAt(before.length - 1)!, after.codePointAt(0) ?? -1);
 }
 
-/** A space, but none that forbids a break; or a hyphen, dash or slash after a letter. */
-const BREAK = /(?<=[^\S\u00a0\u2007\u202f])(?=\S)|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])/u;
+/**
+ * A space, but none that forbids a break, and none between a figure and its unit; or a hyphen, dash or slash after a letter.
+ */
+const BREAK =
+  /(?<=[^\S\u00a0\u2007\u202f])(?=\S)(?!(?<=[\d/]\s)(?:[cm]?m|in|Zoll|yd|k?g|oz|lb|h|Std\.|min|Min\.|%)(?![\p{L}\p{N}]))|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])/u;
 
 /** Pieces between which a line may end; each keeps its own trailing spaces. */
 function wordsOf(paragraph: string): string[] {

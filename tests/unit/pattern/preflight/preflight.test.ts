@@ -143,7 +143,7 @@ describe('preflight of the knots', () => {
 
 describe('preflight of the pages', () => {
   it('finds a text beyond the edge', () => {
-    const wide = label(150, 100, 'A line that is much too long for what is left of this sheet of paper');
+    const wide = label(150, 250, 'A line that is much too long for what is left of this sheet of paper');
     expect(kinds(found(sound, imprint, withItem(wide)))).toEqual(['beyond-the-edge']);
   });
 
