@@ -7,6 +7,8 @@ import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
 import * as fontkit from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { facePath } from '../../app/services/pattern/face-path.ts';
+import { quickFace } from '../../app/services/pattern/pdf/faces.ts';
+import type { PdfFace } from '../../app/services/pattern/pdf-pen.ts';
 import { faceFiles, type TextFace } from '../../shared/pattern/faces/face-files.ts';
 import { faceMeasures } from '../../shared/pattern/faces/face-measures.ts';
 import { textWidthMm } from '../../shared/pattern/faces/measure-text.ts';
@@ -68,6 +70,23 @@ describe.each(faces)('text in %s', (face) => {
     const widthOf = (text: string) =>
       font.layout(text.normalize('NFC')).positions.reduce((sum, { xAdvance }) => sum + xAdvance, 0);
     expect(texts.flatMap((text) => off(text, face, (widthOf(text) / font.unitsPerEm) * EM))).toEqual([]);
+  });
+
+  it('is set letter by letter as the face itself sets it, glyph for glyph', () => {
+    const font = fontkit.openSync(facePath(face)) as fontkit.Font;
+    const shaped: PdfFace = {
+      id: face,
+      encode(text) {
+        const { glyphs, positions } = font.layout(text);
+        const places = positions.map(({ xAdvance, xOffset, yOffset }, i) => ({
+          ...{ xAdvance, xOffset, yOffset },
+          advanceWidth: glyphs[i]!.advanceWidth,
+        }));
+        return [glyphs.map(({ id }) => String(id)), places];
+      },
+    };
+    const quick = quickFace(shaped, faceMeasures(face).kern);
+    for (const text of texts) expect(quick.encode(text), text).toEqual(shaped.encode(text));
   });
 
   it('is as wide as a canvas draws it', () => {
