@@ -65,7 +65,9 @@ export const commands = [
     needs: 'design',
     ruleAbove: true,
   },
+  { id: 'save-for-sale', label: 'Everything for selling…', menu: 'file', needs: 'design' },
   { id: 'save-png', label: 'Chart as PNG…', menu: 'file', needs: 'design' },
+  { id: 'imprint', label: 'Imprint…', menu: 'file' },
   { id: 'settings', label: 'Settings…', menu: 'file', keys: ['Mod+,'], ruleAbove: true },
   { id: 'close', label: 'Close', menu: 'file', keys: ['Mod+W'], needs: 'design', ruleAbove: true },
 

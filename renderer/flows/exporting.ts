@@ -1,7 +1,9 @@
 /** Writing the pattern and the chart's picture, with progress and a way to stop. */
 import { writeDesign } from '../../shared/design/write-design.ts';
+import { copyOf } from '../../shared/pattern/copy.ts';
 import type { Result } from '../../shared/result.ts';
 import { host } from '../host.ts';
+import { patternView } from '../publish/pattern-view.ts';
 import { tell, tellProblem } from '../shell/notices.tsx';
 import { withProgress } from '../shell/progress.tsx';
 import { studio } from '../store/studio.ts';
@@ -10,13 +12,15 @@ import { placeToSave } from './places.ts';
 export async function savePattern(): Promise<void> {
   const { open, settings } = studio.getState();
   if (!open) return;
+  const { preparedFor, attachDesign } = patternView.getState();
+  const copy = { ...copyOf(open.design), preparedFor };
   const { paper, units } = settings;
   const paperName = paper === 'a4' ? 'A4' : 'Letter';
   const place = await placeToSave('pattern', `${open.design.title} ${paperName}.pdf`);
   if (!place) return;
   const text = writeDesign(open.design);
   const saved = await withProgress('Making the pattern', (options) =>
-    host().call('pattern.save', { text, paper, units, target: place.handle }, options),
+    host().call('pattern.save', { text, paper, units, copy, attachDesign, target: place.handle }, options),
   );
   report(saved, ({ fileName, pages }) => `${fileName}: ${pages} pages.`);
 }

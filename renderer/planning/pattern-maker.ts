@@ -5,11 +5,17 @@
  */
 import type { Chart } from '../../shared/chart/chart.ts';
 import type { Design } from '../../shared/design/design.ts';
-import type { Materials } from '../../shared/materials/materials.ts';
+import type { Edition } from '../../shared/design/schema.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
+import { type Copy, designForCopy } from '../../shared/pattern/copy.ts';
+import { editionInForce } from '../../shared/pattern/editions/edition.ts';
+import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import type { PatternDocument } from '../../shared/pattern/page.ts';
 import type { Paper } from '../../shared/pattern/papers.ts';
+import type { PatternInput } from '../../shared/pattern/pattern-input.ts';
+import type { Finding } from '../../shared/pattern/preflight/finding.ts';
+import { preflight } from '../../shared/pattern/preflight/preflight.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import { planSteps } from '../../shared/tying/plan-steps.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
@@ -21,6 +27,8 @@ export type PatternEffort = 'quick' | 'full';
 export interface PatternSheet {
   readonly paper: Paper;
   readonly units: Units;
+  readonly copy: Copy;
+  readonly imprint: Imprint;
 }
 
 /** Questions are numbered, each higher than the one before. */
@@ -33,8 +41,13 @@ export type PatternQuestion =
       readonly chart: Chart;
       readonly sheet: PatternSheet;
     }
-  /** The same design for another sheet. */
-  | { readonly kind: 'sheet'; readonly number: number; readonly sheet: PatternSheet }
+  /** The same chart for another sheet, or composed otherwise: only another hand needs another plan. */
+  | {
+      readonly kind: 'sheet';
+      readonly number: number;
+      readonly pattern: Design['pattern'];
+      readonly sheet: PatternSheet;
+    }
   /** The full plan is not wanted any more. */
   | { readonly kind: 'stop' };
 
@@ -45,16 +58,18 @@ export type PatternAnswer =
       readonly number: number;
       readonly effort: PatternEffort;
       readonly document: PatternDocument;
+      /** What would disappoint a buyer. */
+      readonly findings: readonly Finding[];
+      /** The full plan of the design's own hand, which an edition is published with; null while it is not there. */
+      readonly plan: Plan | null;
     }
   /** Share of the full plan that is done. */
   | { readonly kind: 'progress'; readonly number: number; readonly done: number }
   | { readonly kind: 'problem'; readonly number: number; readonly sentence: string };
 
-interface Planned {
-  readonly design: Design;
-  readonly chart: Chart;
-  readonly plan: Plan;
-  readonly materials: Materials;
+interface Planned extends Pick<PatternInput, 'design' | 'chart' | 'plan' | 'materials'> {
+  readonly edition: Edition | null;
+  readonly leftHanded: boolean;
   readonly effort: PatternEffort;
 }
 
@@ -67,7 +82,9 @@ export class PatternMaker {
   readonly #pause: () => Promise<void>;
   readonly #now: () => number;
   #number = 0;
-  #sheet: PatternSheet = { paper: 'a4', units: 'metric' };
+  #sheet: PatternSheet | null = null;
+  /** The design as it was given, whichever hand the copy is for. */
+  #given: { readonly design: Design; readonly chart: Chart } | null = null;
   #planned: Planned | null = null;
   /** Goes up with each design, and when planning is stopped: whoever plans by an older one ends. */
   #turn = 0;
@@ -89,29 +106,46 @@ export class PatternMaker {
       case 'pattern':
         this.#number = question.number;
         this.#sheet = question.sheet;
-        await this.#make(question.design, question.chart);
+        this.#given = { design: question.design, chart: question.chart };
+        await this.#make();
         return;
       case 'sheet':
         this.#number = question.number;
-        this.#sheet = question.sheet;
-        if (this.#planned) this.#layOut(this.#planned);
+        await this.#turnTo(question.sheet, question.pattern);
         return;
       case 'stop':
         this.#turn++;
     }
   }
 
-  async #make(design: Design, chart: Chart): Promise<void> {
+  async #turnTo(sheet: PatternSheet, pattern: Design['pattern']): Promise<void> {
+    this.#sheet = sheet;
+    if (!this.#given) return;
+    this.#given = { ...this.#given, design: composedBy(this.#given.design, pattern) };
+    const planned = this.#planned;
+    if (planned?.leftHanded !== sheet.copy.leftHanded) return this.#make();
+    this.#planned = { ...planned, design: composedBy(planned.design, pattern) };
+    this.#layOut(this.#planned);
+  }
+
+  async #make(): Promise<void> {
     const turn = ++this.#turn;
     this.#planned = null;
+    const given = this.#given!;
+    const inForce = editionInForce(given.design, given.chart);
+    const { leftHanded } = this.#sheet!.copy;
+    const design = designForCopy(given.design, { leftHanded });
+    const chart = { ...given.chart, startCorner: design.startCorner };
+    const tied = { design, chart, edition: inForce?.edition ?? null, leftHanded };
+    if (inForce && design === given.design) return this.#take(tied, inForce.plan, 'full');
     const quick = planStrands(design, chart, { effort: 'quick' });
     if (!quick.ok) {
       this.#answer({ kind: 'problem', number: this.#number, sentence: quick.problem.sentence });
       return;
     }
-    this.#take(design, chart, quick.value, 'quick');
+    this.#take(tied, quick.value, 'quick');
     const full = await this.#planFully(design, chart, turn);
-    if (full) this.#take(design, chart, full, 'full');
+    if (full) this.#take(tied, full, 'full');
   }
 
   /** Null where it was stopped, or another design was heard of. */
@@ -134,13 +168,25 @@ export class PatternMaker {
     }
   }
 
-  #take(design: Design, chart: Chart, plan: Plan, effort: PatternEffort): void {
-    this.#planned = { design, chart, plan, materials: materialsOf(design, chart, plan), effort };
+  #take(tied: Omit<Planned, 'plan' | 'materials' | 'effort'>, plan: Plan, effort: PatternEffort): void {
+    // Composed otherwise while the plan was made.
+    const design = composedBy(tied.design, this.#given!.design.pattern);
+    const materials = materialsOf(design, tied.chart, plan);
+    this.#planned = { ...tied, design, plan, materials, effort };
     this.#layOut(this.#planned);
   }
 
-  #layOut({ effort, ...planned }: Planned): void {
-    const document = layOutPattern({ ...planned, ...this.#sheet });
-    this.#answer({ kind: 'pages', number: this.#number, effort, document });
+  #layOut({ effort, leftHanded: _, ...planned }: Planned): void {
+    const input = { ...planned, ...this.#sheet! };
+    const document = layOutPattern(input);
+    const findings = preflight(input, document);
+    const isOwn = planned.design.startCorner === this.#given!.design.startCorner;
+    const plan = effort === 'full' && isOwn ? planned.plan : null;
+    this.#answer({ kind: 'pages', number: this.#number, effort, document, findings, plan });
   }
+}
+
+function composedBy(design: Design, pattern: Design['pattern']): Design {
+  const { pattern: _, ...rest } = design;
+  return pattern === undefined ? rest : { ...rest, pattern };
 }

@@ -1,7 +1,10 @@
-/** Keeps the pages true to the open design and to the paper and units chosen: a worker makes them anew at each change. */
+/** Keeps the pages true to the open design and to how the copy is printed: a worker makes them anew at each change. */
+import type { Design } from '../../shared/design/design.ts';
+import { copyOf } from '../../shared/pattern/copy.ts';
 import type { PatternAnswer, PatternQuestion, PatternSheet } from '../planning/pattern-maker.ts';
 import type { OpenDesign } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
+import { imprintNow, onImprint, readImprint } from './imprint-state.ts';
 import { forgetPages, type PatternView, patternView } from './pattern-view.ts';
 
 export interface PatternKeeper {
@@ -21,23 +24,40 @@ export function keepPattern(): PatternKeeper {
     const { open } = studio.getState();
     if (!open) return;
     number++;
-    tell({ kind: 'pattern', number, ...planned(open), sheet: sheetNow() });
+    tell({ kind: 'pattern', number, ...planned(open), sheet: sheetNow(open) });
     patternView.setState({ effort: 'quick', progress: 0 });
   };
 
   worker.addEventListener('message', ({ data }: MessageEvent<PatternAnswer>) => {
     if (data.number === number) patternView.setState((view) => taken(data, view));
   });
-  const unsubscribe = studio.subscribe((state, before) => {
-    if (state.open?.design !== before.open?.design || state.open?.chart !== before.open?.chart) ask();
-    else if (
-      state.settings.paper !== before.settings.paper ||
-      state.settings.units !== before.settings.units
-    ) {
-      number++;
-      tell({ kind: 'sheet', number, sheet: sheetNow() });
-    }
-  });
+  /** The plan stays, unless the copy is for the other hand. */
+  const layOut = () => {
+    const { open } = studio.getState();
+    if (!open) return;
+    number++;
+    tell({ kind: 'sheet', number, pattern: open.design.pattern, sheet: sheetNow(open) });
+  };
+  const unsubscribe = [
+    studio.subscribe(({ open, settings }, before) => {
+      if (!open) return;
+      if (
+        !before.open ||
+        open.chart !== before.open.chart ||
+        !isPlannedAlike(open.design, before.open.design)
+      )
+        ask();
+      else if (
+        open.design.pattern !== before.open.design.pattern ||
+        settings.paper !== before.settings.paper ||
+        settings.units !== before.settings.units
+      )
+        layOut();
+    }),
+    patternView.subscribe((view, before) => view.preparedFor !== before.preparedFor && layOut()),
+    onImprint(layOut),
+  ];
+  void readImprint();
   ask();
   return {
     again: ask,
@@ -46,7 +66,7 @@ export function keepPattern(): PatternKeeper {
       patternView.setState({ progress: null });
     },
     forget() {
-      unsubscribe();
+      for (const each of unsubscribe) each();
       worker.terminate();
       forgetPages();
     },
@@ -58,16 +78,23 @@ function planned({ design, chart }: OpenDesign): Pick<OpenDesign, 'design' | 'ch
   return { chart, design: { ...design, layers: [], reference: null } };
 }
 
-function sheetNow(): PatternSheet {
+/** Whether two states of the design differ in nothing but how the pattern is composed. */
+function isPlannedAlike(a: Design, b: Design): boolean {
+  const keys = new Set([...Object.keys(a), ...Object.keys(b)]) as Set<keyof Design>;
+  return [...keys].every((key) => key === 'pattern' || a[key] === b[key]);
+}
+
+function sheetNow({ design }: OpenDesign): PatternSheet {
   const { paper, units } = studio.getState().settings;
-  return { paper, units };
+  const { preparedFor } = patternView.getState();
+  return { paper, units, copy: { ...copyOf(design), preparedFor }, imprint: imprintNow() };
 }
 
 function taken(answer: PatternAnswer, { progress }: PatternView): Partial<PatternView> {
   switch (answer.kind) {
     case 'pages': {
-      const { document, effort } = answer;
-      return { document, effort, problem: '', progress: effort === 'full' ? null : progress };
+      const { document, effort, findings, plan } = answer;
+      return { document, effort, findings, plan, problem: '', progress: effort === 'full' ? null : progress };
     }
     case 'progress':
       // It may have been on its way when planning was stopped.

@@ -4,6 +4,8 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { PatternDocument } from '../../shared/pattern/page.ts';
+import type { Finding } from '../../shared/pattern/preflight/finding.ts';
+import type { Plan } from '../../shared/tying/plan.ts';
 import type { PatternEffort } from '../planning/pattern-maker.ts';
 
 export interface PatternView {
@@ -13,11 +15,28 @@ export interface PatternView {
   readonly effort: PatternEffort;
   /** Share of the full plan that is done; null while none is being made. */
   readonly progress: number | null;
+  /** What would disappoint a buyer; null until the first pages are laid out. */
+  readonly findings: readonly Finding[] | null;
+  /** The full plan of the design's own hand; null while it is not there. */
+  readonly plan: Plan | null;
+  /** For whom this copy is printed; empty: for nobody by name. It is no part of the design. */
+  readonly preparedFor: string;
+  /** Puts the design into the PDF that is saved. */
+  readonly attachDesign: boolean;
   /** Why there is no pattern, and what to do; empty where all is well. */
   readonly problem: string;
 }
 
-const noPages: PatternView = { document: null, effort: 'quick', progress: null, problem: '' };
+const noPages: PatternView = {
+  document: null,
+  effort: 'quick',
+  progress: null,
+  findings: null,
+  plan: null,
+  preparedFor: '',
+  attachDesign: false,
+  problem: '',
+};
 
 export const patternView = createStore<PatternView>(() => noPages);
 

@@ -1,15 +1,24 @@
-/** Publish: the pattern's pages as they will be printed, and the ways to take them away. */
+/**
+ * Publish: the parts of the pattern at the left, its pages as they will be printed, and at the right how they are printed, what they
+ * say, who publishes them, and the ways to take them away.
+ */
 import { useEffect, useRef, useState } from 'react';
 import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
 import type { Page } from '../../shared/pattern/page.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
-import { set } from '../settings/settings.tsx';
 import { ask } from '../shell/dialogs.tsx';
-import { Choices } from '../shell/fields.tsx';
 import { useStudio } from '../store/use-studio.ts';
+import { CopyPanel } from './copy-panel.tsx';
+import { CoverPanel } from './cover-panel.tsx';
+import { EditionsPanel } from './editions-panel.tsx';
+import { FindingsPanel } from './findings-panel.tsx';
+import { editImprint } from './imprint-dialog.tsx';
 import { keepPattern, type PatternKeeper } from './keep-pattern.ts';
 import { PagesProgress } from './pages-progress.tsx';
-import { usePattern } from './pattern-view.ts';
+import { PartsPanel } from './parts-panel.tsx';
+import { patternView, usePattern } from './pattern-view.ts';
+import { saveForSale } from './sale-dialog.tsx';
+import { TextsPanel } from './texts-panel.tsx';
 import './publish.css';
 
 export function PublishScreen() {
@@ -28,6 +37,7 @@ function Pattern() {
   if (problem) return <p className="sheet fault">{problem}</p>;
   return (
     <div className="publish">
+      <PartsPanel />
       <Pages />
       <PatternSide keeper={keeper} />
     </div>
@@ -44,6 +54,7 @@ function Pages() {
         <li key={number}>
           <button
             type="button"
+            data-page={number}
             aria-label={`Show page ${number} large: ${page.title}`}
             onClick={() => enlarge(page)}
           >
@@ -60,49 +71,48 @@ function Pages() {
 }
 
 function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
-  const { paper, units } = useStudio((state) => state.settings);
   const columns = useStudio((state) => state.open?.design.columns);
   const rows = useStudio((state) => state.open?.design.rows);
   const pattern = usePattern((view) => view.document);
+  const attachDesign = usePattern((view) => view.attachDesign);
   return (
-    <aside>
+    <aside aria-label="The pattern">
       <h2>The pattern</h2>
       {pattern && (
         <p>
-          {pattern.pages.length} pages for {columns} cords and {rows} rows.
+          {pattern.pages.length === 1 ? '1 page' : `${pattern.pages.length} pages`} for {columns} cords and{' '}
+          {rows} rows.
         </p>
       )}
-      <Choices
-        label="Paper"
-        value={paper}
-        options={[
-          { value: 'a4', label: 'A4' },
-          { value: 'letter', label: 'Letter' },
-        ]}
-        onChange={(next) => set({ paper: next })}
-      />
-      <Choices
-        label="Units"
-        value={units}
-        options={[
-          { value: 'metric', label: 'Metric' },
-          { value: 'us', label: 'US' },
-          { value: 'both', label: 'Both' },
-        ]}
-        onChange={(next) => set({ units: next })}
-      />
-      {pattern?.notices.map((notice) => (
-        <p key={notice} className="fault">
-          {notice}
-        </p>
-      ))}
       <button type="button" className="main" onClick={savePattern}>
         Pattern as PDF…
+      </button>
+      <button type="button" onClick={saveForSale}>
+        Everything for selling…
       </button>
       <button type="button" onClick={saveChartPng}>
         Chart as PNG…
       </button>
       <PagesProgress keeper={keeper} />
+      <FindingsPanel />
+      <CopyPanel />
+      <CoverPanel />
+      <TextsPanel />
+      <EditionsPanel />
+      <button type="button" onClick={editImprint}>
+        Imprint…
+      </button>
+      <label
+        className="choice"
+        title="Opening such a PDF in Larkrow opens the design. For you, not for buyers."
+      >
+        <input
+          type="checkbox"
+          checked={attachDesign}
+          onChange={() => patternView.setState({ attachDesign: !attachDesign })}
+        />
+        With the design in the PDF
+      </label>
     </aside>
   );
 }
@@ -120,7 +130,7 @@ const faces: CanvasFaces = {
   symbols: { family: 'Larkrow Symbols', weight: 400 },
 };
 
-const previewPxPerMm = 1.9;
+const previewPxPerMm = 1.42;
 
 async function enlarge(page: Page): Promise<void> {
   await ask<true>({

@@ -7,6 +7,8 @@ import type { CommandId } from '../../shared/commands.ts';
 export const plainWords: Readonly<Partial<Record<CommandId, string>>> = {
   picture: 'import photo image',
   'save-pattern': 'export print',
+  'save-for-sale': 'bundle shop listing copies zip parcel',
+  imprint: 'designer contact mark logo publisher',
   'save-png': 'export picture image',
   settings: 'options preferences theme units language',
   undo: 'back step',

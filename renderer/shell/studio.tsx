@@ -11,7 +11,9 @@ import { startNewDesign } from '../new-design/new-design.tsx';
 import { pictureToChart } from '../picture/picture-to-chart.tsx';
 import { showLeaf } from '../plan/leaves/leaves.ts';
 import { PlanScreen } from '../plan/plan-screen.tsx';
+import { editImprint } from '../publish/imprint-dialog.tsx';
 import { PublishScreen } from '../publish/publish-screen.tsx';
+import { saveForSale } from '../publish/sale-dialog.tsx';
 import { changeSettings } from '../settings/settings.tsx';
 import { ShelfScreen } from '../shelf/shelf-screen.tsx';
 import { redoStep, undoStep } from '../store/changing.ts';
@@ -95,6 +97,8 @@ const designCommands = {
   save,
   'save-as': saveAs,
   'save-pattern': savePattern,
+  'save-for-sale': saveForSale,
+  imprint: editImprint,
   'save-png': saveChartPng,
   close: leaveDesign,
   undo: () => sayStep('Undone', undoStep()?.label),

@@ -8,6 +8,9 @@ import { limits } from '../design/limits.ts';
 const IMPRINT_FORMAT = 'larkrow-imprint';
 const IMPRINT_VERSION = 1;
 
+/** Lines of contact: as many as stand on a cover. */
+export const imprintLimits = { contactLines: 8 } as const;
+
 const line = z.string().max(limits.nameChars);
 
 export const imprintSchema = z.looseObject({
@@ -18,7 +21,7 @@ export const imprintSchema = z.looseObject({
   /** The workshop's or shop's name. */
   workshop: line,
   /** How to be reached: address, mail, page of the web, a line each. */
-  contact: z.array(line).max(8),
+  contact: z.array(line).max(imprintLimits.contactLines),
   /** Of the designer, for the last page. */
   about: z.string().max(limits.stringChars),
   /** The mark, a small picture: PNG or JPEG in base64, at most `limits.markBytes`. */

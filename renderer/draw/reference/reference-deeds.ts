@@ -1,9 +1,8 @@
 /** What is done with the picture that lies under the chart; each change is one step of the history. */
 import type { Design } from '../../../shared/design/design.ts';
-import { limits } from '../../../shared/design/limits.ts';
 import type { Reference } from '../../../shared/design/schema.ts';
 import { gaugeOf, sizeOf } from '../../../shared/gauge/gauge.ts';
-import { toBase64 } from '../../bridge/base64.ts';
+import { base64Lines } from '../../bridge/base64.ts';
 import { fileToOpen } from '../../flows/places.ts';
 import { host } from '../../host.ts';
 import { tellProblem } from '../../shell/notices.tsx';
@@ -51,7 +50,7 @@ export async function chooseReference(): Promise<void> {
   setReference({
     name,
     mediaType,
-    picture: linesOf(toBase64(bytes)),
+    picture: base64Lines(bytes),
     opacity: open.design.reference?.opacity ?? newOpacity,
     ...fittedOver(open.design, widthPx / heightPx),
     visible: true,
@@ -67,11 +66,4 @@ export function fittedOver(
   const widthMm = Math.min(chartWidth, chartHeight * aspect);
   const heightMm = widthMm / aspect;
   return { leftMm: (chartWidth - widthMm) / 2, topMm: (chartHeight - heightMm) / 2, widthMm, heightMm };
-}
-
-function linesOf(text: string): string[] {
-  const chars = limits.referenceLineChars;
-  return Array.from({ length: Math.ceil(text.length / chars) }, (_, i) =>
-    text.slice(i * chars, (i + 1) * chars),
-  );
 }

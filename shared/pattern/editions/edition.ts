@@ -121,7 +121,8 @@ export function madeOf(design: Design, chart: Chart, plan: Plan): Edition['made'
   return { ...fieldsOf(design, chart), plan: keepPlan(plan, chart) };
 }
 
-function fieldsOf(design: Design, chart: Chart): Omit<Edition['made'], 'plan'> {
+/** What an edition keeps of a design and its chart, but for the plan. */
+export function fieldsOf(design: Design, chart: Chart): Omit<Edition['made'], 'plan'> {
   const { title, designer, startCorner, columns, cord, dowel, fringe, swatches } = design;
   const { tying, yarnMargin, ground, yarns } = design;
   return {

@@ -1,6 +1,4 @@
 /** What preflight finds: something that would disappoint a buyer, where it is, and how it is mended. */
-import type { YarnId } from '../../design/codes.ts';
-
 /** 'fault': the pattern can't be followed as it is. 'doubt': a buyer may be disappointed. 'note': worth a look. */
 export type Weight = 'fault' | 'doubt' | 'note';
 
@@ -10,7 +8,6 @@ export const weights = ['fault', 'doubt', 'note'] as const satisfies readonly We
 export type Place =
   | { readonly on: 'page'; readonly page: number }
   | { readonly on: 'cell'; readonly row: number; readonly cord: number }
-  | { readonly on: 'yarn'; readonly yarn: YarnId }
   /** A text, a choice of the copy, the imprint: where it is set. */
   | {
       readonly on: 'setting';

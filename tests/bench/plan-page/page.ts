@@ -6,6 +6,8 @@ import type { PatternAnswer, PatternQuestion } from '../../../renderer/planning/
 import type { PictureAnswer, PlanAnswer, PlanQuestion } from '../../../renderer/planning/planner.worker.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import { copyOf } from '../../../shared/pattern/copy.ts';
+import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { repairTimesMs } from '../plan/repair-times.ts';
 import { shadedDesign } from '../plan/shaded-design.ts';
 
@@ -71,7 +73,7 @@ async function pattern(columns: number, rows: number): Promise<Patterned> {
     number: 1,
     design: { ...design, layers: [] },
     chart,
-    sheet: { paper: 'a4', units: 'metric' },
+    sheet: { paper: 'a4', units: 'metric', copy: copyOf(design), imprint: emptyImprint },
   } satisfies PatternQuestion);
   let quickMs = 0;
   const done = await new Promise<Pick<Patterned, 'fullMs' | 'pages'>>((resolve) => {

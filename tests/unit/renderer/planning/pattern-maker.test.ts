@@ -8,15 +8,20 @@ import {
 import { flatten } from '../../../../shared/chart/chart.ts';
 import { demoDesigns } from '../../../../shared/demos/demo-designs.ts';
 import type { Design } from '../../../../shared/design/design.ts';
+import { apply } from '../../../../shared/design/edits.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
+import { copyOf, designForCopy } from '../../../../shared/pattern/copy.ts';
+import { publishEdition } from '../../../../shared/pattern/editions/edition.ts';
+import { emptyImprint } from '../../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import type { PatternDocument } from '../../../../shared/pattern/page.ts';
 import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../../notation.ts';
 
-const a4: PatternSheet = { paper: 'a4', units: 'metric' };
-const letter: PatternSheet = { paper: 'letter', units: 'us' };
 const moth = demoDesigns[0]!.make();
+const a4: PatternSheet = { paper: 'a4', units: 'metric', copy: copyOf(moth), imprint: emptyImprint };
+const letter: PatternSheet = { ...a4, paper: 'letter', units: 'us' };
+const leftHanded: PatternSheet = { ...a4, copy: { ...a4.copy, leftHanded: true } };
 
 /** As the screen asks: without what has no say in a pattern. */
 function asked(number: number, design: Design, sheet = a4): PatternQuestion {
@@ -72,7 +77,7 @@ describe('a pattern that is made in a worker', () => {
 
   it('goes on planning where another paper is chosen meanwhile, and is laid out for it', async () => {
     const { pages } = await answersTo(asked(1, moth), (maker) =>
-      maker.hear({ kind: 'sheet', number: 2, sheet: letter }),
+      maker.hear({ kind: 'sheet', number: 2, pattern: undefined, sheet: letter }),
     );
     expect(pages.map(({ effort, number }) => [effort, number])).toEqual([
       ['quick', 1],
@@ -85,8 +90,46 @@ describe('a pattern that is made in a worker', () => {
   it('is laid out for another paper without another plan', async () => {
     const { maker, answers } = await answersTo(asked(1, moth));
     answers.length = 0;
-    await maker.hear({ kind: 'sheet', number: 2, sheet: letter });
-    expect(answers).toEqual([{ kind: 'pages', number: 2, effort: 'full', document: printed(moth, letter) }]);
+    await maker.hear({ kind: 'sheet', number: 2, pattern: undefined, sheet: letter });
+    expect(answers).toMatchObject([
+      { kind: 'pages', number: 2, effort: 'full', document: printed(moth, letter) },
+    ]);
+  });
+
+  it('is composed otherwise without another plan', async () => {
+    const { maker, answers } = await answersTo(asked(1, moth));
+    answers.length = 0;
+    const pattern = { parts: ['chart' as const], texts: { terms: '' } };
+    await maker.hear({ kind: 'sheet', number: 2, pattern, sheet: a4 });
+    expect(answers).toMatchObject([{ effort: 'full', document: printed({ ...moth, pattern }, a4) }]);
+  });
+
+  it('is planned anew for the other hand, whose rows begin at the other side', async () => {
+    const { maker, answers } = await answersTo(asked(1, moth));
+    answers.length = 0;
+    await maker.hear({ kind: 'sheet', number: 2, pattern: undefined, sheet: leftHanded });
+    const pages = answers.filter((answer) => answer.kind === 'pages');
+    expect(pages.map(({ effort }) => effort)).toEqual(['quick', 'full']);
+    const mirrored = designForCopy(moth, leftHanded.copy);
+    expect(pages[1]!.document).toEqual(printed(mirrored, leftHanded));
+    // An edition is published with the plan of the design's own hand.
+    expect(pages[1]!.plan).toBe(null);
+  });
+
+  it('gives the plan that an edition is published with, and prints that edition with it from then on', async () => {
+    const { pages } = await answersTo(asked(1, moth));
+    const { plan } = pages.at(-1)!;
+    const edit = publishEdition(moth, flatten(moth), plan!, { date: '2031-05-08', note: '' });
+    if (!edit.ok) throw new Error(edit.problem.sentence);
+    const again = await answersTo(asked(2, apply(moth, edit.value)));
+    expect(again.pages.map(({ effort }) => effort)).toEqual(['full']);
+    const foot = JSON.stringify(again.pages[0]!.document.pages.at(-1)!.items);
+    expect(foot).toContain('Edition 1, 2031-05-08');
+  });
+
+  it('comes with what would disappoint a buyer', async () => {
+    const { pages } = await answersTo(asked(1, moth));
+    expect(pages[0]!.findings.map(({ kind }) => kind)).toContain('gauge-not-measured');
   });
 
   it('stays with the quick plan where it is stopped', async () => {
