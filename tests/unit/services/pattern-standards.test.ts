@@ -10,6 +10,9 @@ import { makeLabels } from '../../../app/services/pattern/make-labels.ts';
 import { makePattern } from '../../../app/services/pattern/make-pattern.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
+import { patternParts } from '../../../shared/design/pattern-schema.ts';
+import type { Copy } from '../../../shared/pattern/copy.ts';
+import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
 import type { Item, PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
 import { designFromLetters } from '../../notation.ts';
 import { pdfAFaults } from '../../pdf/pdf-a-faults.ts';
@@ -20,6 +23,34 @@ const options = { paper: 'a4', units: 'both', date } as const;
 
 async function patternOf(design: Design, attachDesign = false): Promise<Uint8Array> {
   const made = await makePattern(design, { ...options, attachDesign });
+  if (!made.ok) throw new Error(made.problem.sentence);
+  return made.value.bytes;
+}
+
+/** A copy that is as unlike the usual one as can be. */
+async function wholePattern(): Promise<Uint8Array> {
+  const mark = await sharp({ create: { width: 9, height: 9, channels: 4, background: '#28455f80' } })
+    .png()
+    .toBuffer();
+  const of: Design = { ...design, pattern: { parts: [...patternParts] } };
+  const copy: Copy = {
+    language: 'de',
+    ink: 'grey',
+    cells: 'large',
+    rowsForm: 'compact',
+    rowsBeside: true,
+    leftHanded: true,
+    preparedFor: 'Frau Ötzkan',
+  };
+  const imprint: Imprint = {
+    ...emptyImprint,
+    name: 'Ines Marlow',
+    workshop: 'Seven Knots',
+    contact: ['ines@example.org', 'https://example.org/knots'],
+    about: 'Knots since the tide came in.',
+    mark: { mediaType: 'image/png', base64: mark.toString('base64') },
+  };
+  const made = await makePattern(of, { ...options, copy, imprint });
   if (!made.ok) throw new Error(made.problem.sentence);
   return made.value.bytes;
 }
@@ -41,6 +72,7 @@ const documents: readonly (readonly [string, () => Promise<Uint8Array>])[] = [
     'a pattern that begins with its chart',
     () => patternOf({ ...design, pattern: { parts: ['chart', 'materials'] } }),
   ],
+  ['a pattern with every part, in German and large, with a mark', () => wholePattern()],
   ['a pattern of one knot', () => patternOf(designFromLetters(['a']))],
   ['a pattern without a knot', () => patternOf(designFromLetters(['---', '---']))],
   ['the labels of bundles', () => labelsOf(design)],
