@@ -5,6 +5,7 @@ import { chartInput } from './chart-input.ts';
 import { chartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
 import { designerPages } from './designer-page.ts';
+import { finishingPages } from './finishing-pages.ts';
 import { fringePages } from './fringe-pages.ts';
 import { knotsPages } from './knots/knots-pages.ts';
 import { mapPage } from './map-page.ts';
@@ -39,6 +40,7 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   },
   'chart-symbols': { usual: false, pages: symbolPages },
   rows: { usual: true, pages: rowsPages },
+  finishing: { usual: true, pages: finishingPages },
   fringe: { usual: true, pages: fringePages },
   care: { usual: true, pages: carePage },
   designer: { usual: true, pages: designerPages },

@@ -134,10 +134,10 @@ function kernBetween(before: string, after: string, { kern }: FaceMeasures): num
 }
 
 /**
- * A space, but none that forbids a break, and none between a figure and its unit; or a hyphen, dash or slash after a letter.
+ * A space, but none that forbids a break, and none between a figure and its unit or fraction; or a hyphen, dash or slash after a letter.
  */
 const BREAK =
-  /(?<=[^\S\u00a0\u2007\u202f])(?=\S)(?!(?<=[\d/]\s)(?:[cm]?m|in|Zoll|yd|k?g|oz|lb|h|Std\.|min|Min\.|%)(?![\p{L}\p{N}]))|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])/u;
+  /(?<=[^\S\u00a0\u2007\u202f])(?=\S)(?!(?<=[\d/]\s)(?:\d+\/\d+|[cm]?m|in|Zoll|yd|k?g|oz|lb|h|Std\.|min|Min\.|%)(?![\p{L}\p{N}]))|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])/u;
 
 /** Pieces between which a line may end; each keeps its own trailing spaces. */
 function wordsOf(paragraph: string): string[] {
