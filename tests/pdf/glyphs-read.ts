@@ -2,10 +2,10 @@
 import type { PdfObjects, PdfPageObject } from './pdf-objects.ts';
 
 /** By the glyph's number in the file. */
-export type ReadGlyphs = ReadonlyMap<number, string>;
+type ReadGlyphs = ReadonlyMap<number, string>;
 
 /** By the face's name among the resources of the page. */
-export function facesOn(pdf: PdfObjects, { dictionary }: PdfPageObject): Map<string, ReadGlyphs> {
+function facesOn(pdf: PdfObjects, { dictionary }: PdfPageObject): Map<string, ReadGlyphs> {
   const fonts = pdf.dictionaryOf(pdf.dictionaryOf(dictionary.get('Resources'))?.get('Font'));
   return new Map(
     [...(fonts ?? [])].map(([name, font]) => {

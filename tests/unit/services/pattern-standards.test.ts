@@ -18,6 +18,8 @@ import { designFromLetters } from '../../notation.ts';
 import { pdfAFaults } from '../../pdf/pdf-a-faults.ts';
 import { pdfUaFaults, saysUa } from '../../pdf/pdf-ua-faults.ts';
 
+/** A program of Debian's, tried where it is there. */
+const QPDF = 'qpdf';
 const date = new Date('2026-03-01T12:00:00Z');
 const options = { paper: 'a4', units: 'both', date } as const;
 
@@ -138,13 +140,11 @@ describe.each(documents)('%s', (_, make) => {
     expect(saysUa(bytes)).toBe(true);
   });
 
-  it.skipIf(spawnSync('qpdf', ['--version']).error)('is clean to qpdf', { timeout: 30_000 }, async () => {
+  it.skipIf(spawnSync(QPDF, ['--version']).error)('is clean to qpdf', { timeout: 30_000 }, async () => {
     const path = join(mkdtempSync(join(tmpdir(), 'larkrow-')), 'pattern.pdf');
     writeFileSync(path, await make());
     // It ends with 2 where it finds an error, with 3 where it warns.
-    expect(execFileSync('qpdf', ['--check', path]).toString()).toContain(
-      'No syntax or stream encoding errors',
-    );
+    expect(execFileSync(QPDF, ['--check', path]).toString()).toContain('No syntax or stream encoding errors');
   });
 });
 
