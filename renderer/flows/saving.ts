@@ -13,6 +13,7 @@ import { placeToSave } from './places.ts';
 
 /** True where the design is on disk afterwards. */
 export async function save(): Promise<boolean> {
+  takeWhatIsWritten();
   const { open } = studio.getState();
   if (!open) return false;
   if (open.home) return saveTo(open.home.design, open.home.stamp);
@@ -20,10 +21,19 @@ export async function save(): Promise<boolean> {
 }
 
 export async function saveAs(): Promise<boolean> {
+  takeWhatIsWritten();
   const { open } = studio.getState();
   if (!open) return false;
   const place = await placeToSave('design', `${open.fileStem ?? open.design.title}.larkrow`);
   return place ? saveTo(place.handle, null) : false;
+}
+
+/** A text that is being written becomes part of the design when its field is left: it is left here, and taken up again. */
+function takeWhatIsWritten(): void {
+  const field = document.activeElement;
+  if (!(field instanceof HTMLTextAreaElement)) return;
+  field.blur();
+  field.focus();
 }
 
 async function saveOnShelf(title: string): Promise<boolean> {

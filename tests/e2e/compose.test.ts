@@ -1,0 +1,164 @@
+/** Publish as a composer: parts, texts, copies, imprint, editions, and everything for selling; by keys as well, and sound by axe. */
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { unzipSync } from 'fflate';
+import type { Page } from 'playwright-core';
+import { describe, expect, it } from 'vitest';
+import { designFromLetters } from '../notation.ts';
+import { drawing } from './drawing.ts';
+import { seriousFindings } from './findings.ts';
+import { readPdf } from './read-pdf.ts';
+
+const design = designFromLetters(['aabbaabb', 'abbaabba', 'bbaabbaa', 'aabbaabb'], {
+  title: 'Reeds',
+  designer: 'Ada Fenn',
+});
+
+async function publishing(view: Parameters<typeof drawing>[1] = {}) {
+  const studio = await drawing(design, view);
+  await studio.page.getByRole('button', { name: 'Publish' }).click();
+  await studio.page.getByText('The pages as they will be printed.').waitFor();
+  return studio;
+}
+
+const parts = (page: Page) =>
+  page
+    .getByRole('list', { name: 'Parts in printing order' })
+    .locator('.publish-part > span:first-child')
+    .allTextContents();
+
+const captions = (page: Page) => page.getByRole('list', { name: 'Pages' }).locator('p').allTextContents();
+
+async function saveIn(page: Page, button: string, name: string): Promise<void> {
+  await page.getByRole('button', { name: button }).click();
+  await page.getByRole('button', { name: 'Folders', exact: true }).click();
+  await page.getByRole('button', { name: 'Pictures and patterns' }).click();
+  await page.getByLabel('Name').fill(name);
+  await page.getByRole('button', { name: 'Save here' }).click();
+}
+
+async function unfold(page: Page, summary: string): Promise<void> {
+  const details = page.locator('details', { has: page.locator('summary', { hasText: summary }) });
+  if (!(await details.evaluate((element: HTMLDetailsElement) => element.open)))
+    await details.locator('summary').click();
+}
+
+describe('a pattern is composed', () => {
+  it('of the parts that are ticked, in the order that keys and buttons give them, each change one step', async () => {
+    const { page, errors, logged } = await publishing();
+    const before = await parts(page);
+    expect(before[0]).toBe('Cover');
+    await page.getByRole('checkbox', { name: 'Print Written rows' }).uncheck();
+    expect(await parts(page)).toEqual(before.filter((part) => part !== 'Written rows'));
+    await expect
+      .poll(async () => (await captions(page)).some((each) => each.includes('Written rows')))
+      .toBe(false);
+
+    await page.getByRole('checkbox', { name: 'Print Materials' }).focus();
+    await page.keyboard.press('Alt+ArrowUp');
+    await page.getByRole('button', { name: 'Move Cautions and care up' }).click();
+    const moved = await parts(page);
+    expect(moved.indexOf('Materials')).toBe(before.indexOf('Materials') - 1);
+    for (let step = 0; step < 3; step++) await page.keyboard.press('Control+Z');
+    expect(await parts(page)).toEqual(before);
+    expect([errors, logged]).toEqual([[], []]);
+  });
+
+  it('with texts of the designer’s own, left out where they are emptied, as first written where they are given up', async () => {
+    const { page, folder } = await publishing();
+    await unfold(page, 'Texts');
+    await page
+      .getByRole('textbox', { name: 'Terms of use' })
+      .fill('Only for the reed cutters of the east bank.');
+    // Saving takes what is being written.
+    await page.keyboard.press('Control+S');
+    await saveIn(page, 'Pattern as PDF…', 'Reeds.pdf');
+    await page.getByText(/Reeds\.pdf: \d+ pages/).waitFor();
+    const { pages } = await readPdf(readFileSync(join(folder, 'Reeds.pdf')));
+    expect(pages.join(' ')).toContain('reed cutters of the east bank');
+    await page.getByRole('textbox', { name: 'Terms of use' }).fill('');
+    await page.getByRole('textbox', { name: 'Welcome' }).focus();
+    await page.getByText('The terms are empty', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'As first written' }).click();
+    await expect.poll(() => page.getByText('The terms are empty', { exact: false }).count()).toBe(0);
+  });
+
+  it('for the left hand, in large print, in German and for somebody by name, and what is seen is what is saved', async () => {
+    const { page, folder } = await publishing();
+    await page.getByLabel('For the left hand').check();
+    await page.getByLabel('Large print, from 6 mm').check();
+    await page.getByRole('radio', { name: 'Deutsch' }).check();
+    await page.getByLabel('Prepared for').fill('Wanda Reet');
+    await expect
+      .poll(async () =>
+        (await captions(page)).some((each) => each.includes('Materialien') || each.includes('Material')),
+      )
+      .toBe(true);
+    await page.getByText('The pages as they will be printed.').waitFor();
+    const shown = await captions(page);
+    await saveIn(page, 'Pattern as PDF…', 'Schilf.pdf');
+    await page.getByText(/Schilf\.pdf: \d+ pages/).waitFor();
+    const { pages } = await readPdf(readFileSync(join(folder, 'Schilf.pdf')));
+    expect(pages).toHaveLength(shown.length);
+    expect(pages.join(' ')).toContain('angefertigt für Wanda Reet');
+  });
+
+  it('under the imprint that is kept for all patterns', async () => {
+    const { page } = await publishing();
+    await page.getByRole('button', { name: 'Imprint…' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Imprint' });
+    await dialog.getByLabel('Workshop or shop').fill('The Reed House');
+    await dialog.getByLabel('Contact').fill('Bank 4\n\nada@reeds.example');
+    expect(await seriousFindings(page)).toEqual([]);
+    await dialog.getByRole('button', { name: 'Keep' }).click();
+    await expect.poll(() => page.getByText('there is no contact', { exact: false }).count()).toBe(0);
+    await page.getByRole('button', { name: 'Imprint…' }).click();
+    expect(await dialog.getByLabel('Contact').inputValue()).toBe('Bank 4\nada@reeds.example');
+  });
+
+  it('in editions that keep what they were made of, and tell what changed since', async () => {
+    const { page } = await publishing();
+    await unfold(page, 'Editions');
+    await page.getByRole('button', { name: 'Publish the first edition…' }).click();
+    await page.getByLabel('What is new in it').fill('The very first.');
+    await page.getByRole('button', { name: 'Publish', exact: true }).last().click();
+    await page.getByText('Nothing has changed.').waitFor();
+    await page
+      .getByText(/Edition 1, \d{4}-\d\d-\d\d/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'Draw', exact: true }).click();
+    await page.getByRole('application').focus();
+    await page.keyboard.press('2');
+    await page.keyboard.press('Space');
+    await page.getByRole('button', { name: 'Publish' }).click();
+    await unfold(page, 'Editions');
+    await page.getByText('1 cell of the chart is tied otherwise, in row 1.').waitFor();
+  });
+
+  it('and everything for selling it is one archive', async () => {
+    const { page, folder, errors, foreignRequests, logged } = await publishing();
+    await page.getByRole('button', { name: 'Everything for selling…' }).click();
+    expect(await seriousFindings(page)).toEqual([]);
+    await page.getByRole('checkbox', { name: 'Deutsch' }).check();
+    await page.getByText('16 patterns.').waitFor();
+    await saveIn(page, 'Make them…', 'Reeds for sale.zip');
+    await page.getByText(/Reeds for sale\.zip: \d+ files/).waitFor({ timeout: 60_000 });
+    const files = Object.keys(unzipSync(new Uint8Array(readFileSync(join(folder, 'Reeds for sale.zip')))));
+    expect(files.filter((name) => name.endsWith('.pdf'))).toHaveLength(16);
+    expect([errors, foreignRequests, logged]).toEqual([[], [], []]);
+  });
+});
+
+describe('with all that Publish shows unfolded', () => {
+  it.each([
+    ['light', 1280, 800],
+    ['dark', 1024, 700],
+  ] as const)('nothing serious is found in the %s theme, at %i x %i', async (colorScheme, width, height) => {
+    const { page } = await publishing({ colorScheme, width, height });
+    for (const summary of ['Before it is sold', 'Cover', 'Texts', 'Editions']) await unfold(page, summary);
+    expect(await seriousFindings(page)).toEqual([]);
+    const wide = await page.evaluate(() => document.documentElement.scrollWidth - window.innerWidth);
+    expect(wide).toBeLessThanOrEqual(0);
+  });
+});
