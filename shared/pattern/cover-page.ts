@@ -19,6 +19,7 @@ import { accentBar } from './page-head.ts';
 import { type Area, bodyOf, FOOT_MM } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { plainItems } from './plain-items.ts';
+import { printedPicture } from './printed-picture.ts';
 import { sizeToFit } from './size-to-fit.ts';
 import { inks, LEADING, sizes } from './style.ts';
 import { coverWords } from './words/cover-words.ts';
@@ -104,8 +105,11 @@ function titleLines(title: string, width: number): { lines: string[]; sizeMm: nu
   return { lines: wrapText(title, 'serif-bold', 5.5, width), sizeMm: 5.5 };
 }
 
-/** The hanging as it is drawn, on its wall. */
-function picture({ design, chart, materials, copy, printer }: PatternContext, wall: Area): Item[] {
+/** The maker's own photograph, or the hanging as it is drawn, on its wall. */
+function picture(context: PatternContext, wall: Area): Item[] {
+  const photograph = photographIn(context, wall);
+  if (photograph) return [{ kind: 'box', ...wall, fill: inks.linen }, photograph];
+  const { design, chart, materials, copy, printer } = context;
   const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
   const drawn = drawOnItsWall({
     chart,
@@ -123,6 +127,26 @@ function picture({ design, chart, materials, copy, printer }: PatternContext, wa
     yarns: materials.yarns.map(({ name }) => printer.printable(name)),
   });
   return [{ kind: 'figure', alt, items: plainItems(drawn) }];
+}
+
+/** As large as fits, in the middle; null where the design has none, or one that can't be read. */
+function photographIn({ design, printer, copy }: PatternContext, wall: Area): Item | null {
+  const { cover } = design.pattern ?? {};
+  const photograph = cover && printedPicture({ mediaType: cover.mediaType, base64: cover.picture });
+  if (!photograph) return null;
+  const { widthPx, heightPx, mediaType, bytes } = photograph;
+  const scale = Math.min(wall.width / widthPx, wall.height / heightPx);
+  const [width, height] = [widthPx * scale, heightPx * scale];
+  return {
+    kind: 'image',
+    x: wall.x + (wall.width - width) / 2,
+    y: wall.y + (wall.height - height) / 2,
+    width,
+    height,
+    mediaType,
+    bytes,
+    alt: coverWords[copy.language].photograph(printer.printable(design.title)),
+  };
 }
 
 /** The yarns side by side below the picture, each as wide as its share of the knots. */

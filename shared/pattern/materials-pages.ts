@@ -9,13 +9,13 @@ import { formatLength, mmPerInch } from '../units/length.ts';
 import { formatMass } from '../units/mass.ts';
 import { formatThickness } from '../units/thickness.ts';
 import { formatYarnLength } from '../units/yarn-length.ts';
-import { cautionsInShort } from './cautions.ts';
 import { counted, grouped } from './counted.ts';
 import { type Flow, figureWidth, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, sizes } from './style.ts';
+import { careWords } from './words/care-words.ts';
 
 const enough = { enough: true } as const;
 
@@ -25,8 +25,9 @@ export function materialsPages(context: PatternContext): Draft[] {
   yarns(flow, context);
   cord(flow, context);
   dowelAndTools(flow, context);
-  heading(flow, 'Take care');
-  paragraph(flow, cautionsInShort(formatMass(context.materials.totals.massG, context.units, enough)));
+  const care = careWords[context.copy.language];
+  heading(flow, care.takeCare);
+  paragraph(flow, care.inShort(formatMass(context.materials.totals.massG, context.units, enough)));
   return flow.drafts();
 }
 

@@ -1,7 +1,7 @@
 /** Cord and dowel to buy, what else costs money, and what the hanging will weigh on the wall. */
 import type { Design } from '../../../shared/design/design.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
-import { hangingUp } from '../../../shared/pattern/cautions.ts';
+import { careWords } from '../../../shared/pattern/words/care-words.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
 import { formatThickness } from '../../../shared/units/thickness.ts';
@@ -36,7 +36,7 @@ export function CordAndDowel({ materials, design }: { materials: Materials; desi
       </section>
       <section aria-label="Mass">
         <h3>On the wall</h3>
-        <p>{hangingUp(massWords).text}</p>
+        <p>{careWords.en.hangingUp(massWords).text}</p>
       </section>
     </>
   );

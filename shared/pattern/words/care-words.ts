@@ -1,0 +1,106 @@
+/** Cautions and care: printed with every pattern, short, and each with what to do. Common practice, no source. */
+import type { Worded } from './worded.ts';
+
+export interface Caution {
+  readonly title: string;
+  readonly text: string;
+}
+
+interface CareWords {
+  readonly title: string;
+  readonly takeCare: string;
+  readonly careHead: string;
+  readonly cautions: readonly Caution[];
+  /** `mass` is that of the finished hanging, as shown. */
+  readonly hangingUp: (mass: string) => Caution;
+  readonly care: readonly Caution[];
+  readonly selling: Caution;
+  /** For the foot of the materials page. */
+  readonly inShort: (mass: string) => string;
+}
+
+export const careWords: Worded<CareWords> = {
+  en: {
+    title: 'Cautions and care',
+    takeCare: 'Take care',
+    careHead: 'Care',
+    cautions: [
+      {
+        title: 'Blades',
+        text: 'Scissors and blades for cord are sharp. Cut away from your hands, and put them away.',
+      },
+      {
+        title: 'Fire',
+        text: 'Natural fibre burns. Hang the piece away from flames, candles and heaters. Never seal cotton ends with heat.',
+      },
+      {
+        title: 'Children and pets',
+        text: 'Cords and loops can strangle. Keep the work and the finished hanging out of reach of cribs, small children and pets.',
+      },
+    ],
+    hangingUp: (mass) => ({
+      title: 'Hanging it up',
+      text: `The hanging has a mass of about ${mass}. Use a fixing that suits the wall and holds several times as much.`,
+    }),
+    care: [
+      {
+        title: 'Dust',
+        text: 'Shake it outdoors, or brush it softly from the top down. A vacuum cleaner at low suction will do.',
+      },
+      {
+        title: 'Water',
+        text: 'Test each colour on a damp white cloth before any wetting. Yarns that are fast in one brand may run in another.',
+      },
+      { title: 'Light', text: 'Strong sun fades yarn. A wall out of direct sun keeps the colours.' },
+    ],
+    selling: {
+      title: 'If you sell the finished piece',
+      text: 'Rules for fibre labels and product safety differ from country to country: the European Union has Regulations (EU) 1007/2011 and 2023/988, and the United States have rules of their own for fibre content, most of all for wool. This is a pointer and no legal advice; local rules decide.',
+    },
+    inShort: (mass) =>
+      `Blades cut. Natural fibre burns: keep it away from flames and heaters. Cords can strangle: out of reach of cribs, children and pets. Use a fixing that holds several times its ${mass}. More on the last pages.`,
+  },
+  de: {
+    title: 'Vorsicht und Pflege',
+    takeCare: 'Vorsicht',
+    careHead: 'Pflege',
+    cautions: [
+      {
+        title: 'Klingen',
+        text: 'Scheren und Klingen für Schnur sind scharf. Immer von den Händen weg schneiden und sie danach wegräumen.',
+      },
+      {
+        title: 'Feuer',
+        text: 'Naturfasern brennen. Den Wandbehang fern von Flammen, Kerzen und Heizgeräten aufhängen. Baumwollenden nie mit Hitze versiegeln.',
+      },
+      {
+        title: 'Kinder und Tiere',
+        text: 'Schnüre und Schlaufen können strangulieren. Die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren halten.',
+      },
+    ],
+    hangingUp: (mass) => ({
+      title: 'Aufhängen',
+      text: `Der Wandbehang wiegt etwa ${mass}. Eine Befestigung wählen, die zur Wand passt und ein Mehrfaches trägt.`,
+    }),
+    care: [
+      {
+        title: 'Staub',
+        text: 'Im Freien ausschütteln oder von oben nach unten sanft abbürsten. Auch ein Staubsauger auf kleiner Stufe geht.',
+      },
+      {
+        title: 'Wasser',
+        text: 'Vor jedem Befeuchten jede Farbe mit einem feuchten weißen Tuch prüfen. Garne, die bei einer Marke farbecht sind, können bei einer anderen ausbluten.',
+      },
+      {
+        title: 'Licht',
+        text: 'Starke Sonne bleicht Garn aus. An einer Wand ohne direkte Sonne halten die Farben.',
+      },
+    ],
+    selling: {
+      title: 'Wenn das fertige Stück verkauft wird',
+      text: 'Regeln für Faserangaben und Produktsicherheit sind von Land zu Land verschieden: in der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung; es gelten die Regeln vor Ort.',
+    },
+    inShort: (mass) =>
+      `Klingen schneiden. Naturfasern brennen: fern von Flammen und Heizgeräten halten. Schnüre können strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren. Eine Befestigung wählen, die ein Mehrfaches von ${mass} trägt. Mehr auf den letzten Seiten.`,
+  },
+};
