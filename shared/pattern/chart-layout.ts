@@ -61,7 +61,9 @@ const MOST_BESIDE = 1.8;
 
 export function layOutChart(input: ChartInput): ChartLayout {
   const single = splitAmong(input, waysOf(input, false));
-  const chosen = pagesOf(single.split) === 1 ? single : splitAmong(input, waysOf(input, true));
+  const isSingle = single !== null && pagesOf(single.split) === 1;
+  const chosen = isSingle ? single : splitAmong(input, waysOf(input, true));
+  if (!chosen) throw new Error('the page has no room for three cells');
   return (input.beside && withRows(input, chosen)) ?? placed(input, chosen, null);
 }
 
@@ -89,11 +91,12 @@ function waysOf(input: ChartInput, joined: boolean): Way[] {
   });
 }
 
-function splitAmong({ chart, aspect, scale }: ChartInput, ways: readonly Way[]): Chosen {
+/** Null where no way has room for three cells. */
+function splitAmong({ chart, aspect, scale }: ChartInput, ways: readonly Way[]): Chosen | null {
   const { columns, rows } = chart;
   const rooms = ways.map(({ room }) => room);
   const split = splitChart({ columns, rows, aspect, cell: scale.cell, rooms });
-  return { split, way: ways[split.room]! };
+  return split && { split, way: ways[split.room]! };
 }
 
 /** What is left for the cells beside head, numbers and marks. */
@@ -150,9 +153,8 @@ function withRows(input: ChartInput, chosen: Chosen): ChartLayout | null {
     for (const way of ways) {
       const wished = rowsBeside(input.chart, wish, chosen.split, input.scale).widthMm * share;
       const room = { ...way.room, width: way.room.width - wished };
-      if (room.width < input.scale.cell.minWidthMm * 3) continue;
-      const { split } = splitAmong(input, [{ ...way, room }]);
-      if (pagesOf(split) > pagesOf(chosen.split)) continue;
+      const split = splitAmong(input, [{ ...way, room }])?.split;
+      if (!split || pagesOf(split) > pagesOf(chosen.split)) continue;
       const spare = way.room.width - longest(split.across) * split.cellWidth;
       const beside = rowsBeside(input.chart, wish, split, input.scale, spare);
       if (beside.isUseful) return placed(input, { split, way }, beside);

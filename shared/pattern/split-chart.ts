@@ -40,10 +40,10 @@ export interface Split {
 /** Cells that neighbouring pages share. */
 export const REPEATED = 2;
 
-/** Throws where no room holds even three cells: the caller keeps one larger. */
-export function splitChart(input: SplitInput): Split {
+/** Null where no room holds even three cells. */
+export function splitChart(input: SplitInput): Split | null {
   const splits = input.rooms.flatMap((room, i) => bestSplit(input, room, i) ?? []);
-  if (splits.length === 0) throw new Error('the page has no room for three cells');
+  if (splits.length === 0) return null;
   return splits.reduce((best, split) => (pagesOf(split) < pagesOf(best) ? split : best));
 }
 

@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { printScales } from '../../../shared/pattern/print-scale.ts';
-import { longest, pagesOf, REPEATED, type Room, splitChart } from '../../../shared/pattern/split-chart.ts';
+import {
+  longest,
+  pagesOf,
+  REPEATED,
+  type Room,
+  type Split,
+  splitChart,
+} from '../../../shared/pattern/split-chart.ts';
 
 const a4Upright: Room = { width: 160, height: 210 };
 const a4OnItsSide: Room = { width: 245, height: 125 };
@@ -40,13 +47,20 @@ function fewestOn(room: Room, { columns, rows, aspect, cell }: Case): number {
   return fewestByWalking(columns, room.width, width) * fewestByWalking(rows, room.height, width / aspect);
 }
 
+/** Of a chart that has room. */
+function splitInto(input: Case): Split {
+  const split = splitChart(input);
+  if (!split) throw new Error('no room');
+  return split;
+}
+
 function isPossible(input: Case): boolean {
   return input.rooms.some((room) => Number.isFinite(fewestOn(room, input)));
 }
 
 function onA4(columns: number, rows: number) {
   const { cell } = printScales.standard;
-  return splitChart({ columns, rows, aspect: 1, cell, rooms: [a4Upright, a4OnItsSide] });
+  return splitInto({ columns, rows, aspect: 1, cell, rooms: [a4Upright, a4OnItsSide] });
 }
 
 describe('a chart cut into pages', () => {
@@ -55,7 +69,7 @@ describe('a chart cut into pages', () => {
       fc.property(arbitrarySplit, (input) => {
         fc.pre(isPossible(input));
         const counts = input.rooms.map((room) => fewestOn(room, input));
-        const split = splitChart(input);
+        const split = splitInto(input);
         expect(pagesOf(split)).toBe(Math.min(...counts));
         expect(split.room).toBe(counts.indexOf(Math.min(...counts)));
       }),
@@ -68,7 +82,7 @@ describe('a chart cut into pages', () => {
       fc.property(arbitrarySplit, (input) => {
         fc.pre(isPossible(input));
         const isLarge = input.cell === printScales.large.cell;
-        const split = splitChart(input);
+        const split = splitInto(input);
         const room = input.rooms[split.room]!;
         expect(split.cellWidth).toBeGreaterThanOrEqual((isLarge ? 6 : 4) - 1e-6);
         expect(split.cellHeight).toBeGreaterThanOrEqual((isLarge ? 3.75 : 2.5) - 1e-6);
@@ -84,7 +98,7 @@ describe('a chart cut into pages', () => {
     fc.assert(
       fc.property(arbitrarySplit, (input) => {
         fc.pre(isPossible(input));
-        const split = splitChart(input);
+        const split = splitInto(input);
         for (const [list, cells] of [
           [split.across, input.columns],
           [split.down, input.rows],
@@ -106,6 +120,14 @@ describe('a chart cut into pages', () => {
 
   it('never makes them coarser than 12 mm', () => {
     expect(onA4(3, 3).cellWidth).toBe(12);
+  });
+
+  it('needs room for three cells', () => {
+    const { cell } = printScales.standard;
+    const tried = (width: number) =>
+      splitChart({ columns: 50, rows: 2, aspect: 1, cell, rooms: [{ width, height: 40 }] });
+    expect(tried(11.9)).toBeNull();
+    expect(tried(12)).not.toBeNull();
   });
 
   it('turns the sheet only where that saves pages', () => {
