@@ -40,6 +40,10 @@ export const verbs: Readonly<Record<string, VerbEntry>> = {
     summary: 'writes the pattern as PDF, and the chart as PNG',
     load: async () => (await import('./verbs/pattern.ts')).pattern,
   },
+  editions: {
+    summary: 'lists the editions of the pattern and what changed since; publishes the next one',
+    load: async () => (await import('./verbs/editions.ts')).editions,
+  },
   preflight: {
     summary: 'lists what would disappoint a buyer of the pattern',
     load: async () => (await import('./verbs/preflight.ts')).preflight,

@@ -1,5 +1,7 @@
 /** A design's pattern and the picture of its chart, beside one another. */
 import type { Design } from '../../shared/design/design.ts';
+import type { Copy } from '../../shared/pattern/copy.ts';
+import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { type Paper, papers } from '../../shared/pattern/papers.ts';
 import type { Result } from '../../shared/result.ts';
 import { makeChartPng } from '../services/pattern/draw-png.ts';
@@ -11,6 +13,9 @@ export interface PatternPlace {
   readonly paper: Paper;
   /** Path without ending: ' A4.pdf' and ' chart.png' are added. */
   readonly place: string;
+  /** Absent: as the design says. */
+  readonly copy?: Copy;
+  readonly imprint?: Imprint;
   /** Puts the design into the PDF. */
   readonly attachDesign?: boolean;
 }
@@ -19,9 +24,16 @@ export interface PatternPlace {
 export async function writePattern(
   terminal: Terminal,
   design: Design,
-  { paper, place, attachDesign = false }: PatternPlace,
+  { paper, place, copy, imprint, attachDesign = false }: PatternPlace,
 ): Promise<Result<null>> {
-  const made = await makePattern(design, { paper, units: 'both', attachDesign, date: new Date() });
+  const made = await makePattern(design, {
+    paper,
+    units: 'both',
+    attachDesign,
+    date: new Date(),
+    ...(copy && { copy }),
+    ...(imprint && { imprint }),
+  });
   if (!made.ok) return made;
   const { bytes, pages, notices } = made.value;
   for (const notice of notices) terminal.remark(`${notice}\n`);

@@ -1,12 +1,12 @@
 import { join } from 'node:path';
 import { type Language, patternLanguages } from '../../../shared/design/pattern-schema.ts';
-import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { nodeFiles } from '../../services/files/file-layer.ts';
 import { makeParcel } from '../../services/pattern/parcel/make-parcel.ts';
 import { writeParcelFolder } from '../../services/pattern/parcel/write-parcel-folder.ts';
 import { zipOf } from '../../services/pattern/parcel/zip.ts';
 import { type CliVerb, done, usage, type Words } from '../cli-verb.ts';
+import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
 import { needed } from '../words.ts';
 import { writeOutput } from '../write-output.ts';
@@ -35,11 +35,13 @@ export const parcel: CliVerb = {
     if (!languages.ok) return languages;
     const design = await readDesign(terminal, words.positionals[0]!);
     if (!design.ok) return design;
+    const imprint = await keptImprint(terminal);
+    if (!imprint.ok) return imprint;
     const date = new Date();
     const made = await makeParcel(design.value, {
       units: 'both',
       date,
-      imprint: emptyImprint,
+      imprint: imprint.value,
       languages: languages.value,
       bothHands: words.values['both-hands'] === true,
       preparedFor: String(words.values['prepared-for']),

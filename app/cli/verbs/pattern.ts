@@ -1,21 +1,25 @@
 import { basename, extname, join } from 'node:path';
 import type { CliVerb } from '../cli-verb.ts';
+import { copyAsked, copyDetails, copyOptions, copyUse } from '../copy-words.ts';
+import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
 import { needed, paperOf } from '../words.ts';
 import { writePattern } from '../write-pattern.ts';
 
 export const pattern: CliVerb = {
-  use: 'FILE.larkrow --out FOLDER [--paper a4|letter] [--with-design]',
+  use: `FILE.larkrow --out FOLDER [--paper a4|letter] [--with-design] ${copyUse}`,
   details: [
     '--out FOLDER    where to write; made where it is missing, files of the same names are replaced',
     '--paper PAPER   a4 (the default) or letter',
     '--with-design   puts the design into the PDF, which can then be opened as a design',
+    ...copyDetails,
   ],
   needs: ['FILE.larkrow'],
   options: {
     out: { type: 'string' },
     paper: { type: 'string', default: 'a4' },
     'with-design': { type: 'boolean' },
+    ...copyOptions,
   },
   async run(words, terminal) {
     const out = needed(words, 'out');
@@ -25,9 +29,15 @@ export const pattern: CliVerb = {
     const given = words.positionals[0]!;
     const design = await readDesign(terminal, given);
     if (!design.ok) return design;
+    const copy = copyAsked(words, design.value);
+    if (!copy.ok) return copy;
+    const imprint = await keptImprint(terminal);
+    if (!imprint.ok) return imprint;
     const stem = basename(given, extname(given));
     return writePattern(terminal, design.value, {
       paper: paper.value,
+      copy: copy.value,
+      imprint: imprint.value,
       attachDesign: words.values['with-design'] === true,
       place: join(terminal.path(out.value), stem),
     });

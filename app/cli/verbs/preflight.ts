@@ -1,10 +1,12 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
+import type { PatternInput } from '../../../shared/pattern/pattern-input.ts';
 import type { Finding } from '../../../shared/pattern/preflight/finding.ts';
 import { preflight as lookOver } from '../../../shared/pattern/preflight/preflight.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
+import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
 import { paperOf } from '../words.ts';
 
@@ -26,8 +28,18 @@ export const preflight: CliVerb = {
     const chart = flatten(design);
     const plan = planStrands(design, chart);
     if (!plan.ok) return plan;
+    const imprint = await keptImprint(terminal);
+    if (!imprint.ok) return imprint;
     const materials = materialsOf(design, chart, plan.value);
-    const input = { design, chart, plan: plan.value, materials, paper: paper.value, units: 'both' } as const;
+    const input: PatternInput = {
+      design,
+      chart,
+      plan: plan.value,
+      materials,
+      paper: paper.value,
+      units: 'both',
+      imprint: imprint.value,
+    };
     const findings = lookOver(input, layOutPattern(input));
     if (words.values.json === true) {
       const json = { format: 'larkrow-preflight', version: 1, title: design.title, findings };
