@@ -10,9 +10,10 @@ const SMALL_BYTES = 1024 * 1024;
 /** A design's text may grow by a third where JSON escapes it; a picture does in base64. */
 const LARGE_BYTES = Math.ceil(Math.max(limits.fileBytes, limits.pictureBytes) * 1.5);
 
-/** Verbs that carry a design, a picture, a motif or the stash. */
+/** Verbs that carry a design, a pattern, a picture, a motif or the stash. */
 const large = new Set([
   'design.save',
+  'design.ofPattern',
   'pattern.save',
   'labels.save',
   'parcel.save',

@@ -61,10 +61,11 @@ async function takeDesign(file: File): Promise<void> {
   if (await mayLeave()) openDesign(read.value, null);
 }
 
+/** Whole patterns go to the host as bytes: larger ones are better opened than dropped. */
 async function takePattern(file: File): Promise<void> {
-  if (file.size > limits.patternBytes)
+  if (file.size > limits.fileBytes)
     return tellProblem(
-      `“${file.name}” is larger than ${megabytes(limits.patternBytes)}. Open the design itself, a .larkrow file.`,
+      `“${file.name}” is larger than ${megabytes(limits.fileBytes)}. Use Open, or the design itself, a .larkrow file.`,
     );
   const bytes = new Uint8Array(await file.arrayBuffer());
   if (await mayLeave()) await openInPattern(bytes, file.name);

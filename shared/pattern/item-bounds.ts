@@ -1,6 +1,6 @@
 /** How far an item of a page reaches, in mm from the sheet's top left corner. */
 import { textWidthMm } from './faces/measure-text.ts';
-import type { Item, TextItem } from './page.ts';
+import type { Item, RuleItem, TextItem } from './page.ts';
 
 export interface Bounds {
   readonly left: number;
@@ -14,7 +14,7 @@ export function itemBounds(item: Item): Bounds {
     case 'text':
       return textBounds(item);
     case 'rule':
-      return around([item.x1, item.x2], [item.y1, item.y2], item.widthMm / 2);
+      return ruleBounds(item);
     case 'box':
       return around([item.x, item.x + item.width], [item.y, item.y + item.height], (item.strokeMm ?? 0) / 2);
     case 'path': {
@@ -41,6 +41,19 @@ export function itemBounds(item: Item): Bounds {
       );
     }
   }
+}
+
+/** A rule is as long as it is said to be, and half of its width to either side. */
+function ruleBounds({ x1, y1, x2, y2, widthMm }: RuleItem): Bounds {
+  const length = Math.hypot(x2 - x1, y2 - y1) || 1;
+  const across = (Math.abs(y2 - y1) / length) * (widthMm / 2);
+  const down = (Math.abs(x2 - x1) / length) * (widthMm / 2);
+  return {
+    left: Math.min(x1, x2) - across,
+    right: Math.max(x1, x2) + across,
+    top: Math.min(y1, y2) - down,
+    bottom: Math.max(y1, y2) + down,
+  };
 }
 
 /** From the height of capitals to the depth of descenders, within which letters of the text lie. */
