@@ -83,6 +83,14 @@ export const patternSchema = z.looseObject({
         .max(limits.referenceLines),
     })
     .optional(),
+  /** What stands on the labels of the finished hanging. */
+  labels: z
+    .looseObject({
+      /** What the cord is made of: '100 % cotton'. Absent: a line is left to write on. */
+      cordFibre: z.string().max(limits.nameChars).optional(),
+      yarnFibre: z.string().max(limits.nameChars).optional(),
+    })
+    .optional(),
   /** How a copy is printed that is not asked for otherwise. */
   copy: copySchema.optional(),
 });

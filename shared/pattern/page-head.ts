@@ -4,7 +4,7 @@
  */
 import { fitText } from './faces/measure-text.ts';
 import { label } from './label.ts';
-import type { Item } from './page.ts';
+import type { Item, PathStep } from './page.ts';
 import type { Area } from './papers.ts';
 import { sizeToFit } from './size-to-fit.ts';
 import { inks, sizes } from './style.ts';
@@ -17,8 +17,7 @@ const BAR = { widthMm: 14, heightMm: 1.1 } as const;
 
 /** Its upper left corner is at `x` and `y`. */
 export function accentBar(x: number, y: number, color: string): Item {
-  const middle = y + BAR.heightMm / 2;
-  return { kind: 'rule', x1: x, y1: middle, x2: x + BAR.widthMm, y2: middle, widthMm: BAR.heightMm, color };
+  return filled(x, y, BAR.widthMm, BAR.heightMm, color);
 }
 
 export function firstHead({ x, y, width }: Area, title: string, accent: string): Item[] {
@@ -29,7 +28,19 @@ export function firstHead({ x, y, width }: Area, title: string, accent: string):
 export function laterHead({ x, y, width }: Area, title: string, accent: string): Item[] {
   const look = { face: 'serif-bold', sizeMm: sizes.heading, color: inks.soft, role: 'again' } as const;
   return [
-    { kind: 'rule', x1: x + 0.55, y1: y + 0.6, x2: x + 0.55, y2: y + 4.2, widthMm: 1.1, color: accent },
+    filled(x, y + 0.6, 1.1, 3.6, accent),
     label(x + 3, y + 4, fitText(title, 'serif-bold', sizes.heading, width - 3), look),
   ];
+}
+
+/** A path rather than a box: boxes are what a maker ticks. */
+function filled(x: number, y: number, width: number, height: number, fill: string): Item {
+  const steps: PathStep[] = [
+    ['M', x, y],
+    ['L', x + width, y],
+    ['L', x + width, y + height],
+    ['L', x, y + height],
+    ['Z'],
+  ];
+  return { kind: 'path', steps, fill };
 }
