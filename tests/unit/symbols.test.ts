@@ -11,18 +11,27 @@ import { cellPx, type Drawing, oneBit } from '../../build/symbols/raster.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import { limits } from '../../shared/design/limits.ts';
 import { yarnSchema } from '../../shared/design/schema.ts';
+import { liftInk } from '../../shared/pattern/lift-marks.ts';
+import { liftShapes } from '../../shared/yarn/lift-shapes.ts';
 import { alphabet, outline, symbolOf, unusedSymbols } from '../../shared/yarn/symbols.ts';
 
 const font = fileURLToPath(new URL('../../shared/yarn/larkrow-symbols.otf', import.meta.url));
 GlobalFonts.registerFromPath(font, 'Larkrow Symbols');
 
 /** One cell of 2.5 mm at `dpi`, moved by a part of a pixel, as shares of ink. */
-function printed(text: string, dpi: number, shiftX: number, shiftY: number, bits: 1 | 8): Print {
+function printed(text: string, dpi: number, shiftX: number, shiftY: number, bits: 1 | 8, mark = ''): Print {
   const side = cellPx(dpi);
   const size = Math.ceil(side) + 1;
   const pen = createCanvas(size, size).getContext('2d');
   pen.font = `${side}px "Larkrow Symbols"`;
   pen.fillText(text, shiftX, side + shiftY);
+  if (mark) {
+    pen.fillText(mark, shiftX, side + shiftY);
+    // Its edge is paper again.
+    pen.globalCompositeOperation = 'destination-out';
+    pen.lineWidth = liftInk('left', '#000000', side).edge!.widthMm;
+    pen.strokeText(mark, shiftX, side + shiftY);
+  }
   const { data } = pen.getImageData(0, 0, size, size);
   const share = (alpha: number) => (bits === 8 ? alpha / 255 : Number(alpha >= 128));
   return print({ size, ink: Array.from({ length: size * size }, (_, i) => share(data[i * 4 + 3]!)) });
@@ -43,10 +52,15 @@ interface Nearest {
 }
 
 /** The nearest two of some symbols, by pixels of ink, and by those as a share of the ink of both. */
-function nearest(texts: readonly string[], dpi: number, bits: 1 | 8): { byPx: Nearest; byShare: Nearest } {
+function nearest(
+  texts: readonly string[],
+  dpi: number,
+  bits: 1 | 8,
+  mark = '',
+): { byPx: Nearest; byShare: Nearest } {
   const shift = Math.round(dpi / 150);
   const shifts = { freePx: shift, maxPx: shift, pricePerPx: 0 };
-  const prints = texts.map((text) => phases.map(([x, y]) => printed(text, dpi, x, y, bits)));
+  const prints = texts.map((text) => phases.map(([x, y]) => printed(text, dpi, x, y, bits, mark)));
   const none = { pair: '', px: Number.POSITIVE_INFINITY, share: Number.POSITIVE_INFINITY };
   let [byPx, byShare] = [none, none];
   for (let i = 0; i < texts.length; i++) {
@@ -124,6 +138,19 @@ describe('any two symbols, printed in cells of 2.5 mm and shifted by up to 0.17 
     'differ clearly in $print',
     ({ dpi, bits, leastPx, leastShare }) => {
       const { byPx, byShare } = nearest(texts, dpi, bits);
+      expect(byPx.px, byPx.pair).toBeGreaterThanOrEqual(leastPx);
+      expect(byShare.share, byShare.pair).toBeGreaterThanOrEqual(leastShare);
+    },
+    30_000,
+  );
+
+  it.each([
+    { corner: 'left', leastPx: 44, leastShare: 0.26 },
+    { corner: 'right', leastPx: 44, leastShare: 0.27 },
+  ] as const)(
+    'differ clearly under a lift mark in the $corner corner, in one-bit print at 300 dpi',
+    ({ corner, leastPx, leastShare }) => {
+      const { byPx, byShare } = nearest(texts, 300, 1, liftShapes[corner].text);
       expect(byPx.px, byPx.pair).toBeGreaterThanOrEqual(leastPx);
       expect(byShare.share, byShare.pair).toBeGreaterThanOrEqual(leastShare);
     },
