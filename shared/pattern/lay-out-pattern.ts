@@ -9,6 +9,7 @@ import { touchingPairs } from '../yarn/touching.ts';
 import { accentOf } from './accent.ts';
 import { cellInks } from './cell-inks.ts';
 import { copyOf } from './copy.ts';
+import { figuresIn } from './figures.ts';
 import { emptyImprint } from './imprint.ts';
 import type { PatternDocument } from './page.ts';
 import { type Draft, finishPage } from './page-foot.ts';
@@ -34,6 +35,7 @@ export function layOutPattern(input: PatternInput): PatternDocument {
     sheet: papers[input.paper],
     cellInks: cellInks(design.yarns, copy.ink, copy.ink === 'grey' ? touchingPairs(input.chart) : []),
     printer,
+    figures: figuresIn(input.units, copy.language),
   };
   const laidOut = layOutParts(context, partsOf(design));
   const drafts = laidOut.flatMap(({ drafts }) => drafts);

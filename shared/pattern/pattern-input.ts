@@ -7,6 +7,7 @@ import type { Materials } from '../materials/materials.ts';
 import type { Plan } from '../tying/plan.ts';
 import type { Units } from '../units/units.ts';
 import type { Copy } from './copy.ts';
+import type { Figures } from './figures.ts';
 import type { Imprint } from './imprint.ts';
 import type { CellsItem } from './page.ts';
 import type { Paper, Sheet } from './papers.ts';
@@ -34,6 +35,8 @@ export interface PatternContext extends Required<PatternInput> {
   readonly accent: string;
   readonly cellInks: CellsItem['inks'];
   readonly printer: Printer;
+  /** Figures in the pattern's units and language. */
+  readonly figures: Figures;
 }
 
 /** On which pages the parts begin, from 1; a part that is not printed has none. */

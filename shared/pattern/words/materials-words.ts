@@ -1,0 +1,124 @@
+/** The materials page. Figures come as they are shown. */
+import type { Worded } from './worded.ts';
+
+interface MaterialsWords {
+  readonly title: string;
+  readonly gauge: (figures: {
+    readonly measured: boolean;
+    readonly cords: string;
+    readonly rows: string;
+    /** True: over 4 in; else over 10 cm. */
+    readonly inches: boolean;
+  }) => string;
+  readonly knot: (measured: boolean) => string;
+  readonly pieces: (length: string, tail: string, margin: string) => string;
+  readonly yarn: string;
+  readonly yarnHeads: (
+    pieceLength: string,
+  ) => readonly [string, string, string, string, string, string, string];
+  readonly together: (figures: {
+    readonly knots: string;
+    readonly isOneKnot: boolean;
+    readonly length: string;
+    readonly mass: string;
+    readonly looseEnds: string;
+    readonly live: number;
+  }) => string;
+  readonly cord: (name: string, thickness: string) => string;
+  readonly cordAlone: string;
+  readonly cordHeads: readonly [string, string, string, string];
+  readonly cordsTogether: (count: number, shown: string, length: string, mass: string) => string;
+  readonly spare: string;
+  readonly spread: (width: string) => string;
+  readonly dowelAndTools: string;
+  readonly dowel: (thickness: string, length: string, overhang: string) => string;
+  readonly tools: string;
+  readonly notes: string;
+}
+
+export const materialsWords: Worded<MaterialsWords> = {
+  en: {
+    title: 'Materials',
+    gauge({ measured, cords, rows, inches }) {
+      const figures = `${cords} cords across and ${rows} rows down to ${inches ? '4 in' : '10 cm'}`;
+      return measured
+        ? `Gauge, measured on a swatch: ${figures}.`
+        : `Gauge, an estimate from the thickness of cord and yarn (±): about ${figures}. Tie a swatch first; sizes and lengths change with it.`;
+    },
+    knot: (measured) =>
+      measured
+        ? 'Yarn per knot is measured on a swatch.'
+        : 'Yarn per knot is an estimate (±), not yet measured.',
+    pieces: (length, tail, margin) =>
+      `Pieces are cut ${length} long, with a tail of ${tail} at each end. Skeins hold a margin of ${margin} %.`,
+    yarn: 'Yarn',
+    yarnHeads: (length) => [
+      'yarn',
+      'knots',
+      'strands',
+      `pieces of ${length}`,
+      'cut from the ball',
+      'mass',
+      'skeins',
+    ],
+    together: ({ knots, isOneKnot, length, mass, looseEnds, live }) =>
+      `Together ${knots} ${isOneKnot ? 'knot' : 'knots'}, ${length} and ${mass} of yarn; ${looseEnds} loose ends at the back, and at most ${live === 1 ? '1 strand' : `${live} strands`} hanging at once. Buy all skeins of one yarn from one dye lot.`,
+    cord: (name, thickness) => `Cord${name ? `: ${name}` : ''}, ${thickness}`,
+    cordAlone: 'Cord',
+    cordHeads: ['for cords', 'pieces', 'length each', 'together'],
+    cordsTogether: (count, shown, length, mass) =>
+      `${shown} cut ${count === 1 ? 'cord' : 'cords'}, ${length} and ${mass} in all. Each is folded in half over the dowel and gives two cords.`,
+    spare:
+      'The number of cords is odd: the last cut cord has one leg too many. Leave it hanging behind the work, and trim it at the end.',
+    spread: (width) =>
+      `A lark’s head is about ${width} wide, more than its two cords take in the picture: the heads spread on the dowel, and the cords fan in to the first row.`,
+    dowelAndTools: 'Dowel and tools',
+    dowel: (thickness, length, overhang) =>
+      `A dowel ${thickness} thick and at least ${length} long: the width of the picture and ${overhang} at each end. A length of cord to hang it from.`,
+    tools:
+      'Sharp scissors, a tape measure, a comb for the fringe, and a clip or bobbin for each hanging strand if you like. A blunt needle for loose ends.',
+    notes: 'Notes from the designer',
+  },
+  de: {
+    title: 'Material',
+    gauge({ measured, cords, rows, inches }) {
+      const figures = `${cords} Schnüre in der Breite und ${rows} Reihen in der Höhe auf ${inches ? '4 Zoll' : '10 cm'}`;
+      return measured
+        ? `Knotenprobe, an einem Probestück gemessen: ${figures}.`
+        : `Knotenprobe, aus der Dicke von Schnur und Garn geschätzt (±): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`;
+    },
+    knot: (measured) =>
+      measured
+        ? 'Der Garnverbrauch je Knoten ist an einem Probestück gemessen.'
+        : 'Der Garnverbrauch je Knoten ist geschätzt (±), noch nicht gemessen.',
+    pieces: (length, tail, margin) =>
+      `Die Stücke werden ${length} lang zugeschnitten, mit einem Ende von ${tail} auf jeder Seite. Die Stränge enthalten eine Zugabe von ${margin} %.`,
+    yarn: 'Garn',
+    yarnHeads: (length) => [
+      'Garn',
+      'Knoten',
+      'Fäden',
+      `Stücke zu ${length}`,
+      'vom Knäuel',
+      'Gewicht',
+      'Stränge',
+    ],
+    together: ({ knots, length, mass, looseEnds, live }) =>
+      `Zusammen ${knots} Knoten, ${length} und ${mass} Garn; ${looseEnds} lose Enden auf der Rückseite und höchstens ${live === 1 ? '1 Faden' : `${live} Fäden`}, die zugleich hängen. Kaufen Sie alle Stränge eines Garns aus einer Farbpartie.`,
+    cord: (name, thickness) => `Schnur${name ? `: ${name}` : ''}, ${thickness}`,
+    cordAlone: 'Schnur',
+    cordHeads: ['für die Schnüre', 'Stücke', 'Länge je Stück', 'zusammen'],
+    cordsTogether: (count, shown, length, mass) =>
+      `${shown} ${count === 1 ? 'zugeschnittene Schnur' : 'zugeschnittene Schnüre'}, zusammen ${length} und ${mass}. Jede wird in der Mitte über das Rundholz gelegt und ergibt zwei Schnüre.`,
+    spare:
+      'Die Zahl der Schnüre ist ungerade: Die letzte zugeschnittene Schnur hat eine Hälfte zu viel. Lassen Sie sie hinter der Arbeit hängen und schneiden Sie sie am Ende ab.',
+    spread: (width) =>
+      `Ein Ankerstich ist etwa ${width} breit, mehr als seine zwei Schnüre im Bild einnehmen: Die Ankerstiche drängen am Rundholz auseinander, und die Schnüre laufen bis zur ersten Reihe zusammen.`,
+    dowelAndTools: 'Rundholz und Werkzeug',
+    dowel: (thickness, length, overhang) =>
+      `Ein Rundholz, ${thickness} dick und mindestens ${length} lang: die Breite des Bildes und ${overhang} an jedem Ende. Ein Stück Schnur zum Aufhängen.`,
+    tools:
+      'Eine scharfe Schere, ein Maßband, ein Kamm für die Fransen und, wenn Sie mögen, eine Klammer oder Spule für jeden hängenden Faden. Eine stumpfe Nadel für lose Enden.',
+    notes: 'Anmerkungen zum Entwurf',
+  },
+};

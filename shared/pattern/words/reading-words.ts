@@ -1,0 +1,90 @@
+/** How to read the chart and tie from it. Figures come as they are shown. */
+import type { Worded } from './worded.ts';
+
+interface ReadingWords {
+  readonly title: string;
+  readonly chart: string;
+  readonly order: string;
+  readonly knot: string;
+  readonly cell: string;
+  readonly ways: (firstGoesRight: boolean) => string;
+  readonly rules: string;
+  readonly lifts: string;
+  readonly bare: string;
+  readonly pages: (count: number) => string;
+  readonly rows: string;
+  /** The order of work, a step each. */
+  readonly steps: (figures: {
+    readonly cutCords: number;
+    readonly length: string;
+    readonly tail: string;
+    readonly startsLeft: boolean;
+    readonly looseEnds: string;
+  }) => readonly string[];
+  readonly aboutTheKnot: string;
+}
+
+export const readingWords: Worded<ReadingWords> = {
+  en: {
+    title: 'How to read the chart and tie it',
+    chart: 'The chart',
+    order: 'Order of work',
+    knot: 'The knot',
+    cell: 'One cell is one knot around one cord. One column is one cord: cord 1 is the left one, seen from the front. Row 1 is the top one, right under the dowel.',
+    ways(firstGoesRight) {
+      const [first, second] = firstGoesRight
+        ? ['left to right', 'right to left']
+        : ['right to left', 'left to right'];
+      return `Row 1 goes ${first}, row 2 ${second}, and so on in turn, without turning the work. Each row’s number and arrow stand on the side where that row starts.`;
+    },
+    rules:
+      'Thick lines follow every tenth row and cord, thinner ones every fifth, counted from the first. A line of numbers counts the cords above and below.',
+    lifts:
+      'A small corner on a cell is a lift mark: a new yarn begins there, and its cord is lifted before the row is tied.',
+    bare: 'A white cell with a small open diamond is bare: no knot, the cord shows. Lay no yarn behind it.',
+    pages: (count) =>
+      `The chart goes on over ${count} pages, which share two rows or cords with their neighbours. The later page shows them pale and hatched: they stand on the page before as well. Marks beside the numbers say which page joins where.`,
+    rows: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
+    steps: ({ cutCords, length, tail, startsLeft, looseEnds }) => [
+      `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side, in the order of the cut list.`,
+      `Cut the yarn in pieces of ${length}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
+      'Before a row is tied, lift the cords that its line names after ‘lift’: the first cord of each new yarn. You meet them where the yarn in hand changes.',
+      'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
+      'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',
+      `When the last row is tied, knot neighbouring loose ends together twice and trim them, or only trim them: there are ${looseEnds}. Comb and trim the fringe last.`,
+    ],
+    aboutTheKnot:
+      'Every cell is one vertical double half hitch: the yarn lies behind the cord, comes round its front and through, twice, and is drawn tight each time. Two turns one above the other make one knot. The yarn then lies ready behind the next cord.',
+  },
+  de: {
+    title: 'So wird das Zählmuster gelesen und geknüpft',
+    chart: 'Das Zählmuster',
+    order: 'Reihenfolge der Arbeit',
+    knot: 'Der Knoten',
+    cell: 'Ein Kästchen ist ein Knoten um eine Schnur. Eine Spalte ist eine Schnur: Schnur 1 ist die linke, von vorn gesehen. Reihe 1 ist die oberste, gleich unter dem Rundholz.',
+    ways(firstGoesRight) {
+      const [first, second] = firstGoesRight
+        ? ['von links nach rechts', 'von rechts nach links']
+        : ['von rechts nach links', 'von links nach rechts'];
+      return `Reihe 1 geht ${first}, Reihe 2 ${second} und so im Wechsel weiter, ohne die Arbeit zu wenden. Nummer und Pfeil jeder Reihe stehen auf der Seite, auf der sie beginnt.`;
+    },
+    rules:
+      'Dicke Linien folgen jeder zehnten Reihe und Schnur, dünnere jeder fünften, von der ersten an gezählt. Oben und unten zählt eine Zeile die Schnüre.',
+    lifts:
+      'Eine kleine Ecke an einem Kästchen ist eine Hebemarke: Dort beginnt ein neues Garn, und die Schnur wird angehoben, bevor die Reihe geknüpft wird.',
+    bare: 'Ein weißes Kästchen mit einer kleinen offenen Raute ist frei: kein Knoten, die Schnur ist zu sehen. Führen Sie dahinter kein Garn.',
+    pages: (count) =>
+      `Das Zählmuster geht über ${count} Seiten, die mit ihren Nachbarn zwei Reihen oder Schnüre gemeinsam haben. Die spätere Seite zeigt sie blass und schraffiert: Sie stehen auch auf der Seite davor. Zeichen neben den Zahlen sagen, welche Seite wo anschließt.`,
+    rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
+    steps: ({ cutCords, length, tail, startsLeft, looseEnds }) => [
+      `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein, in der Reihenfolge der Zuschnittliste.`,
+      `Schneiden Sie das Garn in Stücke von ${length}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie hinten ein Ende von ${tail} hängen, das dahin zeigt, woher die Reihe kommt.`,
+      'Bevor eine Reihe geknüpft wird, heben Sie die Schnüre an, die ihre Zeile nach „anheben“ nennt: die erste Schnur jedes neuen Garns. Sie treffen auf sie, wo das Garn in der Hand wechselt.',
+      'Beim Wechsel legen Sie das Garn in der Hand hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es hinter den Schnüren mit, nicht zu fest.',
+      'Ist ein Stück zu Ende, geht es an der nächsten Schnur mit einem frischen weiter, nie mitten in einem Knoten. Am Rand geht es gerade hinunter in die nächste Reihe.',
+      `Ist die letzte Reihe geknüpft, verknoten Sie benachbarte lose Enden zweimal miteinander und schneiden sie ab, oder schneiden Sie sie nur ab: Es sind ${looseEnds}. Zuletzt kämmen und schneiden Sie die Fransen.`,
+    ],
+    aboutTheKnot:
+      'Jedes Kästchen ist ein senkrechter doppelter Schlag: Das Garn liegt hinter der Schnur, geht vorn um sie herum und hindurch, zweimal, und wird jedes Mal festgezogen. Zwei Windungen übereinander sind ein Knoten. Das Garn liegt danach hinter der nächsten Schnur bereit.',
+  },
+};
