@@ -118,9 +118,12 @@ function bareMarks({ chart, x, y, cellWidth, cellHeight, across, down }: ChartBl
   return { kind: 'path', steps, stroke: inks.soft, strokeMm: Math.min(0.2, size * 0.05) };
 }
 
-/** What the page before shows as well: paler, hatched, and cut off by a dashed line. */
+/**
+ * What the page before shows as well: paler, hatched, and cut off by a dashed line. Symbols on white are only hatched: a
+ * printer of one ink would break them up into dots.
+ */
 function repeatedVeil(block: ChartBlock): Item[] {
-  const { x, y, across, down, cellWidth, cellHeight } = block;
+  const { x, y, across, down, cellWidth, cellHeight, cellInks } = block;
   const width = widthOf(block);
   const height = heightOf(block);
   const left = across.repeated * cellWidth;
@@ -129,8 +132,10 @@ function repeatedVeil(block: ChartBlock): Item[] {
     { x, y, width, height: top },
     { x, y: y + top, width: left, height: height - top },
   ].filter((strip) => strip.width > 0 && strip.height > 0);
+  const isWhite = Object.values(cellInks).every(({ fill }) => fill === inks.paper);
+  const veiled = isWhite ? [] : strips;
   return [
-    ...strips.map((strip): Item => ({ kind: 'box', ...strip, fill: inks.paper, opacity: 0.6 })),
+    ...veiled.map((strip): Item => ({ kind: 'box', ...strip, fill: inks.paper, opacity: 0.6 })),
     { kind: 'path', steps: strips.flatMap(hatch), stroke: inks.soft, strokeMm: 0.12, opacity: 0.7 },
   ];
 }

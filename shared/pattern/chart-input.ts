@@ -1,5 +1,6 @@
 /** What the chart's pages are made from, out of all that a pattern's pages share. */
 import { codeOf } from '../design/codes.ts';
+import { touchingPairs } from '../yarn/touching.ts';
 import { cellInks } from './cell-inks.ts';
 import type { ChartInput } from './chart-layout.ts';
 import { keyEntries } from './key.ts';
@@ -25,6 +26,7 @@ export function chartInput(context: PatternContext, at: PageNumbers, part: Chart
       ...(hasLifts(chart) ? [{ code: 'lift', name: words.lift, count: 0 } as const] : []),
     ],
     cellInks: part === 'chart-symbols' ? cellInks(design.yarns, 'symbols') : context.cellInks,
+    mapInks: copy.ink === 'symbols' ? cellInks(design.yarns, 'grey', touchingPairs(chart)) : context.cellInks,
     scale: printScales[copy.cells],
     words,
     title: part === 'chart-symbols' ? words.titleInSymbols : words.title,

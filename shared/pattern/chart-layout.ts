@@ -21,6 +21,8 @@ export interface ChartInput {
   readonly sheet: Sheet;
   readonly entries: readonly KeyEntry[];
   readonly cellInks: CellsItem['inks'];
+  /** For the map, on which no symbols are seen. */
+  readonly mapInks: CellsItem['inks'];
   readonly scale: PrintScale;
   readonly words: (typeof chartWords)['en'];
   /** Of its pages; an outline tells it. */
@@ -58,6 +60,9 @@ const MAP_GAP_MM = 6;
 const MOST_KEY = 0.3;
 /** The key beside the cells takes no more of the width than this, in shortest columns. */
 const MOST_BESIDE = 1.8;
+
+/** Share of the rows: fewer beside the chart would leave the column ragged and of little help. */
+const LEAST_FITTING = 0.6;
 
 export function layOutChart(input: ChartInput): ChartLayout {
   const single = splitAmong(input, waysOf(input, false));
@@ -136,31 +141,42 @@ function keyBeside(input: ChartInput, sheet: Sheet, joined: boolean): Way | null
 }
 
 function keyIn(
-  { entries, words }: ChartInput,
+  { entries, words, colors }: ChartInput,
   width: number,
   { key: scale }: PrintScale,
   withHere: boolean,
   columns?: number,
 ): KeyLayout {
-  return layOutKey(entries, width, { scale, words, withHere, ...(columns !== undefined && { columns }) });
+  const withColors = colors !== undefined;
+  return layOutKey(entries, width, {
+    scale,
+    words,
+    withHere,
+    withColors,
+    ...(columns !== undefined && { columns }),
+  });
 }
 
-/** The rows in words take what the cells can spare without another page; null where that is too little. */
+/**
+ * The rows in words take what the cells can spare without another page, in the way that has room for most of them; null where
+ * that is too few.
+ */
 function withRows(input: ChartInput, chosen: Chosen): ChartLayout | null {
   const wish = input.beside!;
-  const ways = waysOf(input, chosen.way.joined);
+  const widest = rowsBeside(input.chart, wish, chosen.split, input.scale).widthMm;
+  let best: { readonly chosen: Chosen; readonly beside: RowsBeside } | null = null;
   for (const share of [1, 0.8, 0.6, 0.45]) {
-    for (const way of ways) {
-      const wished = rowsBeside(input.chart, wish, chosen.split, input.scale).widthMm * share;
-      const room = { ...way.room, width: way.room.width - wished };
+    for (const way of waysOf(input, chosen.way.joined)) {
+      const room = { ...way.room, width: way.room.width - widest * share };
       const split = splitAmong(input, [{ ...way, room }])?.split;
       if (!split || pagesOf(split) > pagesOf(chosen.split)) continue;
       const spare = way.room.width - longest(split.across) * split.cellWidth;
       const beside = rowsBeside(input.chart, wish, split, input.scale, spare);
-      if (beside.isUseful) return placed(input, { split, way }, beside);
+      if (beside.fitting > (best?.beside.fitting ?? LEAST_FITTING)) best = { chosen: { split, way }, beside };
     }
+    if (best?.beside.fitting === 1) break;
   }
-  return null;
+  return best && placed(input, best.chosen, best.beside);
 }
 
 function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | null): ChartLayout {

@@ -63,11 +63,18 @@ export interface KeyOptions {
   readonly words: KeyWords;
   /** Whether the counts of the page are wished. */
   readonly withHere: boolean;
+  /** Whether the yarns' own colours stand beside their swatches. */
+  readonly withColors: boolean;
   /** At most; as many as the width allows where absent. */
   readonly columns?: number;
 }
 
-const usual: KeyOptions = { scale: printScales.standard.key, words: chartWords.en, withHere: false };
+const usual: KeyOptions = {
+  scale: printScales.standard.key,
+  words: chartWords.en,
+  withHere: false,
+  withColors: false,
+};
 
 /** How the entries fall into columns within a width, in mm. */
 export function layOutKey(entries: readonly KeyEntry[], width: number, options = usual): KeyLayout {
@@ -98,11 +105,18 @@ function inColumns(entries: readonly KeyEntry[], width: number, options: KeyOpti
 const COLUMN_GAP = 1.8;
 
 function widestEntry(entries: readonly KeyEntry[], options: KeyOptions): number {
-  const { swatchMm, nameMm } = options.scale;
+  const { nameMm } = options.scale;
   const widths = entries.map(
     (entry) => textWidthMm(entry.name, 'sans', nameMm) + figuresWidth(figuresOf(entry, options), nameMm),
   );
-  return widths.reduce((most, each) => Math.max(most, each), 0) + swatchMm + (0.6 + COLUMN_GAP) * nameMm;
+  return (
+    widths.reduce((most, each) => Math.max(most, each), 0) + swatchesMm(options) + (0.6 + COLUMN_GAP) * nameMm
+  );
+}
+
+/** A swatch, and half as much for the yarn's own colour. */
+function swatchesMm({ scale, withColors }: Pick<KeyOptions, 'scale' | 'withColors'>): number {
+  return scale.swatchMm * (withColors ? 1.5 : 1);
 }
 
 /** The counts as they are printed; `here` is the page's own count, at most that of the whole chart. */
@@ -167,7 +181,7 @@ function drawEntry(
   const { swatchMm, nameMm } = scale;
   const { code } = entry;
   const color = code === 'lift' ? undefined : colors?.[code];
-  const swatches = color === undefined ? swatchMm : swatchMm * 1.5;
+  const swatches = swatchesMm({ scale, withColors: colors !== undefined });
   const nameX = x + swatches + nameMm * 0.6;
   const baseline = y + swatchMm / 2 + nameMm * 0.355;
   const figures = figuresOf(entry, { words, withHere }, code === 'lift' ? 0 : here?.[code]);

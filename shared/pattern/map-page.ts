@@ -82,11 +82,11 @@ function mapIn(input: ChartInput, split: Split, firstPage: number, area: Area): 
   ];
 }
 
-function wholeChart({ chart, cellInks }: ChartInput, { x, y, cellWidth, cellHeight }: MapFrame): PlainItem[] {
+function wholeChart({ chart, mapInks }: ChartInput, { x, y, cellWidth, cellHeight }: MapFrame): PlainItem[] {
   const width = chart.columns * cellWidth;
   const height = chart.rows * cellHeight;
   return [
-    drawSmallChart({ chart, x, y, cellWidth, cellHeight, cellInks }),
+    drawSmallChart({ chart, x, y, cellWidth, cellHeight, cellInks: mapInks }),
     // Paler, so that frames and numbers are seen on any yarn.
     { kind: 'box', x, y, width, height, fill: inks.paper, opacity: 0.35, stroke: inks.soft, strokeMm: 0.2 },
   ];

@@ -1,15 +1,16 @@
 /**
  * The rows in words beside the chart's own rows: for each row of the page its counts with their symbols, in tying order,
- * '8  5 ▲ 2 ○ 9 ▲'. On a page that shows some of the cords only these are counted, and rows that the page before shows as
+ * '8 ← 5 ▲ 2 ○ 9 ▲'. On a page that shows some of the cords only these are counted, and rows that the page before shows as
  * well are left to it. A row that has no room says where it is written out.
  */
 
-import type { Chart } from '../chart/chart.ts';
+import { type Chart, goesRight } from '../chart/chart.ts';
 import type { YarnId } from '../design/codes.ts';
 import { type WrittenRow, writtenRow } from '../tying/written-rows.ts';
+import { arrow } from './chart-block.ts';
 import { textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
-import type { Item } from './page.ts';
+import type { Item, PathStep } from './page.ts';
 import type { PrintScale } from './print-scale.ts';
 import type { Split, Stretch } from './split-chart.ts';
 import { inks } from './style.ts';
@@ -26,16 +27,16 @@ export interface RowsBesideWish {
 export interface RowsBeside {
   /** That all rows would take, the gap before them included. */
   readonly widthMm: number;
-  /** Whether most of the rows have room. */
-  readonly isUseful: boolean;
+  /** Share of the rows that have room. */
+  readonly fitting: number;
   /** `x`: the right end of the cells' numbers; `y`: the top of the cells. */
   readonly draw: (across: Stretch, down: Stretch, x: number, y: number) => Item[];
 }
 
 const GAP_MM = 3;
 const LEADING = 1.3;
-/** Of the rows, at least: fewer would leave the column ragged and of little help. */
-const MOST_HAVE_ROOM = 0.6;
+/** Length of the arrow behind a row's number, in ems. */
+const ARROW = 0.9;
 
 /** `roomMm`: what there is for them; as much as they like where absent. */
 export function rowsBeside(
@@ -47,7 +48,8 @@ export function rowsBeside(
 ): RowsBeside {
   const sizeMm = Math.min(scale.numberMm * 0.92, split.cellHeight * 0.74);
   const most = Math.max(1, Math.floor(split.cellHeight / (sizeMm * LEADING)));
-  const numberMm = textWidthMm(`${'0'.repeat(String(chart.rows).length)}  `, 'sans-bold', sizeMm);
+  const digitsMm = textWidthMm('0'.repeat(String(chart.rows).length), 'sans-bold', sizeMm);
+  const numberMm = digitsMm + sizeMm * (ARROW + 0.45 + 0.6);
   const room = roomMm - GAP_MM - numberMm;
   const charts = new Map(split.across.map((across) => [across, onPage(chart, across)]));
   const linesOf = (row: number, across: Stretch) => {
@@ -72,24 +74,38 @@ export function rowsBeside(
   }
   return {
     widthMm: widest + numberMm + GAP_MM,
-    isUseful: fit >= all * MOST_HAVE_ROOM,
+    fitting: fit / all,
     draw: (across, down, x, y) => {
       const items: Item[] = [];
+      const arrows: PathStep[] = [];
       for (let row = down.first + down.repeated; row < down.end; row++) {
         const middle = y + (row - down.first + 0.5) * split.cellHeight;
         const lines = linesOf(row, across).lines ?? [[pointer(wish, sizeMm)]];
         const first = middle + sizeMm * 0.355 - ((lines.length - 1) * sizeMm * LEADING) / 2;
-        const number = label(x + GAP_MM, first, String(row + 1), {
+        const numberEnd = x + GAP_MM + digitsMm;
+        const number = label(numberEnd, first, String(row + 1), {
           face: 'sans-bold',
           sizeMm,
+          align: 'right',
           role: 'paragraph',
         });
+        const tail = numberEnd + sizeMm * 0.45;
+        const right = goesRight(chart.startCorner, row);
+        arrows.push(
+          ...arrow(
+            right ? tail : tail + sizeMm * ARROW,
+            right ? tail + sizeMm * ARROW : tail,
+            middleOf(first, sizeMm),
+            sizeMm,
+          ),
+        );
         items.push(number);
         lines.forEach((line, i) => {
           items.push(...drawn(line, x + GAP_MM + numberMm, first + i * sizeMm * LEADING, sizeMm));
         });
       }
-      return items;
+      const strokeMm = sizeMm * 0.085;
+      return [{ kind: 'path', steps: arrows, stroke: inks.text, strokeMm, cap: 'round' }, ...items];
     },
   };
 }
@@ -127,6 +143,11 @@ function wordsOf({ parts }: WrittenRow, { words }: RowsBesideWish, sizeMm: numbe
 
 function pointer({ words, rowsPage }: RowsBesideWish, sizeMm: number): Word {
   return wordOf(words.writtenOn(rowsPage), null, sizeMm);
+}
+
+/** Figures are about 0.71 em high. */
+function middleOf(baseline: number, sizeMm: number): number {
+  return baseline - sizeMm * 0.355;
 }
 
 /** In ems of the figures: a symbol is about as high as they are, and space follows it. */

@@ -42,6 +42,7 @@ function inputFor(
     sheet: papers.a4,
     entries,
     cellInks: cellInks(list),
+    mapInks: cellInks(list),
     scale: printScales.standard,
     words: chartWords.en,
     title: 'Chart',
