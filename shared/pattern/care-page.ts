@@ -1,5 +1,4 @@
 /** Cautions, care, and what selling the finished piece brings with it: in two columns, a short paragraph each. */
-import { formatMass } from '../units/mass.ts';
 import { wrapText } from './faces/measure-text.ts';
 import { type Flow, heading, newFlow } from './flow.ts';
 import { label } from './label.ts';
@@ -12,10 +11,10 @@ import { type Caution, careWords } from './words/care-words.ts';
 const GAP_MM = 10;
 
 export function carePage(context: PatternContext): Draft[] {
-  const { materials, units, copy } = context;
+  const { materials, figures, copy } = context;
   const words = careWords[copy.language];
   const flow = newFlow(context, words.title);
-  const mass = formatMass(materials.totals.massG, units, { enough: true });
+  const mass = figures.enough.mass(materials.totals.massG);
   heading(flow, words.takeCare);
   columns(flow, [...words.cautions, words.hangingUp(mass)]);
   heading(flow, words.careHead);

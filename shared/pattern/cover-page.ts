@@ -8,8 +8,6 @@ import { hangingGeometry } from '../chart/hanging/geometry.ts';
 import { drawOnItsWall } from '../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../design/codes.ts';
 import { fringeMm } from '../gauge/fringe.ts';
-import { formatLength } from '../units/length.ts';
-import { formatTime } from '../units/time.ts';
 import { fitText, wrapText } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import { markIn } from './mark.ts';
@@ -163,18 +161,18 @@ function yarnBand({ materials }: PatternContext, band: Area): Item[] {
   return [...shares, { kind: 'box', ...band, stroke: inks.hair, strokeMm: 0.1 }];
 }
 
-function facts({ materials, units, copy }: PatternContext, area: Area): Item[] {
+function facts({ materials, units, figures, copy }: PatternContext, area: Area): Item[] {
   const words = coverWords[copy.language];
   const { finished, totals } = materials;
-  const width = formatLength(finished.widthMm, units);
-  const height = formatLength(finished.knottedHeightMm, units);
+  const width = figures.length(finished.widthMm);
+  const height = figures.length(finished.knottedHeightMm);
   // One unit is enough for both: '30 × 34.6 cm'.
   const alike = units === 'metric' && width.endsWith(' cm') && height.endsWith(' cm');
   const list = [
     [words.size, `${alike ? width.slice(0, -3) : width} × ${height}`],
     [words.cordsAndRows, `${materials.columns} × ${materials.rows}`],
     [words.yarns, String(materials.yarns.length)],
-    [words.time, words.about(formatTime(totals.seconds))],
+    [words.time, words.about(figures.time(totals.seconds))],
   ] as const;
   // The size takes more room than the others.
   const shares = units === 'both' ? [0.46, 0.2, 0.11, 0.23] : [0.32, 0.25, 0.15, 0.28];

@@ -5,6 +5,7 @@
 import type { Language } from '../design/pattern-schema.ts';
 import { formatLength } from '../units/length.ts';
 import { formatMass } from '../units/mass.ts';
+import { formatMoney } from '../units/money.ts';
 import { formatThickness } from '../units/thickness.ts';
 import { formatTime } from '../units/time.ts';
 import type { Units } from '../units/units.ts';
@@ -18,6 +19,8 @@ export interface Figures {
   thickness(mm: number): string;
   time(seconds: number): string;
   count(count: number): string;
+  /** `currency` by ISO 4217, where it is told. */
+  money(amount: number, currency?: string): string;
   /** To one place behind the point. */
   number(value: number): string;
   /** The same, never less than what must be bought or cut. */
@@ -34,6 +37,7 @@ export function figuresIn(units: Units, language: Language): Figures {
     thickness: (mm) => told(formatThickness(mm, units)),
     time: (seconds) => told(formatTime(seconds)),
     count: (count) => told(count.toLocaleString('en')),
+    money: (amount, currency) => told(formatMoney(amount, currency)),
     number: (value) => told(String(Number(value.toFixed(1)))),
     enough: {
       length: (mm) => told(formatLength(mm, units, enough)),

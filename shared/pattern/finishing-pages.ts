@@ -4,7 +4,6 @@
  */
 import { hangingGeometry } from '../chart/hanging/geometry.ts';
 import { fringeMm } from '../gauge/fringe.ts';
-import { formatLength } from '../units/length.ts';
 import { wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
@@ -48,7 +47,7 @@ export function finishingPages(context: PatternContext): Draft[] {
 }
 
 /** At the right of the first page. */
-function finishedHanging({ design, materials, units, copy }: PatternContext, flow: Flow) {
+function finishedHanging({ design, materials, figures, copy }: PatternContext, flow: Flow) {
   const { area, y, accent } = flow;
   const words = finishingWords[copy.language];
   const width = area.width * SIDE_SHARE;
@@ -56,11 +55,11 @@ function finishedHanging({ design, materials, units, copy }: PatternContext, flo
   const { finished } = materials;
   const { items } = drawOutline({
     geometry: hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe)),
-    units,
+    figures,
     accent,
     box: { x, y: y + 14, width, height: SIDE_MM - 14 },
   });
-  const size = [finished.widthMm, finished.heightWithFringeMm].map((mm) => formatLength(mm, units));
+  const size = [finished.widthMm, finished.heightWithFringeMm].map((mm) => figures.length(mm));
   return [
     label(x, y + 9.1, words.finished, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' as const }),
     {

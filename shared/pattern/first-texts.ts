@@ -5,12 +5,9 @@
 import type { Design } from '../design/design.ts';
 import { fringeMm } from '../gauge/fringe.ts';
 import type { Materials } from '../materials/materials.ts';
-import { formatLength } from '../units/length.ts';
-import { formatMass } from '../units/mass.ts';
-import { formatTime } from '../units/time.ts';
 import type { Units } from '../units/units.ts';
 import type { Copy } from './copy.ts';
-import { grouped } from './counted.ts';
+import { type Figures, figuresIn } from './figures.ts';
 import { type FinishingFigures, finishingWords } from './words/finishing-words.ts';
 import { listingWords } from './words/listing-words.ts';
 import { type Asking, welcomeWords } from './words/welcome-words.ts';
@@ -27,25 +24,27 @@ export type PatternTextName = 'welcome' | 'terms' | 'skill' | 'finishing' | 'not
 /** There are no notes until the designer has some. */
 export function firstTexts(input: FirstTextsInput): Readonly<Record<PatternTextName, string>> {
   const { design, materials, units, copy } = input;
+  const figures = figuresIn(units, copy.language);
+  const size = sizeWords(materials, figures);
   const welcome = welcomeWords[copy.language];
   const { totals, yarns } = materials;
   return {
     welcome: welcome.greeting({
       title: design.title,
-      size: sizeWords(input),
-      cords: grouped(materials.columns),
-      rows: grouped(materials.rows),
-      knots: grouped(totals.knots),
+      size,
+      cords: figures.count(materials.columns),
+      rows: figures.count(materials.rows),
+      knots: figures.count(totals.knots),
       yarns: yarns.length,
-      time: formatTime(totals.seconds),
+      time: figures.time(totals.seconds),
     }),
     skill: welcome.skillText[askingOf(materials)],
     terms: listingWords[copy.language].terms,
     finishing: finishingWords[copy.language].text({
-      looseEnds: grouped(totals.looseEnds),
-      size: sizeWords(input),
-      ...fringeWords(design, units),
-      mass: formatMass(totals.massG, units, { enough: true }),
+      looseEnds: figures.count(totals.looseEnds),
+      size,
+      ...fringeWords(design, figures),
+      mass: figures.enough.mass(totals.massG),
     }),
     notes: '',
   };
@@ -57,20 +56,14 @@ export function textOf(input: FirstTextsInput, name: PatternTextName): string {
 }
 
 /** Of the knotted picture. */
-function sizeWords({ materials: { finished }, units }: FirstTextsInput): string {
-  return `${formatLength(finished.widthMm, units)} × ${formatLength(finished.knottedHeightMm, units)}`;
+function sizeWords({ finished }: Materials, figures: Figures): string {
+  return `${figures.length(finished.widthMm)} × ${figures.length(finished.knottedHeightMm)}`;
 }
 
-function fringeWords(design: Design, units: Units): Pick<FinishingFigures, 'fringe' | 'straight'> {
+function fringeWords(design: Design, figures: Figures): Pick<FinishingFigures, 'fringe' | 'straight'> {
   const lengths = fringeMm(design.columns, design.fringe);
-  const shortest = formatLength(
-    lengths.reduce((a, b) => Math.min(a, b)),
-    units,
-  );
-  const longest = formatLength(
-    lengths.reduce((a, b) => Math.max(a, b)),
-    units,
-  );
+  const shortest = figures.length(lengths.reduce((a, b) => Math.min(a, b)));
+  const longest = figures.length(lengths.reduce((a, b) => Math.max(a, b)));
   return shortest === longest
     ? { fringe: longest, straight: true }
     : { fringe: `${shortest} – ${longest}`, straight: false };

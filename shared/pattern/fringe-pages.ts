@@ -4,7 +4,6 @@
  */
 import type { Language } from '../design/pattern-schema.ts';
 import { fringeMm } from '../gauge/fringe.ts';
-import { formatLength } from '../units/length.ts';
 import { textWidthMm } from './faces/measure-text.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import { drawTemplate, type FringeTemplate, isTold, NUMBERS_MM, templateSize } from './fringe-template.ts';
@@ -15,6 +14,7 @@ import { LATER_HEAD_MM, laterHead } from './page-head.ts';
 import { type Area, bodyOf } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { type Tile, tilesOf } from './tiles.ts';
 import { fringeWords } from './words/fringe-words.ts';
 
 /** More sheets than this nobody tapes together. */
@@ -38,7 +38,7 @@ export function fringePages(context: PatternContext): Draft[] {
   const flow = newFlow(context, words.title);
   const { area } = flow;
   const fits = size.width <= area.width - 2 * SIDE_MM && size.height <= roomForTrueSize(flow);
-  const tiles = fits || isStraight(template) ? [] : tilesOf(size, area);
+  const tiles = fits || isStraight(template) ? [] : tilesOf(size, roomOnSheet(area));
   const sheets = tiles.length <= SHEETS_AT_MOST ? tiles.length : 0;
   const times = fits ? 1 : timesIn(area, size);
   introduction(flow, context, template, { times, sheets });
@@ -78,19 +78,13 @@ function timesIn(area: Area, { width, height }: { width: number; height: number 
 
 function introduction(
   flow: Flow,
-  { design, units, copy }: PatternContext,
+  { design, figures, copy }: PatternContext,
   { lengthsMm }: FringeTemplate,
   { times, sheets }: { times: number; sheets: number },
 ): void {
   const words = fringeWords[copy.language];
-  const shortest = formatLength(
-    lengthsMm.reduce((a, b) => Math.min(a, b)),
-    units,
-  );
-  const longest = formatLength(
-    lengthsMm.reduce((a, b) => Math.max(a, b)),
-    units,
-  );
+  const shortest = figures.length(lengthsMm.reduce((a, b) => Math.min(a, b)));
+  const longest = figures.length(lengthsMm.reduce((a, b) => Math.max(a, b)));
   const what =
     shortest === longest
       ? words.straight(longest)
@@ -102,10 +96,10 @@ function introduction(
 }
 
 /** The first cord, each fifth and the last, in as many columns as there is room for. */
-function lengths(flow: Flow, { units, copy }: PatternContext, { lengthsMm }: FringeTemplate): void {
+function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: FringeTemplate): void {
   const words = fringeWords[copy.language];
   const told = lengthsMm
-    .map((length, column) => ({ column, name: words.cord(column + 1), value: formatLength(length, units) }))
+    .map((length, column) => ({ column, name: words.cord(column + 1), value: figures.length(length) }))
     .filter(({ column }) => isTold(column, lengthsMm.length));
   const widest = (texts: readonly string[], face: 'sans' | 'sans-bold') =>
     texts.reduce((most, text) => Math.max(most, textWidthMm(text, face, sizes.note)), 0);
@@ -138,30 +132,9 @@ function lengths(flow: Flow, { units, copy }: PatternContext, { lengthsMm }: Fri
   }
 }
 
-/** What one sheet holds of the template. */
-interface Tile {
-  readonly window: Area;
-  /** From 1. */
-  readonly number: number;
-}
-
-/** Row by row from the left. The last ones are as small as what is left. */
-function tilesOf(size: { width: number; height: number }, area: Area): Tile[] {
-  const width = area.width - 2 * SIDE_MM;
-  const height = area.height - LATER_HEAD_MM - NUMBERS_MM - 2;
-  const tiles: Tile[] = [];
-  for (let y = 0; y < size.height; y += height) {
-    for (let x = 0; x < size.width; x += width) {
-      const window = {
-        x,
-        y,
-        width: Math.min(width, size.width - x),
-        height: Math.min(height, size.height - y),
-      };
-      tiles.push({ window, number: tiles.length + 1 });
-    }
-  }
-  return tiles;
+/** What one sheet holds of the template in true size. */
+function roomOnSheet({ width, height }: Area): { width: number; height: number } {
+  return { width: width - 2 * SIDE_MM, height: height - LATER_HEAD_MM - NUMBERS_MM - 2 };
 }
 
 /** The sheets over the template to scale, each with its number. */

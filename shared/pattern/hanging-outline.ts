@@ -4,9 +4,8 @@
  */
 import type { HangingGeometry } from '../chart/hanging/geometry.ts';
 import { type Box, type Place, placeIn } from '../chart/hanging/place.ts';
-import { formatLength } from '../units/length.ts';
-import type { Units } from '../units/units.ts';
 import { textWidthMm } from './faces/measure-text.ts';
+import type { Figures } from './figures.ts';
 import { label } from './label.ts';
 import type { PathStep, PlainItem } from './page.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
@@ -14,7 +13,7 @@ import { lighter } from './tones.ts';
 
 export interface OutlineInput {
   readonly geometry: HangingGeometry;
-  readonly units: Units;
+  readonly figures: Pick<Figures, 'length'>;
   readonly accent: string;
   /** Outline and measures stay inside. */
   readonly box: Box;
@@ -30,12 +29,12 @@ export interface Outline {
   readonly bottom: number;
 }
 
-export function drawOutline({ geometry, units, accent, box }: OutlineInput): Outline {
+export function drawOutline({ geometry, figures, accent, box }: OutlineInput): Outline {
   const { widthMm, heightMm, bounds, dowel } = geometry;
   const fringe = bounds.bottom - heightMm;
-  const heights = [heightMm, ...(fringe > 0 ? [fringe] : [])].map((mm) => linesOf(formatLength(mm, units)));
+  const heights = [heightMm, ...(fringe > 0 ? [fringe] : [])].map((mm) => linesOf(figures.length(mm)));
   const beside = heights.flat().reduce((most, text) => Math.max(most, widthOf(text)), 0) + OFF_MM + 4;
-  const width = linesOf(formatLength(widthMm, units));
+  const width = linesOf(figures.length(widthMm));
   const below = OFF_MM + width.length * LINE_MM + 6;
   const room: Box = {
     x: box.x,
@@ -47,17 +46,17 @@ export function drawOutline({ geometry, units, accent, box }: OutlineInput): Out
   const right = place.x(Math.max(widthMm, dowel.x + dowel.length)) + OFF_MM;
   const [top, last, end] = [place.y(0), place.y(heightMm), place.y(bounds.bottom)];
   const stretches = [[top, last] as const, ...(fringe > 0 ? [[last, end] as const] : [])];
-  const figures = apart(
+  const placed = apart(
     stretches.map(([from, to], i) => ({ middle: (from + to) / 2, height: heights[i]!.length * LINE_MM })),
   );
-  const lowest = figures.reduce((most, { middle, height }) => Math.max(most, middle + height / 2), end);
+  const lowest = placed.reduce((most, { middle, height }) => Math.max(most, middle + height / 2), end);
   const bottom = Math.max(end + OFF_MM, lowest + 1);
   return {
     place,
     bottom: bottom + width.length * LINE_MM + 2,
     items: [
       ...shape(geometry, place, accent),
-      ...stretches.flatMap(([from, to], i) => upright(right, from, to, heights[i]!, figures[i]!.middle)),
+      ...stretches.flatMap(([from, to], i) => upright(right, from, to, heights[i]!, placed[i]!.middle)),
       ...level(place.x(0), place.x(widthMm), bottom, width, box),
     ],
   };

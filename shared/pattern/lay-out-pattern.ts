@@ -5,38 +5,19 @@
 
 import { type PatternPart, patternParts } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
-import { touchingPairs } from '../yarn/touching.ts';
-import { accentOf } from './accent.ts';
-import { cellInks } from './cell-inks.ts';
-import { copyOf } from './copy.ts';
-import { figuresIn } from './figures.ts';
-import { emptyImprint } from './imprint.ts';
 import type { PatternDocument } from './page.ts';
 import { type Draft, finishPage } from './page-foot.ts';
-import { papers } from './papers.ts';
 import { parts } from './parts.ts';
+import { patternContext } from './pattern-context.ts';
 import type { PageNumbers, PatternContext, PatternInput } from './pattern-input.ts';
-import { newPrinter } from './printable.ts';
 import { printedAspect } from './printed-aspect.ts';
 import { editionWords } from './words/edition-words.ts';
 import { footWords } from './words/foot-words.ts';
 
 export function layOutPattern(input: PatternInput): PatternDocument {
-  const printer = newPrinter();
   const { design, materials } = input;
-  const copy = input.copy ?? copyOf(design);
-  const imprint = input.imprint ?? emptyImprint;
-  const context: PatternContext = {
-    edition: null,
-    ...input,
-    imprint,
-    accent: accentOf({ design, materials, imprint }),
-    copy,
-    sheet: papers[input.paper],
-    cellInks: cellInks(design.yarns, copy.ink, copy.ink === 'grey' ? touchingPairs(input.chart) : []),
-    printer,
-    figures: figuresIn(input.units, copy.language),
-  };
+  const context = patternContext(input);
+  const { printer } = context;
   const laidOut = layOutParts(context, partsOf(design));
   const drafts = laidOut.flatMap(({ drafts }) => drafts);
   const title = printer.printable(design.title);

@@ -3,9 +3,6 @@
  * hanging at a glance. A long text goes on in its column.
  */
 import { patternParts } from '../design/pattern-schema.ts';
-import { formatLength } from '../units/length.ts';
-import { formatTime } from '../units/time.ts';
-import { grouped } from './counted.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow } from './flow.ts';
@@ -122,19 +119,19 @@ function contentsOf({ copy }: PatternContext, at: PageNumbers): Line[] {
     .map(({ name, link }) => ({ name, value: String(link), link }));
 }
 
-function figuresOf({ materials, units, copy }: PatternContext): Line[] {
+function figuresOf({ materials, figures, copy }: PatternContext): Line[] {
   const words = welcomeWords[copy.language].figures;
   const { finished, totals } = materials;
-  const width = formatLength(finished.widthMm, units);
-  const size = (heightMm: number) => `${width} × ${formatLength(heightMm, units)}`;
+  const width = figures.length(finished.widthMm);
+  const size = (heightMm: number) => `${width} × ${figures.length(heightMm)}`;
   const line = (name: string, value: string): Line => ({ name, value });
   return [
     line(words.picture, size(finished.knottedHeightMm)),
     line(words.withFringe, size(finished.heightWithFringeMm)),
-    line(words.cords, grouped(materials.columns)),
-    line(words.rows, grouped(materials.rows)),
-    line(words.knots, grouped(totals.knots)),
-    line(words.yarns, grouped(materials.yarns.length)),
-    line(words.time, words.about(formatTime(totals.seconds))),
+    line(words.cords, figures.count(materials.columns)),
+    line(words.rows, figures.count(materials.rows)),
+    line(words.knots, figures.count(totals.knots)),
+    line(words.yarns, figures.count(materials.yarns.length)),
+    line(words.time, words.about(figures.time(totals.seconds))),
   ];
 }
