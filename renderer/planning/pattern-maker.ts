@@ -9,6 +9,7 @@ import type { Edition } from '../../shared/design/schema.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { type Copy, designForCopy } from '../../shared/pattern/copy.ts';
 import { editionInForce } from '../../shared/pattern/editions/edition.ts';
+import { firstTexts } from '../../shared/pattern/first-texts.ts';
 import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import type { PatternDocument } from '../../shared/pattern/page.ts';
@@ -62,6 +63,8 @@ export type PatternAnswer =
       readonly findings: readonly Finding[];
       /** The full plan of the design's own hand, which an edition is published with; null while it is not there. */
       readonly plan: Plan | null;
+      /** The texts that a designer may write anew, as they are first written. */
+      readonly firstTexts: ReturnType<typeof firstTexts>;
     }
   /** Share of the full plan that is done. */
   | { readonly kind: 'progress'; readonly number: number; readonly done: number }
@@ -182,7 +185,15 @@ export class PatternMaker {
     const findings = preflight(input, document);
     const isOwn = planned.design.startCorner === this.#given!.design.startCorner;
     const plan = effort === 'full' && isOwn ? planned.plan : null;
-    this.#answer({ kind: 'pages', number: this.#number, effort, document, findings, plan });
+    this.#answer({
+      kind: 'pages',
+      number: this.#number,
+      effort,
+      document,
+      findings,
+      plan,
+      firstTexts: firstTexts(input),
+    });
   }
 }
 

@@ -93,8 +93,16 @@ function sheetNow({ design }: OpenDesign): PatternSheet {
 function taken(answer: PatternAnswer, { progress }: PatternView): Partial<PatternView> {
   switch (answer.kind) {
     case 'pages': {
-      const { document, effort, findings, plan } = answer;
-      return { document, effort, findings, plan, problem: '', progress: effort === 'full' ? null : progress };
+      const { document, effort, findings, plan, firstTexts } = answer;
+      return {
+        document,
+        effort,
+        findings,
+        plan,
+        firstTexts,
+        problem: '',
+        progress: effort === 'full' ? null : progress,
+      };
     }
     case 'progress':
       // It may have been on its way when planning was stopped.

@@ -7,6 +7,7 @@ import type { PatternDocument } from '../../shared/pattern/page.ts';
 import type { Finding } from '../../shared/pattern/preflight/finding.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import type { PatternEffort } from '../planning/pattern-maker.ts';
+import type { TextName } from './pattern-deeds.ts';
 
 export interface PatternView {
   /** Null until the first pages are laid out. */
@@ -19,6 +20,8 @@ export interface PatternView {
   readonly findings: readonly Finding[] | null;
   /** The full plan of the design's own hand; null while it is not there. */
   readonly plan: Plan | null;
+  /** The texts that a designer may write anew, as they are first written; null until the first pages are laid out. */
+  readonly firstTexts: Readonly<Record<TextName, string>> | null;
   /** For whom this copy is printed; empty: for nobody by name. It is no part of the design. */
   readonly preparedFor: string;
   /** Puts the design into the PDF that is saved. */
@@ -33,6 +36,7 @@ const noPages: PatternView = {
   progress: null,
   findings: null,
   plan: null,
+  firstTexts: null,
   preparedFor: '',
   attachDesign: false,
   problem: '',

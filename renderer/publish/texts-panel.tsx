@@ -3,6 +3,7 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { limits } from '../../shared/design/limits.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { type TextName, writeText } from './pattern-deeds.ts';
+import { usePattern } from './pattern-view.ts';
 
 const texts: readonly { readonly name: TextName; readonly label: string; readonly hint: string }[] = [
   { name: 'welcome', label: 'Welcome', hint: 'Greets the buyer, and says what the picture is about.' },
@@ -30,36 +31,38 @@ export function TextsPanel() {
 function WrittenText({ name, label, hint }: (typeof texts)[number]) {
   const id = useId();
   const kept = useStudio((state) => state.open?.design.pattern?.texts?.[name]);
+  const first = usePattern((view) => view.firstTexts?.[name] ?? '');
   /** What is being written; null while nothing is. */
   const [draft, setDraft] = useState<string | null>(null);
   const latest = useRef(draft);
   latest.current = draft;
+  const isFirst = kept === undefined && (draft === null || draft === first);
+  const keepDraft = () => {
+    if (latest.current !== null && !isFirst) writeText(name, latest.current);
+  };
+  const onLeaving = useRef(keepDraft);
+  onLeaving.current = keepDraft;
   const keep = () => {
-    if (latest.current !== null) writeText(name, latest.current);
+    keepDraft();
     setDraft(null);
   };
   // A text that is being written when the panel goes away is kept as well.
-  useEffect(
-    () => () => {
-      if (latest.current !== null) writeText(name, latest.current);
-    },
-    [name],
-  );
+  useEffect(() => () => onLeaving.current(), []);
   return (
     <div className="field whole">
       <label htmlFor={id}>{label}</label>
       <textarea
         id={id}
-        rows={3}
-        value={draft ?? kept ?? ''}
-        placeholder={kept === undefined ? 'As first written' : 'Left out'}
+        rows={4}
+        value={draft ?? kept ?? first}
+        placeholder="Left out"
         maxLength={limits.stringChars}
         aria-describedby={`${id}-hint`}
         onChange={(event) => setDraft(event.target.value)}
         onBlur={keep}
       />
       <span id={`${id}-hint`} className="hint">
-        {hint} {stateOf(draft ?? kept)}
+        {hint} {stateOf(isFirst, draft ?? kept ?? first, name)}
       </span>
       {kept !== undefined && (
         <button
@@ -77,7 +80,7 @@ function WrittenText({ name, label, hint }: (typeof texts)[number]) {
   );
 }
 
-function stateOf(text: string | undefined): string {
-  if (text === undefined) return 'The first version is printed.';
+function stateOf(isFirst: boolean, text: string, name: TextName): string {
+  if (isFirst) return name === 'notes' ? 'There are none at first.' : 'This is the first version.';
   return text.trim() === '' ? 'It is left out.' : '';
 }
