@@ -22,8 +22,11 @@ const steps = [
   { lightness: 27, color: '#404040' },
 ] as const;
 
-/** What it costs that all places where yarns touch show one grey, or greys of one step; and to leave one's own lightness. */
-const price = { alike: 1, oneStep: 0.08, awayPerLightness: 0.002 } as const;
+/**
+ * What it costs that two yarns which touch have one grey, the more the more they touch; that their greys are neighbours; and
+ * that a yarn leaves its own lightness. Two that touch in one place only are still to be told apart.
+ */
+const price = { alike: 1, alikeByShare: 10, oneStep: 0.02, awayPerLightness: 0.001 } as const;
 
 /** The grey of each yarn, as #rrggbb. The same yarns and pairs give the same greys. */
 export function printedGreys(
@@ -33,21 +36,44 @@ export function printedGreys(
   const own = yarns.map(({ color }) => cieLabOf(color).l);
   const chosen = own.map(nearestStep);
   const touching = touchingLists(yarns, pairs);
+  const away = (yarn: number, step: number) =>
+    price.awayPerLightness * Math.abs(steps[step]!.lightness - own[yarn]!);
   const costOf = (yarn: number, step: number) =>
-    touching[yarn]!.reduce((sum, { other, share }) => sum + share * alikeness(step, chosen[other]!), 0) +
-    (price.awayPerLightness * Math.abs(steps[step]!.lightness - own[yarn]!)) / yarns.length;
-  // Each turn lowers the whole cost, so it comes to an end; the bound only guards against rounding.
-  for (let turn = 0; turn < 40; turn++) {
-    let moved = false;
-    for (let yarn = 0; yarn < yarns.length; yarn++) {
-      const costs = steps.map((_, step) => costOf(yarn, step));
-      const best = costs.indexOf(Math.min(...costs));
-      if (costs[best]! < costs[chosen[yarn]!]! - 1e-12) {
-        chosen[yarn] = best;
-        moved = true;
+    touching[yarn]!.reduce((sum, touch) => sum + alikeness(touch, step, chosen[touch.other]!), 0) +
+    away(yarn, step);
+  const lower = (yarn: number): boolean => {
+    const costs = steps.map((_, step) => costOf(yarn, step));
+    const best = costs.indexOf(Math.min(...costs));
+    if (costs[best]! >= costs[chosen[yarn]!]! - 1e-9) return false;
+    chosen[yarn] = best;
+    return true;
+  };
+  /** Moves two that touch and are alike at once, where moving either alone does not help. */
+  const part = (one: number, touch: Touch): boolean => {
+    const { other } = touch;
+    const before = [chosen[one]!, chosen[other]!] as const;
+    if (before[0] !== before[1]) return false;
+    const costNow = () =>
+      costOf(one, chosen[one]!) +
+      costOf(other, chosen[other]!) -
+      alikeness(touch, chosen[one]!, chosen[other]!);
+    let least = costNow() - 1e-9;
+    let best = before;
+    for (let a = 0; a < steps.length; a++) {
+      for (let b = 0; b < steps.length; b++) {
+        [chosen[one], chosen[other]] = [a, b];
+        if (costNow() >= least) continue;
+        least = costNow();
+        best = [a, b];
       }
     }
-    if (!moved) break;
+    [chosen[one], chosen[other]] = best;
+    return best !== before;
+  };
+  // Each turn lowers the whole cost, so it comes to an end; the bound only guards against rounding.
+  for (let turn = 0, moved = true; moved && turn < 40; turn++) {
+    moved = yarns.map((_, yarn) => lower(yarn)).includes(true);
+    if (!moved) moved = touching.some((list, one) => list.some((touch) => part(one, touch)));
   }
   return chosen.map((step) => steps[step]!.color);
 }
@@ -65,16 +91,15 @@ function touchingLists(yarns: readonly Pick<Yarn, 'id'>[], pairs: readonly Touch
   for (const { a, b, count } of pairs) {
     const [one, other] = [at.get(a), at.get(b)];
     if (one === undefined || other === undefined) continue;
-    // A pair that touches in one place only is still to be told apart.
-    const share = (count + 1) / (all + pairs.length);
+    const share = count / Math.max(all, 1);
     lists[one]!.push({ other, share });
     lists[other]!.push({ other: one, share });
   }
   return lists;
 }
 
-function alikeness(step: number, other: number): number {
-  if (step === other) return price.alike;
+function alikeness({ share }: Touch, step: number, other: number): number {
+  if (step === other) return price.alike + price.alikeByShare * share;
   const gap = Math.abs(steps[step]!.lightness - steps[other]!.lightness);
   return gap < 10 ? price.oneStep : 0;
 }
