@@ -11,6 +11,7 @@ import { type Motif, motifSchema } from './chart/patch/motif.ts';
 import { limits } from './design/limits.ts';
 import { copySchema, patternLanguages } from './design/pattern-schema.ts';
 import { referenceSchema, yarnSchema } from './design/schema.ts';
+import { hangingPapers } from './pattern/hanging-papers/hanging-papers.ts';
 import { type Imprint, imprintSchema } from './pattern/imprint.ts';
 import type { Result } from './result.ts';
 import { stashSchema } from './yarn/stash.ts';
@@ -284,6 +285,21 @@ export const bridge = {
       units: z.enum(['metric', 'us', 'both']),
       /** Each piece cut as long as it is used, not at the working length. */
       fitted: z.boolean(),
+      target: handle,
+    }),
+    z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
+  ),
+  /**
+   * Writes the papers that go with the finished hanging. As `pattern.save`; problem `nothing-to-print` where none of those that
+   * are asked for has a page.
+   */
+  'papers.save': call(
+    z.strictObject({
+      text: designText,
+      paper: z.enum(['a4', 'letter']),
+      units: z.enum(['metric', 'us', 'both']),
+      copy: copy.optional(),
+      which: z.array(z.enum(hangingPapers)).min(1).max(hangingPapers.length),
       target: handle,
     }),
     z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),

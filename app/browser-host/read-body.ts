@@ -16,6 +16,7 @@ const large = new Set([
   'design.ofPattern',
   'pattern.save',
   'labels.save',
+  'papers.save',
   'parcel.save',
   'png.save',
   'picture.take',

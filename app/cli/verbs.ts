@@ -44,6 +44,10 @@ export const verbs: Readonly<Record<string, VerbEntry>> = {
     summary: 'lists the editions of the pattern and what changed since; publishes the next one',
     load: async () => (await import('./verbs/editions.ts')).editions,
   },
+  papers: {
+    summary: 'writes the papers that go with a finished hanging: care card, labels, backing, packing note',
+    load: async () => (await import('./verbs/papers.ts')).papers,
+  },
   preflight: {
     summary: 'lists what would disappoint a buyer of the pattern',
     load: async () => (await import('./verbs/preflight.ts')).preflight,

@@ -2,6 +2,7 @@
 import type { Answer, CallOptions } from '../../shared/bridge.ts';
 import type { Result } from '../../shared/result.ts';
 import { makeChartPng } from './pattern/draw-png.ts';
+import { makeHangingPapers } from './pattern/make-hanging-papers.ts';
 import { makeLabels } from './pattern/make-labels.ts';
 import { makePattern } from './pattern/make-pattern.ts';
 import { makeParcel } from './pattern/parcel/make-parcel.ts';
@@ -13,6 +14,7 @@ import { markPicture, referencePicture } from './pictures/reference-picture.ts';
 export interface Makers {
   readonly makePattern: typeof makePattern;
   readonly makeLabels: typeof makeLabels;
+  readonly makeHangingPapers: typeof makeHangingPapers;
   readonly makeParcel: typeof makeParcel;
   readonly makeChartPng: typeof makeChartPng;
   readonly lookAtPicture: typeof lookAtPicture;
@@ -28,6 +30,7 @@ export interface Makers {
 export const ourMakers: Makers = {
   makePattern,
   makeLabels,
+  makeHangingPapers,
   makeParcel,
   makeChartPng,
   lookAtPicture,

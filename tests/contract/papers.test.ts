@@ -253,6 +253,24 @@ describe.each(bothHosts)('patterns in $name', ({ start }) => {
     expect(readdirSync(host.given)).toEqual([]);
   });
 
+  it('come with the papers that go with the finished hanging', async () => {
+    const host = await start();
+    const { handle } = await givenPlace(host, 'pattern', 'Papers');
+    const args = { text, paper: 'letter', units: 'us', target: handle } as const;
+    const which = ['packing-note', 'care-card'] as const;
+    const made = await value(host, 'papers.save', { ...args, which: [...which] });
+    expect(made).toMatchObject({ fileName: 'Papers.pdf', pages: 2 });
+    expect(readFileSync(join(host.given, 'Papers.pdf'))).toHaveLength(made.bytes);
+  });
+
+  it('and no template of a backing is written for a picture that is too small for one', async () => {
+    const host = await start();
+    const { handle } = await givenPlace(host, 'pattern', 'Papers');
+    const args = { text, paper: 'a4', units: 'metric', target: handle } as const;
+    expect(await refusal(host, 'papers.save', { ...args, which: ['backing'] })).toBe('nothing-to-print');
+    expect(readdirSync(host.given)).toEqual([]);
+  });
+
   it('of what is no design are not written', async () => {
     const host = await start();
     const { handle } = await givenPlace(host, 'pattern', 'Fox');

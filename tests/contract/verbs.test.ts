@@ -25,6 +25,7 @@ const takers: { [V in Verb]?: (handle: string) => Args<V> } = {
   'reference.take': (picture) => ({ picture }),
   'pattern.save': (target) => ({ text, paper: 'a4', units: 'metric', target }),
   'labels.save': (target) => ({ text, paper: 'a4', units: 'metric', fitted: true, target }),
+  'papers.save': (target) => ({ text, paper: 'a4', units: 'metric', which: ['care-card'], target }),
   'png.save': (target) => ({ text, target }),
 };
 const verbs = Object.keys(bridge) as Verb[];

@@ -11,7 +11,13 @@ import { takenPictures } from './taken-pictures.ts';
 
 type PaperVerb = Extract<
   keyof Handlers,
-  `picture.${string}` | 'reference.take' | 'mark.take' | 'pattern.save' | 'labels.save' | 'png.save'
+  | `picture.${string}`
+  | 'reference.take'
+  | 'mark.take'
+  | 'pattern.save'
+  | 'labels.save'
+  | 'papers.save'
+  | 'png.save'
 >;
 
 export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
@@ -74,6 +80,28 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
       const held = await studio.reach(target, 'pattern');
       if (!held.ok) return held;
       const made = await makers.makeLabels(design.value, { paper, units, fitted, date: now(), ...call });
+      if (!made.ok) return made;
+      if (isStopped(call)) return cancelled;
+      const { bytes, pages } = made.value;
+      const saved = await saveTo(studio, { kind: 'pattern', target, bytes, stamp: null });
+      return saved.ok ? good({ fileName: saved.value.fileName, pages, bytes: bytes.length }) : saved;
+    },
+    'papers.save': async ({ text, paper, units, copy, which, target }, call) => {
+      const design = readDesign(text);
+      if (!design.ok) return design;
+      const held = await studio.reach(target, 'pattern');
+      if (!held.ok) return held;
+      const kept = await studio.inTurn('imprint', () => readImprint(studio.files, studio.home.config));
+      if (!kept.ok) return kept;
+      const made = await makers.makeHangingPapers(design.value, {
+        which,
+        paper,
+        units,
+        imprint: kept.value.imprint,
+        date: now(),
+        ...(copy && { copy }),
+        ...call,
+      });
       if (!made.ok) return made;
       if (isStopped(call)) return cancelled;
       const { bytes, pages } = made.value;

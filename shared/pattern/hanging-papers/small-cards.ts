@@ -57,7 +57,7 @@ function fibres(context: PatternContext, card: Area): Item[] {
     sizeMm: sizes.lead,
     lines: 2,
   });
-  column.skip(0.6);
+  column.skip(1.2);
   column.rule(accent, 0.6);
   column.skip(1.6);
   column.text(words.fibre.head, { sizeMm: sizes.small, face: 'sans-bold', color: accent });

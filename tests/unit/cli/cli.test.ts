@@ -106,6 +106,12 @@ describe('wrong usage', () => {
     [['rows', 'Fox.larkrow', '--json'], "Unknown option '--json'."],
     [['pattern', 'Fox.larkrow'], '--out is missing.'],
     [['pattern', 'Fox.larkrow', '--out', 'x', '--paper', 'a5'], '--paper takes a4 or letter, not “a5”.'],
+    [['papers', 'Fox.larkrow'], '--out is missing.'],
+    [
+      ['papers', 'Fox.larkrow', '--out', 'x', '--which', 'care-card,poster'],
+      '--which takes care-card, fibre-label, price-tag, backing, backing-tiles, packing-note, not “poster”.',
+    ],
+    [['papers', 'Fox.larkrow', '--out', 'x', '--language', 'fr'], '--language takes en or de, not “fr”.'],
     [['picture', 'fox.png', '--out', 'x.larkrow'], '--cords is missing.'],
     [
       ['picture', 'fox.png', '--cords', '0', '--out', 'x.larkrow'],
@@ -421,6 +427,16 @@ describe('what the verbs write', () => {
     expect(out.split('\n')).toHaveLength(3);
     expect((await larkrow(folder, 'pattern', 'Fox.larkrow', '--out', 'a/b')).code).toBe(0);
     expect(existsSync(join(folder, 'a', 'b', 'Fox A4.pdf'))).toBe(true);
+  });
+
+  it('are the papers that go with a finished hanging', async () => {
+    const folder = folderWithFox();
+    const made = await larkrow(folder, 'papers', 'Fox.larkrow', '--out', 'out', '--language', 'de');
+    expect([made.code, made.err]).toEqual([0, '']);
+    expect(readdirSync(join(folder, 'out'))).toEqual(['Fox papers A4.pdf']);
+    const two = ['--which', 'care-card, packing-note'];
+    const some = await larkrow(folder, 'papers', 'Fox.larkrow', '--out', 'out', ...two);
+    expect(some.out).toContain('2 pages');
   });
 
   it('are labels for the bundles, where anything is cut', async () => {
