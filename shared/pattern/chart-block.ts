@@ -24,6 +24,8 @@ export interface ChartBlock {
   readonly cellInks: CellsItem['inks'];
   /** Em of the numbers: `NUMBER_MM` where absent. */
   readonly numberMm?: number;
+  /** Of the line that cuts off what the page before shows as well. */
+  readonly accent?: string;
   /** Whether cords to be lifted are marked. */
   readonly lifts?: boolean;
   /** The block in words, for those who can't see it. */
@@ -190,7 +192,7 @@ function rules(block: ChartBlock): Item[] {
     { ...line([...fifths, ...tenths], ruleMm.tenth * 1.5, inks.paper), opacity: 0.45 },
     line(fifths, ruleMm.fifth, '#4b453d'),
     { ...line(tenths, ruleMm.tenth, inks.text), cap: 'round' },
-    { ...line(joins, ruleMm.tenth, inks.accent), dashMm: [2.2, 1.4] },
+    { ...line(joins, ruleMm.tenth, block.accent ?? inks.text), dashMm: [2.2, 1.4] },
   ];
 }
 

@@ -13,7 +13,7 @@ import { chartWords } from './words/chart-words.ts';
 export type ChartPart = 'chart' | 'chart-symbols';
 
 export function chartInput(context: PatternContext, at: PageNumbers, part: ChartPart): ChartInput {
-  const { design, chart, materials, sheet, printer, copy } = context;
+  const { design, chart, materials, sheet, printer, copy, accent } = context;
   const words = chartWords[copy.language];
   const yarns = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
   const isInSymbols = part === 'chart-symbols' || copy.ink === 'symbols';
@@ -28,6 +28,7 @@ export function chartInput(context: PatternContext, at: PageNumbers, part: Chart
     cellInks: part === 'chart-symbols' ? cellInks(design.yarns, 'symbols') : context.cellInks,
     mapInks: copy.ink === 'symbols' ? cellInks(design.yarns, 'grey', touchingPairs(chart)) : context.cellInks,
     scale: printScales[copy.cells],
+    accent,
     words,
     title: part === 'chart-symbols' ? words.titleInSymbols : words.title,
     ...(isInSymbols && {

@@ -24,6 +24,7 @@ export interface ChartInput {
   /** For the map, on which no symbols are seen. */
   readonly mapInks: CellsItem['inks'];
   readonly scale: PrintScale;
+  readonly accent: string;
   readonly words: (typeof chartWords)['en'];
   /** Of its pages; an outline tells it. */
   readonly title: string;

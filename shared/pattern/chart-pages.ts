@@ -10,6 +10,7 @@ import { countCells, drawKey } from './key.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
+import { accentBar } from './page-head.ts';
 import { pageMap } from './page-map.ts';
 import { type Split, type Stretch, spanOf } from './split-chart.ts';
 import { inks, sizes } from './style.ts';
@@ -54,18 +55,19 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
   };
 }
 
-function head({ title, scale }: ChartInput, { body }: ChartLayout, range: string): Item[] {
-  const y = body.y + 6;
+function head({ title, scale, accent }: ChartInput, { body }: ChartLayout, range: string): Item[] {
+  const y = body.y + 7.8;
   const right = body.x + body.width;
   const note = { sizeMm: Math.max(sizes.body, scale.noteMm), color: inks.soft, align: 'right' } as const;
   return [
+    accentBar(body.x, body.y, accent),
     label(body.x, y, title, { face: 'serif-bold', sizeMm: 6.4, role: 'title' }),
     label(right, y, range, { ...note, role: 'paragraph' }),
   ];
 }
 
 function cellsOfPage(
-  { chart, cellInks, scale, words }: ChartInput,
+  { chart, cellInks, scale, words, accent }: ChartInput,
   { split, x, y }: ChartLayout,
   across: Stretch,
   down: Stretch,
@@ -81,13 +83,14 @@ function cellsOfPage(
     down,
     cellInks,
     numberMm: scale.numberMm,
+    accent,
     lifts: true,
     alt: words.alt(spanOf(down), spanOf(across)),
   });
 }
 
 function joinsOfPage(
-  { scale, words }: ChartInput,
+  { scale, words, accent }: ChartInput,
   { split, joined, x, y }: ChartLayout,
   across: Stretch,
   down: Stretch,
@@ -95,7 +98,7 @@ function joinsOfPage(
 ): Item[] {
   if (!joined) return [];
   const { noteMm: sizeMm, numberMm } = scale;
-  return joinMarks(pages, { x, y, across, down, split, joins: words.joins, sizeMm, numberMm });
+  return joinMarks(pages, { x, y, across, down, split, joins: words.joins, sizeMm, numberMm, accent });
 }
 
 function rowsOfPage(
@@ -133,9 +136,9 @@ function keyOfPage(
   });
 }
 
-function mapOfPage({ words }: ChartInput, layout: ChartLayout, at: At): Item[] {
+function mapOfPage({ words, accent }: ChartInput, layout: ChartLayout, at: At): Item[] {
   if (!layout.joined) return [];
-  const place = { x: layout.mapX, y: layout.mapY, heading: words.pages };
+  const place = { x: layout.mapX, y: layout.mapY, heading: words.pages, accent };
   return pageMap(at.firstPage, layout.split, at.acrossAt, at.downAt, place);
 }
 

@@ -5,7 +5,6 @@ import { textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item, PathStep, TextItem } from './page.ts';
 import type { Split, Stretch } from './split-chart.ts';
-import { inks } from './style.ts';
 import type { Side } from './words/chart-words.ts';
 
 /** Page numbers of the pages around this one; 0 where there is none. */
@@ -36,13 +35,14 @@ interface Placed {
   /** 'joins page 6'. */
   readonly joins: (page: number) => string;
   readonly sizeMm: number;
+  readonly accent: string;
   /** Em of the cords' numbers, which lie between the marks and the cells. */
   readonly numberMm: number;
 }
 
 /** 'joins page 6' outside the numbers, at the corner or middle next to that page. */
 export function joinMarks(pages: Neighbours, placed: Placed): Item[] {
-  const { x, y, across, down, split, joins, sizeMm, numberMm } = placed;
+  const { x, y, across, down, split, joins, sizeMm, numberMm, accent } = placed;
   const numbersMm = cordNumbersMm(numberMm);
   const width = (across.end - across.first) * split.cellWidth;
   const height = (down.end - down.first) * split.cellHeight;
@@ -52,14 +52,14 @@ export function joinMarks(pages: Neighbours, placed: Placed): Item[] {
     label(at, baseline, joins(page), {
       face: 'sans-bold',
       sizeMm,
-      color: inks.accent,
+      color: accent,
       align,
       role: 'aside',
     });
   const mark = (steps: PathStep[]): Item => ({
     kind: 'path',
     steps,
-    stroke: inks.accent,
+    stroke: accent,
     strokeMm: 0.3,
     cap: 'round',
   });

@@ -9,6 +9,7 @@ import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item, PlainItem } from './page.ts';
 import type { Draft } from './page-foot.ts';
+import { FIRST_HEAD_MM, firstHead } from './page-head.ts';
 import { type Area, bodyOf } from './papers.ts';
 import { longest, pagesOf, REPEATED, type Split, type Stretch, spanOf } from './split-chart.ts';
 import { inks, LEADING, sizes } from './style.ts';
@@ -21,17 +22,17 @@ export function mapPage(input: ChartInput, firstPage: number): Draft[] {
   const { map } = input.words;
   const area = bodyOf(input.sheet);
   const introduction = wrapText(map.introduction(pages), 'sans', sizes.body, area.width * 0.9);
-  const top = area.y + 13 + introduction.length * sizes.body * LEADING + 5;
+  const top = area.y + FIRST_HEAD_MM - 3 + introduction.length * sizes.body * LEADING + 5;
   return [
     {
       sheet: input.sheet,
       title: map.title,
       items: [
-        label(area.x, area.y + 9, map.title, { face: 'serif-bold', sizeMm: sizes.pageTitle, role: 'title' }),
+        ...firstHead(area, map.title, input.accent),
         ...introduction.map((line, i) =>
           label(
             area.x,
-            area.y + 13 + (i + 1) * sizes.body * LEADING,
+            area.y + FIRST_HEAD_MM - 3 + (i + 1) * sizes.body * LEADING,
             line,
             i === 0 ? { role: 'paragraph' } : {},
           ),

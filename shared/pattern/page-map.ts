@@ -13,6 +13,8 @@ interface MapPlace {
   readonly x: number;
   readonly y: number;
   readonly heading: string;
+  /** Of the page that it stands on. */
+  readonly accent: string;
 }
 
 /** `acrossAt`, `downAt` (from 0): the page that it stands on. */
@@ -21,7 +23,7 @@ export function pageMap(
   split: Split,
   acrossAt: number,
   downAt: number,
-  { x, y, heading }: MapPlace,
+  { x, y, heading, accent }: MapPlace,
 ): Item[] {
   const top = y + 6.4;
   const across = split.across.length;
@@ -42,7 +44,7 @@ export function pageMap(
       items.push({
         kind: 'box',
         ...box,
-        fill: here ? inks.accent : inks.paper,
+        fill: here ? accent : inks.paper,
         stroke: inks.soft,
         strokeMm: Math.min(0.25, height / 8),
       });

@@ -44,6 +44,7 @@ function inputFor(
     cellInks: cellInks(list),
     mapInks: cellInks(list),
     scale: printScales.standard,
+    accent: '#9e3329',
     words: chartWords.en,
     title: 'Chart',
   };
