@@ -39,7 +39,10 @@ export function printedOver(page: Page): string[] {
     }
   });
   // A map has its numbers over the cells, which have no symbols there.
-  const inSymbols = items.filter((item) => item.kind === 'cells' && item.symbolMm);
+  const inSymbols = items.filter(
+    // A sheet of lift marks is seen only where they are.
+    (item) => item.kind === 'cells' && item.symbolMm && Object.values(item.inks).some(({ fill }) => fill),
+  );
   for (const cells of inSymbols.map(itemBounds)) {
     for (const { item, at } of texts) {
       if (overlap(at, cells)) found.push(`${page.title}: '${item.text}' over cells`);
