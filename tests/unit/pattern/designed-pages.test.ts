@@ -1,0 +1,197 @@
+/** Cover, welcome, finishing, care and the designer's page: what they say, and that their figures are the plan's. */
+import { describe, expect, it } from 'vitest';
+import { flatten } from '../../../shared/chart/chart.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
+import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
+import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
+import type { Page, PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
+import type { PatternInput } from '../../../shared/pattern/pattern-input.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import { formatLength } from '../../../shared/units/length.ts';
+import { formatMass } from '../../../shared/units/mass.ts';
+import { formatTime } from '../../../shared/units/time.ts';
+import { designFromLetters } from '../../notation.ts';
+
+const moth = designFromLetters(['aabbaa', 'abccba', 'abccba', 'aabbaa'], {
+  title: 'Moth',
+  designer: 'Ines Marlow',
+  fringe: { shape: 'v', longMm: 120, shortMm: 60 },
+});
+const imprint: Imprint = {
+  ...emptyImprint,
+  name: 'I. Marlow',
+  workshop: 'Workshop at the Weir',
+  contact: ['hello@weir.example', 'Weir Lane 4'],
+  about: 'Ines ties pictures.\nShe lives by the water.',
+};
+
+function inputOf(design: Design, rest: Partial<PatternInput> = {}): PatternInput {
+  const chart = flatten(design);
+  const plan = planStrands(design, chart);
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  const materials = materialsOf(design, chart, plan.value);
+  return { design, chart, plan: plan.value, materials, paper: 'a4', units: 'metric', imprint, ...rest };
+}
+
+function laidOut(design: Design, rest: Partial<PatternInput> = {}): PatternDocument {
+  return layOutPattern(inputOf(design, rest));
+}
+
+function pagesOf({ pages }: PatternDocument, part: PatternPart): Page[] {
+  return pages.filter((page) => page.part === part);
+}
+
+function textItems(pages: readonly Page[]): TextItem[] {
+  return pages.flatMap(({ items }) => plainItems(items)).filter((item) => item.kind === 'text');
+}
+
+function running(pages: readonly Page[]): string {
+  return textItems(pages)
+    .map(({ text }) => text)
+    .join(' ');
+}
+
+describe('the welcome', () => {
+  it('has the contents, each with the page where it begins', () => {
+    const document = laidOut(moth);
+    const leading = textItems(pagesOf(document, 'welcome')).filter(({ link }) => link !== undefined);
+    const names = leading.filter((_, i) => i % 2 === 0).map(({ text, link }) => ({ text, link }));
+    const begins = (part: PatternPart) => document.pages.findIndex((page) => page.part === part) + 1;
+    expect(names).toEqual(
+      expect.arrayContaining([
+        { text: 'Materials', link: begins('materials') },
+        { text: 'Chart', link: begins('chart') },
+        { text: 'Finishing', link: begins('finishing') },
+        { text: 'Cautions and care', link: begins('care') },
+      ]),
+    );
+    expect(leading.filter((_, i) => i % 2 === 1).map(({ text }) => Number(text))).toEqual(
+      names.map(({ link }) => link),
+    );
+  });
+
+  it('tells the figures of the materials at a glance', () => {
+    const { materials } = inputOf(moth);
+    const words = running(pagesOf(laidOut(moth), 'welcome'));
+    const width = formatLength(materials.finished.widthMm, 'metric');
+    expect(words).toContain(
+      `Picture ${width} × ${formatLength(materials.finished.knottedHeightMm, 'metric')}`,
+    );
+    expect(words).toContain(
+      `With fringe ${width} × ${formatLength(materials.finished.heightWithFringeMm, 'metric')}`,
+    );
+    expect(words).toContain('Cords 6 Rows 4 Knots 24 Yarns 3');
+    expect(words).toContain(`about ${formatTime(materials.totals.seconds)}`);
+  });
+
+  it('says what the designer has written, a paragraph each line, in place of the first version', () => {
+    const texts = { welcome: 'Hello from the weir.\n\nIt was a cold night.', skill: '' };
+    const pages = pagesOf(laidOut({ ...moth, pattern: { texts } }), 'welcome');
+    const paragraphs = textItems(pages).filter(({ role }) => role === 'paragraph');
+    expect(paragraphs.map(({ text }) => text)).toEqual(
+      expect.arrayContaining(['Hello from the weir.', 'It was a cold night.']),
+    );
+    const words = running(pages);
+    expect(words).not.toContain('There is only one knot to learn');
+    expect(words).not.toContain('What you should know');
+    expect(words).toContain('Terms of use');
+  });
+
+  it('goes on over pages where a text is long', () => {
+    const texts = { welcome: 'A long letter from the weir. '.repeat(300) };
+    expect(pagesOf(laidOut({ ...moth, pattern: { texts } }), 'welcome').length).toBeGreaterThan(1);
+  });
+});
+
+describe('the page on finishing', () => {
+  it('counts the loose ends and tells the mass as the materials do, never less', () => {
+    const { materials } = inputOf(moth);
+    const words = running(pagesOf(laidOut(moth), 'finishing'));
+    expect(words).toContain(`${materials.totals.looseEnds} loose ends`);
+    expect(words).toContain(formatMass(materials.totals.massG, 'metric', { enough: true }));
+    expect(words).toContain('6 cm – 12 cm');
+  });
+
+  it('shows how ends are tied off only where there are any', () => {
+    expect(running(pagesOf(laidOut(moth), 'finishing'))).toContain('Tying off, seen from the back');
+    const bare = running(pagesOf(laidOut(designFromLetters(['--', '--'])), 'finishing'));
+    expect(bare).not.toContain('Tying off');
+  });
+
+  it('numbers the designer’s own steps', () => {
+    const pattern = { texts: { finishing: 'Trim it.\nHang it.' } };
+    const words = running(pagesOf(laidOut({ ...moth, pattern }), 'finishing'));
+    expect(words).toContain('1 Trim it. 2 Hang it.');
+  });
+});
+
+describe('the designer’s page', () => {
+  it('names designer, workshop and contact, and says where to write about a mistake', () => {
+    const words = running(pagesOf(laidOut(moth), 'designer'));
+    for (const each of [
+      'Ines Marlow',
+      'Workshop at the Weir',
+      'hello@weir.example',
+      'She lives by the water.',
+    ])
+      expect(words).toContain(each);
+    expect(words).toContain('Please write, and name the page and the row.');
+  });
+
+  it('tells the errata of the edition', () => {
+    const edition = {
+      number: 2,
+      date: '2031-05-08',
+      errata: [{ date: '2031-06-01', text: 'Row 3 begins with 2 Dusk.' }],
+    };
+    const words = running(pagesOf(laidOut(moth, { edition }), 'designer'));
+    expect(words).toContain('This is Edition 2, 2031-05-08.');
+    expect(words).toContain('Row 3 begins with 2 Dusk.');
+  });
+
+  it('is not printed where nobody is named', () => {
+    const document = laidOut({ ...moth, designer: '' }, { imprint: emptyImprint });
+    expect(pagesOf(document, 'designer')).toEqual([]);
+  });
+});
+
+describe('the cover', () => {
+  /** A PNG of one pixel. */
+  const png =
+    'iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNkYPhfDwAChwGA60e6kgAAAABJRU5ErkJggg==';
+
+  it('is the maker’s own photograph where there is one, in its proportions', () => {
+    const cover = { mediaType: 'image/png' as const, widthPx: 1, heightPx: 1, picture: [png] };
+    const [page] = pagesOf(laidOut({ ...moth, pattern: { cover } }), 'cover');
+    const [image, ...others] = plainItems(page!.items).filter((item) => item.kind === 'image');
+    expect(others).toEqual([]);
+    expect(image).toMatchObject({ alt: 'Photograph of the hanging “Moth”.' });
+    expect(image!.width).toBeCloseTo(image!.height, 9);
+    expect(plainItems(page!.items).some((item) => item.kind === 'cells')).toBe(false);
+  });
+
+  it('is the drawn hanging where the photograph can’t be read', () => {
+    const cover = { mediaType: 'image/jpeg' as const, widthPx: 1, heightPx: 1, picture: [png] };
+    const [page] = pagesOf(laidOut({ ...moth, pattern: { cover } }), 'cover');
+    expect(plainItems(page!.items).some((item) => item.kind === 'cells')).toBe(true);
+  });
+
+  it('carries the mark, the same bytes as the designer’s page', () => {
+    const mark = { mediaType: 'image/png' as const, base64: png };
+    const document = laidOut(moth, { imprint: { ...imprint, mark } });
+    const images = (part: PatternPart) =>
+      pagesOf(document, part)
+        .flatMap(({ items }) => plainItems(items))
+        .filter((item) => item.kind === 'image');
+    expect(images('cover')).toHaveLength(1);
+    expect(images('designer')[0]!.bytes).toBe(images('cover')[0]!.bytes);
+  });
+
+  it('has a title of 200 letters whole, in lines within its margins', () => {
+    const title = 'The long shore at Harrow Point '.repeat(7).slice(0, 200).trim();
+    expect(running(pagesOf(laidOut({ ...moth, title }), 'cover'))).toContain(title);
+  });
+});
