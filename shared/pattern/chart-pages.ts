@@ -12,7 +12,7 @@ import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { accentBar } from './page-head.ts';
 import { pageMap } from './page-map.ts';
-import { type Split, type Stretch, spanOf } from './split-chart.ts';
+import { pagesOf, type Split, type Stretch, spanOf } from './split-chart.ts';
 import { inks, sizes } from './style.ts';
 
 /** `firstPage`: the number of the first chart page, from 1. */
@@ -22,6 +22,10 @@ export function chartPages(input: ChartInput, firstPage: number): Draft[] {
   return down.flatMap((_, downAt) =>
     across.map((_, acrossAt) => chartPage(input, layout, { firstPage, acrossAt, downAt })),
   );
+}
+
+export function countChartPages(input: ChartInput): number {
+  return pagesOf(layOutChart(input).split);
 }
 
 /** Which page it is. */

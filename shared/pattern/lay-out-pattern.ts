@@ -52,22 +52,43 @@ interface LaidOut {
   readonly drafts: readonly Draft[];
 }
 
-/** Laid out once to count the pages, and once more where they stand. */
+/** Counted first; then those that want to know where others begin are laid out once more, where that is known. */
 function layOutParts(context: PatternContext, chosen: readonly PatternPart[]): LaidOut[] {
-  const layOut = (at: PageNumbers) =>
-    chosen.map((part) => ({ part, drafts: parts[part]?.pages(context, at) ?? [] }));
-  const counted = layOut({ first: () => 1, count: () => 1 });
-  return layOut(numbersOf(counted));
+  const counted = chosen.map((part) => countPart(context, part));
+  const at = numbersOf(counted);
+  return counted.map(({ part, drafts }) => ({
+    part,
+    drafts: drafts ?? parts[part]?.pages(context, at) ?? [],
+  }));
 }
 
-function numbersOf(laidOut: readonly LaidOut[]): PageNumbers {
+interface Counted {
+  readonly part: PatternPart;
+  readonly count: number;
+  /** Null where they hang on where other parts begin. */
+  readonly drafts: readonly Draft[] | null;
+}
+
+function countPart(context: PatternContext, part: PatternPart): Counted {
+  const { count, pages } = parts[part] ?? { pages: () => [] };
+  if (count) return { part, count: count(context), drafts: null };
+  let hasAsked = false;
+  const ask = () => {
+    hasAsked = true;
+    return 1;
+  };
+  const drafts = pages(context, { first: ask, count: ask });
+  return { part, count: drafts.length, drafts: hasAsked ? null : drafts };
+}
+
+function numbersOf(counted: readonly Counted[]): PageNumbers {
   const firsts = new Map<PatternPart, number>();
   const counts = new Map<PatternPart, number>();
   let next = 1;
-  for (const { part, drafts } of laidOut) {
-    if (drafts.length > 0) firsts.set(part, next);
-    counts.set(part, drafts.length);
-    next += drafts.length;
+  for (const { part, count } of counted) {
+    if (count > 0) firsts.set(part, next);
+    counts.set(part, count);
+    next += count;
   }
   return { first: (part) => firsts.get(part) ?? null, count: (part) => counts.get(part) ?? 0 };
 }

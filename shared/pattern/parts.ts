@@ -2,7 +2,7 @@
 import type { PatternPart } from '../design/pattern-schema.ts';
 import { carePage } from './care-page.ts';
 import { chartInput } from './chart-input.ts';
-import { chartPages } from './chart-pages.ts';
+import { chartPages, countChartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
 import { designerPages } from './designer-page.ts';
 import { finishingPages } from './finishing-pages.ts';
@@ -24,6 +24,8 @@ export interface Part {
    * pages, all begin on page 1. How many pages there are must not hang on it.
    */
   readonly pages: (context: PatternContext, at: PageNumbers) => Draft[];
+  /** How many pages it has, where that is known without making them: those of a large chart take a while. */
+  readonly count?: (context: PatternContext) => number;
 }
 
 /** A part that is not in this table can't be printed yet, and is passed over. */
@@ -37,8 +39,17 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   chart: {
     usual: true,
     pages: (context, at) => chartPages(chartInput(context, at, 'chart'), at.first('chart') ?? 1),
+    count: (context) => countChartPages(chartInput(context, whileCounting, 'chart')),
   },
-  'chart-symbols': { usual: false, pages: symbolPages },
+  'chart-symbols': {
+    usual: false,
+    pages: (context, at) =>
+      isInSymbolsAlready(context)
+        ? []
+        : chartPages(chartInput(context, at, 'chart-symbols'), at.first('chart-symbols') ?? 1),
+    count: (context) =>
+      isInSymbolsAlready(context) ? 0 : countChartPages(chartInput(context, whileCounting, 'chart-symbols')),
+  },
   rows: { usual: true, pages: rowsPages },
   finishing: { usual: true, pages: finishingPages },
   fringe: { usual: true, pages: fringePages },
@@ -46,10 +57,11 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   designer: { usual: true, pages: designerPages },
 };
 
+const whileCounting: PageNumbers = { first: () => 1, count: () => 1 };
+
 /** The chart in symbols stands beside the one in colour; a copy in symbols has it already. */
-function symbolPages(context: PatternContext, at: PageNumbers): Draft[] {
-  if (context.copy.ink === 'symbols' && isChosen(context, 'chart')) return [];
-  return chartPages(chartInput(context, at, 'chart-symbols'), at.first('chart-symbols') ?? 1);
+function isInSymbolsAlready(context: PatternContext): boolean {
+  return context.copy.ink === 'symbols' && isChosen(context, 'chart');
 }
 
 /** Of the chart in colour where there are both; none where neither is printed. */
