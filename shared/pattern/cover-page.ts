@@ -21,6 +21,7 @@ import { printedPicture } from './printed-picture.ts';
 import { sizeToFit } from './size-to-fit.ts';
 import { inks, LEADING, sizes } from './style.ts';
 import { coverWords } from './words/cover-words.ts';
+import { yarnBand } from './yarn-band.ts';
 
 /** The line of figures, which takes the place of the foot. */
 const FACTS_MM = 15;
@@ -49,7 +50,7 @@ export function coverPage(context: PatternContext): Draft {
       ...names.items,
       ...(mark ? [mark] : []),
       ...picture(context, wall),
-      ...yarnBand(context, { ...area, y: foot - BAND_MM, height: BAND_MM }),
+      ...yarnBand(context.materials, { ...area, y: foot - BAND_MM, height: BAND_MM }),
       ...facts(context, { ...area, y: foot, height: FACTS_MM }),
     ],
   };
@@ -145,20 +146,6 @@ function photographIn({ design, printer, copy }: PatternContext, wall: Area): It
     bytes,
     alt: coverWords[copy.language].photograph(printer.printable(design.title)),
   };
-}
-
-/** The yarns side by side below the picture, each as wide as its share of the knots. */
-function yarnBand({ materials }: PatternContext, band: Area): Item[] {
-  const { yarns, totals } = materials;
-  let x = band.x;
-  const shares = yarns.map(({ color, knots }): Item => {
-    const width = (band.width * knots) / Math.max(totals.knots, 1);
-    const item: Item = { kind: 'box', x, y: band.y, width, height: band.height, fill: color };
-    x += width;
-    return item;
-  });
-  // A hairline keeps a white yarn in sight.
-  return [...shares, { kind: 'box', ...band, stroke: inks.hair, strokeMm: 0.1 }];
 }
 
 function facts({ materials, units, figures, copy }: PatternContext, area: Area): Item[] {

@@ -40,6 +40,6 @@ function card(context: PatternContext, area: Area): Item[] {
   column.skip(0.9);
   const maker = makerOf(context);
   if (maker.name) column.text(words.madeBy(maker.name), { sizeMm: sizes.small, lines: 2 });
-  for (const line of maker.contact) column.text(line, { sizeMm: sizes.small, color: inks.soft });
+  column.text(maker.contact.join(' · '), { sizeMm: sizes.small, color: inks.soft, lines: 4 });
   return column.items;
 }

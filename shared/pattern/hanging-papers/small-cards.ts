@@ -8,6 +8,7 @@ import type { PatternContext } from '../pattern-input.ts';
 import { sizeToFit } from '../size-to-fit.ts';
 import { inks, ruleMm, sizes } from '../style.ts';
 import { hangingWords } from '../words/hanging-words.ts';
+import { yarnBand } from '../yarn-band.ts';
 import { cardsIn } from './cards.ts';
 import { newColumn, told } from './column.ts';
 import { makerOf } from './maker.ts';
@@ -82,7 +83,7 @@ function price(context: PatternContext, card: Area): Item[] {
   const middle = card.x + card.width / 2;
   const below = card.y + HOLE.fromTopMm + HOLE.radiusMm + 4;
   const mark = markIn(context, { x: middle - 10, y: below, width: 20, height: 10 }, 'top left');
-  const column = newColumn({ ...inner, y: below, height: inner.y + inner.height - below });
+  const column = newColumn({ ...inner, y: below, height: inner.y + inner.height - below - 22 });
   if (mark) column.skip(12);
   const center = { align: 'center' } as const;
   column.text(printer.printable(design.title, 'serif-bold'), {
@@ -102,6 +103,7 @@ function price(context: PatternContext, card: Area): Item[] {
     ...hole(middle, card.y + HOLE.fromTopMm),
     ...(mark ? [{ ...mark, x: middle - mark.width / 2 }] : []),
     ...column.items,
+    ...yarnBand(materials, { x: middle - 14, y: foot - 21, width: 28, height: 2 }),
     label(middle, foot - 15, words.price, { ...center, sizeMm: sizes.foot, color: inks.soft }),
     ...(figure
       ? [
