@@ -13,11 +13,15 @@ const timeoutsMs = { unit: 20_000, reference: 20_000, property: 120_000, contrac
 const slowTests = [
   'tests/unit/cli/**',
   'tests/unit/design/{limits,hostile-files}.test.ts',
-  'tests/unit/services/pattern-pdf.test.ts',
+  'tests/unit/renderer/planning/pattern-maker.test.ts',
+  'tests/unit/services/{pattern-pdf,pattern-standards,pattern-read-aloud,printed-letters}.test.ts',
   'tests/unit/services/safekeeping/kills.test.ts',
   'tests/unit/workshop/{set-up,run-tests,electron-runtime}.test.ts',
   'tests/property/{damaged-files,damaged-patterns,design-edits,undo-redo}.test.ts',
-  'tests/contract/{browser-host,designs,papers}.test.ts',
+  'tests/property/{pattern-pages,printed-charts,written-rows,layers,steps,cost,touching}.test.ts',
+  'tests/property/tying-{plan,planner,pins,tied-rows,repair}.test.ts',
+  'tests/reference/{tying-pieces,tying-cover,text-widths}.test.ts',
+  'tests/contract/{browser-host,designs,papers,parcel,kept}.test.ts',
 ];
 const isFast = process.env.LARKROW_TESTS === 'fast';
 
@@ -35,6 +39,10 @@ export default defineConfig({
         exclude: isFast ? slowTests : [],
         testTimeout: timeoutMs,
         hookTimeout: timeoutMs,
+        // A file of tests of pure functions needs no program of its own: to load the sources again for each takes longer
+        // than most of them do.
+        isolate: name === 'e2e',
+        setupFiles: ['tests/as-if-alone.ts'],
         // One browser at a time: several on two cores make one another slow.
         fileParallelism: name !== 'e2e',
       },

@@ -1,7 +1,7 @@
 /** The package's hardening, read back from the configuration that makes it. */
 import { execFileSync } from 'node:child_process';
 import { existsSync, readFileSync } from 'node:fs';
-import { createRequire } from 'node:module';
+import { createRequire, isBuiltin } from 'node:module';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
@@ -71,7 +71,7 @@ describe('the bundles of the desktop', () => {
   function packagesOf(path: string): string[] {
     const loads = readFileSync(path, 'utf8').matchAll(/^\s*(?:var|const|let) .*\brequire\("([^"]+)"\)/gm);
     const names = [...loads].map(([, name = '']) => name);
-    return [...new Set(names.filter((name) => !name.startsWith('node:')))].sort();
+    return [...new Set(names.filter((name) => !isBuiltin(name)))].sort();
   }
 
   it('ask in the sandbox for Electron alone, and outside it for packages with files of their own', () => {

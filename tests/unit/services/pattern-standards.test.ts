@@ -132,6 +132,8 @@ async function written(items: readonly Item[], more: Partial<PatternDocument> = 
   return bytes;
 }
 
+const hasQpdf = !spawnSync(QPDF, ['--version']).error;
+
 describe.each(documents)('%s', (_, make) => {
   it('follows PDF/A, and PDF/UA, which it says', { timeout: 30_000 }, async () => {
     const bytes = await make();
@@ -140,12 +142,16 @@ describe.each(documents)('%s', (_, make) => {
     expect(saysUa(bytes)).toBe(true);
   });
 
-  it.skipIf(spawnSync(QPDF, ['--version']).error)('is clean to qpdf', { timeout: 30_000 }, async () => {
-    const path = join(mkdtempSync(join(tmpdir(), 'larkrow-')), 'pattern.pdf');
-    writeFileSync(path, await make());
-    // It ends with 2 where it finds an error, with 3 where it warns.
-    expect(execFileSync(QPDF, ['--check', path]).toString()).toContain('No syntax or stream encoding errors');
-  });
+  // Another program's eyes, where it is installed.
+  if (hasQpdf)
+    it('is clean to qpdf', { timeout: 30_000 }, async () => {
+      const path = join(mkdtempSync(join(tmpdir(), 'larkrow-')), 'pattern.pdf');
+      writeFileSync(path, await make());
+      // It ends with 2 where it finds an error, with 3 where it warns.
+      expect(execFileSync(QPDF, ['--check', path]).toString()).toContain(
+        'No syntax or stream encoding errors',
+      );
+    });
 });
 
 describe('a document that does not follow PDF/UA', () => {
