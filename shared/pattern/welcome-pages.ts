@@ -10,6 +10,7 @@ import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
+import { sizeToFit } from './size-to-fit.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
 import { linesOf, paragraphs } from './texts.ts';
 import { partWords } from './words/part-words.ts';
@@ -46,9 +47,9 @@ function side(context: PatternContext, at: PageNumbers, flow: Flow): Item[] {
   const words = welcomeWords[context.copy.language];
   const contents = contentsOf(context, at);
   const contentsY = flow.y + 1;
-  const glanceY = contentsY + HEAD_MM + contents.length * LINE_MM + 7;
+  const glanceY = contentsY + heightOf(column, contents) + 7;
   const figures = figuresOf(context);
-  const noteY = glanceY + HEAD_MM + figures.length * LINE_MM + 2;
+  const noteY = glanceY + heightOf(column, figures) + 2;
   const note = wrapText(words.timeNote, 'sans', sizes.small, width);
   return [
     ...list(column, contentsY, words.contents, contents),
@@ -65,6 +66,8 @@ function side(context: PatternContext, at: PageNumbers, flow: Flow): Item[] {
 
 const HEAD_MM = 6.4;
 const LINE_MM = 6;
+/** What a value that stands below its name takes more. */
+const BELOW_MM = 4.6;
 
 interface Column {
   readonly x: number;
@@ -79,8 +82,22 @@ interface Line {
   readonly link?: number;
 }
 
+/** Whether name and value stand side by side; else the value stands below. */
+function isShort({ name, value }: Line, { width }: Pick<Column, 'width'>): boolean {
+  return textWidthMm(name, 'sans', sizes.body) + textWidthMm(value, 'sans-bold', sizes.body) + 3 <= width;
+}
+
+function lineMm(line: Line, column: Column): number {
+  return isShort(line, column) ? LINE_MM : LINE_MM + BELOW_MM;
+}
+
+function heightOf(column: Column, lines: readonly Line[]): number {
+  return HEAD_MM + lines.reduce((sum, line) => sum + lineMm(line, column), 0);
+}
+
 /** A heading on a rule, and below it names with their values at the right, a hairline below each. */
-function list({ x, width, accent }: Column, y: number, title: string, lines: readonly Line[]): Item[] {
+function list(column: Column, y: number, title: string, lines: readonly Line[]): Item[] {
+  const { x, width, accent } = column;
   const right = x + width;
   const rule = (at: number, widthMm: number, color: string): Item => ({
     kind: 'rule',
@@ -91,18 +108,31 @@ function list({ x, width, accent }: Column, y: number, title: string, lines: rea
     widthMm,
     color,
   });
+  let top = y + HEAD_MM;
   return [
     label(x, y + 3.4, title, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' }),
-    rule(y + HEAD_MM - 0.6, 0.4, accent),
-    ...lines.flatMap(({ name, value, link }, i): Item[] => {
-      const baseline = y + HEAD_MM + i * LINE_MM + 3.9;
-      const room = width - textWidthMm(value, 'sans-bold', sizes.body) - 3;
-      const sizeMm = sizes.body * Math.min(1, room / textWidthMm(name, 'sans', sizes.body));
+    rule(top - 0.6, 0.4, accent),
+    ...lines.flatMap((line): Item[] => {
+      const baseline = top + 3.9;
+      const { name, value, link } = line;
       const leads = link === undefined ? {} : { link };
+      const below = isShort(line, column) ? 0 : BELOW_MM;
+      top += lineMm(line, column);
+      const sizeMm = sizeToFit(value, 'sans-bold', sizes.body, width);
       return [
-        label(x, baseline, name, { sizeMm, role: 'paragraph', ...leads }),
-        label(right, baseline, value, { face: 'sans-bold', align: 'right', color: accent, ...leads }),
-        rule(y + HEAD_MM + (i + 1) * LINE_MM - 0.6, ruleMm.thin, inks.hair),
+        label(x, baseline, name, {
+          sizeMm: sizeToFit(name, 'sans', sizes.body, width),
+          role: 'paragraph',
+          ...leads,
+        }),
+        label(right, baseline + below, value, {
+          face: 'sans-bold',
+          sizeMm,
+          align: 'right',
+          color: accent,
+          ...leads,
+        }),
+        rule(top - 0.6, ruleMm.thin, inks.hair),
       ];
     }),
   ];

@@ -67,29 +67,29 @@ export const careWords: Worded<CareWords> = {
     cautions: [
       {
         title: 'Klingen',
-        text: 'Scheren und Klingen für Schnur sind scharf. Immer von den Händen weg schneiden und sie danach wegräumen.',
+        text: 'Scheren und Klingen für Schnur sind scharf. Schneiden Sie von den Händen weg, und räumen Sie sie danach fort.',
       },
       {
         title: 'Feuer',
-        text: 'Naturfasern brennen. Den Wandbehang fern von Flammen, Kerzen und Heizgeräten aufhängen. Baumwollenden nie mit Hitze versiegeln.',
+        text: 'Naturfasern brennen. Hängen Sie den Wandbehang fern von Flammen, Kerzen und Heizgeräten auf. Versiegeln Sie Baumwollenden nie mit Hitze.',
       },
       {
         title: 'Kinder und Tiere',
-        text: 'Schnüre und Schlaufen können strangulieren. Die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren halten.',
+        text: 'Schnüre und Schlaufen können strangulieren. Halten Sie die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren.',
       },
     ],
     hangingUp: (mass) => ({
       title: 'Aufhängen',
-      text: `Der Wandbehang wiegt etwa ${mass}. Eine Befestigung wählen, die zur Wand passt und ein Mehrfaches trägt.`,
+      text: `Der Wandbehang wiegt etwa ${mass}. Wählen Sie eine Befestigung, die zur Wand passt und ein Mehrfaches trägt.`,
     }),
     care: [
       {
         title: 'Staub',
-        text: 'Im Freien ausschütteln oder von oben nach unten sanft abbürsten. Auch ein Staubsauger auf kleiner Stufe geht.',
+        text: 'Schütteln Sie ihn im Freien aus oder bürsten Sie ihn von oben nach unten sanft ab. Auch ein Staubsauger auf kleiner Stufe geht.',
       },
       {
         title: 'Wasser',
-        text: 'Vor jedem Befeuchten jede Farbe mit einem feuchten weißen Tuch prüfen. Garne, die bei einer Marke farbecht sind, können bei einer anderen ausbluten.',
+        text: 'Prüfen Sie vor jedem Befeuchten jede Farbe mit einem feuchten weißen Tuch. Garne, die bei einer Marke farbecht sind, können bei einer anderen ausbluten.',
       },
       {
         title: 'Licht',
@@ -97,10 +97,10 @@ export const careWords: Worded<CareWords> = {
       },
     ],
     selling: {
-      title: 'Wenn das fertige Stück verkauft wird',
+      title: 'Wenn Sie das fertige Stück verkaufen',
       text: 'Regeln für Faserangaben und Produktsicherheit sind von Land zu Land verschieden: in der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung; es gelten die Regeln vor Ort.',
     },
     inShort: (mass) =>
-      `Klingen schneiden. Naturfasern brennen: fern von Flammen und Heizgeräten halten. Schnüre können strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren. Eine Befestigung wählen, die ein Mehrfaches von ${mass} trägt. Mehr auf den letzten Seiten.`,
+      `Klingen schneiden. Naturfasern brennen: fern von Flammen und Heizgeräten halten. Schnüre können strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren. Wählen Sie eine Befestigung, die ein Mehrfaches von ${mass} trägt. Mehr auf den letzten Seiten.`,
   },
 };

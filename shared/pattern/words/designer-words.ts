@@ -29,10 +29,10 @@ export const designerWords: Worded<DesignerWords> = {
     contact: 'Kontakt',
     thanks: 'Danke',
     thanksText: (title) =>
-      `Danke, dass „${title}“ geknüpft wird. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,
+      `Danke, dass Sie „${title}“ knüpfen. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,
     mistakes: 'Wenn etwas nicht stimmt',
     mistakesText: (edition, hasContact) =>
-      `Jede Reihe ist nachgerechnet, doch keine Anleitung ist über Fehler erhaben.${edition ? ` Dies ist: ${edition}.` : ''}${hasContact ? ' Bitte schreiben und dabei Seite und Reihe nennen.' : ''}`,
+      `Jede Reihe ist nachgerechnet, doch keine Anleitung ist über Fehler erhaben.${edition ? ` Dies ist: ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie und nennen Sie Seite und Reihe.' : ''}`,
     errata: (edition) => `Berichtigungen: ${edition}`,
   },
 };

@@ -59,7 +59,7 @@ export const finishingWords: Worded<FinishingWords> = {
     tyingOff: 'Enden verknoten, von hinten gesehen',
     drawings: [
       [
-        'Zwei benachbarte Enden einmal umeinander schlingen.',
+        'Schlingen Sie zwei benachbarte Enden einmal umeinander.',
         'Zwei Enden, umeinander geschlungen: drei Kreuzungen.',
       ],
       [
@@ -67,22 +67,22 @@ export const finishingWords: Worded<FinishingWords> = {
         'Die Enden darunter ein zweites Mal umeinander geschlungen, anders herum.',
       ],
       [
-        'Den Knoten dicht an die Arbeit ziehen und die Enden kürzen.',
+        'Ziehen Sie den Knoten dicht an die Arbeit und kürzen Sie die Enden.',
         'Der flache, festgezogene Knoten, die Enden kurz geschnitten.',
       ],
     ],
-    finished: 'Wenn er fertig ist',
+    finished: 'Der fertige Wandbehang',
     finishedAlt: (size) => `Der Umriss des fertigen Wandbehangs mit seinen Maßen: ${size}.`,
     text: ({ looseEnds, size, fringe, straight, mass }) =>
       [
-        `Die Arbeit wenden. Hinten liegen ${looseEnds} lose Enden: benachbarte zweimal miteinander verknoten, wie gezeichnet, und auf etwa 2 cm kürzen; oder nur kürzen, wo die Knoten des Bildes sie gut halten.`,
-        `Die Arbeit zurückwenden und das Bild mit der Hand glatt streichen. Es sollte etwa ${size} messen. Wo Reihen verrutscht sind, die Schnüre von unten gerade ziehen.`,
-        'Soll eine Rückseite die Enden verdecken: Filz etwas kleiner als das Bild zuschneiden und mit kleinen Stichen an die äußersten Schnüre nähen.',
-        'Die Fransen von den Enden her auskämmen und die Arbeit einen Tag hängen lassen: Schnüre werden durch ihr eigenes Gewicht gerade.',
+        `Wenden Sie die Arbeit. Hinten liegen ${looseEnds} lose Enden: Verknoten Sie benachbarte zweimal miteinander, wie gezeichnet, und kürzen Sie sie auf etwa 2 cm; oder kürzen Sie sie nur, wo die Knoten des Bildes sie gut halten.`,
+        `Wenden Sie sie zurück und streichen Sie das Bild mit der Hand glatt. Es sollte etwa ${size} messen. Wo Reihen verrutscht sind, ziehen Sie die Schnüre von unten gerade.`,
+        'Soll eine Rückseite die Enden verdecken, schneiden Sie Filz etwas kleiner als das Bild zu und nähen ihn mit kleinen Stichen an die äußersten Schnüre.',
+        'Kämmen Sie die Fransen von den Enden her aus und lassen Sie die Arbeit einen Tag hängen: Schnüre werden durch ihr eigenes Gewicht gerade.',
         straight
-          ? `Zuletzt die Fransen schneiden, alle Schnüre gleich lang: ${fringe} unter der letzten Reihe.`
-          : `Zuletzt die Fransen nach der Schablone schneiden: ${fringe} unter der letzten Reihe.`,
-        `Ein Stück Schnur an beide Enden des Rundholzes binden. Der Wandbehang wiegt etwa ${mass}: eine Befestigung wählen, die zur Wand passt und ein Mehrfaches trägt.`,
+          ? `Schneiden Sie die Fransen zuletzt, alle Schnüre gleich lang: ${fringe} unter der letzten Reihe.`
+          : `Schneiden Sie die Fransen zuletzt nach der Schablone: ${fringe} unter der letzten Reihe.`,
+        `Binden Sie ein Stück Schnur an beide Enden des Rundholzes. Der Wandbehang wiegt etwa ${mass}: Wählen Sie eine Befestigung, die zur Wand passt und ein Mehrfaches trägt.`,
       ].join('\n'),
   },
 };

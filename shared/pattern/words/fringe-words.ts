@@ -60,12 +60,12 @@ export const fringeWords: Worded<FringeWords> = {
     shaped: (shape, shortest, longest) =>
       `Die Form der Fransen: ${shape}. Die Schnüre hängen ${shortest} bis ${longest} unter der letzten Reihe.`,
     trueSize:
-      'Die Schablone hat die wahre Größe: entlang der Linie ausschneiden und an die letzte Reihe anlegen.',
+      'Die Schablone hat die wahre Größe: Schneiden Sie sie entlang der Linie aus und legen Sie sie an die letzte Reihe an.',
     tiled: (sheets) =>
-      `Die Schablone in wahrer Größe folgt auf ${sheets} Blättern. Jedes entlang seines Rahmens ausschneiden, die Blätter nach dem kleinen Bild aneinanderkleben und entlang der Linie ausschneiden.`,
+      `Die Schablone in wahrer Größe folgt auf ${sheets} Blättern. Schneiden Sie jedes entlang seines Rahmens aus, kleben Sie die Blätter nach dem kleinen Bild aneinander und schneiden Sie dann entlang der Linie.`,
     toScale: (times) =>
-      `Die Schablone ist im Maßstab 1 : ${times.toLocaleString('de')} gezeichnet. Die unten genannten Schnüre abmessen; die anderen folgen der Linie dazwischen.`,
-    use: 'Die Schnüre vor dem Schneiden auskämmen und gerade hängen lassen. Zuerst etwas weniger abschneiden, als die Linie sagt: was zu kurz ist, bleibt zu kurz.',
+      `Die Schablone ist im Maßstab 1 : ${times.toLocaleString('de')} gezeichnet. Messen Sie die unten genannten Schnüre ab; die anderen folgen der Linie dazwischen.`,
+    use: 'Kämmen Sie die Schnüre vor dem Schneiden aus und lassen Sie sie gerade hängen. Schneiden Sie zuerst etwas weniger ab, als die Linie sagt: Was zu kurz ist, bleibt zu kurz.',
     lengths: 'Längen unter der letzten Reihe',
     cord: (number) => `Schnur ${number}`,
     cords: (first, last) => (first === last ? `Schnur ${first}` : `Schnüre ${first}–${last}`),

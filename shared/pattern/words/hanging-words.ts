@@ -129,8 +129,8 @@ export const hangingWords: Worded<HangingWords> = {
     },
     madeBy: (name) => `gemacht von ${name}`,
     cutLabels:
-      'Entlang der Linien schneiden. Was ein Faseretikett sagen muss, regelt das Gesetz am Ort des Verkaufs: vor dem Gebrauch nachlesen.',
-    cutTags: 'Entlang der Linien schneiden und das Loch für das Band stanzen.',
+      'Schneiden Sie entlang der Linien. Was ein Faseretikett sagen muss, regelt das Gesetz am Ort des Verkaufs: Lesen Sie vor dem Gebrauch nach.',
+    cutTags: 'Schneiden Sie entlang der Linien und stanzen Sie das Loch für das Band.',
     handmade: 'Von Hand geknüpft',
     care: {
       head: 'Pflege',
@@ -157,7 +157,7 @@ export const hangingWords: Worded<HangingWords> = {
     price: 'Preis',
     backing: {
       introduction: (inset) =>
-        `Eine Rückseite aus Filz oder Stoff verdeckt die losen Enden. Entlang der äußeren Linie zuschneiden; sie bleibt an jeder Kante ${inset} innerhalb des Bildes und ist von vorn nicht zu sehen. An den Marken mit wenigen kleinen Stichen an die äußersten Schnüre nähen.`,
+        `Eine Rückseite aus Filz oder Stoff verdeckt die losen Enden. Schneiden Sie sie entlang der äußeren Linie zu; sie bleibt an jeder Kante ${inset} innerhalb des Bildes und ist von vorn nicht zu sehen. Nähen Sie sie an den Marken mit wenigen kleinen Stichen an die äußersten Schnüre.`,
       sides: (points, apart) => `Jede Seite: ${points} Marken im Abstand von ${apart}.`,
       top: (points, apart) => `Oben: ${points} Marken im Abstand von ${apart}.`,
       fromCorner:
@@ -168,7 +168,7 @@ export const hangingWords: Worded<HangingWords> = {
           : `Im Maßstab 1 : ${times.toLocaleString('de')} gezeichnet.`,
       alt: (width, height) => `Der Umriss der Rückseite, ${width} breit und ${height} hoch, mit den Marken.`,
       tooMany: (sheets) =>
-        `Die Rückseite in wahrer Größe nähme ${sheets} Blätter. Stattdessen nach der verkleinerten Zeichnung messen.`,
+        `Die Rückseite in wahrer Größe nähme ${sheets} Blätter. Messen Sie stattdessen nach der verkleinerten Zeichnung.`,
       sheet: (number, of) => `Blatt ${number} von ${of}`,
       tileAlt: (number) => `Blatt ${number} der Schablone.`,
     },
@@ -186,7 +186,7 @@ export const hangingWords: Worded<HangingWords> = {
       to: 'An',
       unpacking: 'Auspacken und aufhängen',
       unpackingText:
-        'Auf einem sauberen Tisch ausrollen und einen Tag hängen lassen, bevor die Fransen ausgekämmt werden. Schnüre und Verpackung von kleinen Kindern und Tieren fernhalten.',
+        'Rollen Sie ihn auf einem sauberen Tisch aus und lassen Sie ihn einen Tag hängen, bevor Sie die Fransen auskämmen. Halten Sie Schnüre und Verpackung von kleinen Kindern und Tieren fern.',
     },
   },
 };

@@ -69,10 +69,10 @@ export const welcomeWords: Worded<WelcomeWords> = {
     title: 'Willkommen',
     contents: 'In dieser Anleitung',
     glance: 'Auf einen Blick',
-    skill: 'Was man können sollte',
+    skill: 'Was Sie können sollten',
     terms: 'Nutzungsbedingungen',
     greeting: ({ title, size, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${cords} Schnüre nebeneinander, ${rows} Reihen untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Zuerst die Seiten über Material und Knoten lesen, ein Probestück knüpfen, um die eigene Knotenprobe zu finden – und sich dann alle Zeit nehmen.`,
+      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${cords} Schnüre nebeneinander, ${rows} Reihen untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu finden – und nehmen Sie sich dann alle Zeit.`,
     skillText: {
       first:
         'Ein guter erster Wandbehang. Ein Knoten in beide Richtungen genügt; er wird Schritt für Schritt gezeigt. Wenige Farben und Reihen, die bald fertig sind.',
@@ -90,6 +90,6 @@ export const welcomeWords: Worded<WelcomeWords> = {
       about: (time) => `etwa ${time}`,
     },
     timeNote:
-      'Die Maße gelten für die Knotenprobe auf der Materialseite. Die Zeit ist geschätzt; es zählt die eigene Hand.',
+      'Die Maße gelten für die Knotenprobe auf der Materialseite. Die Zeit ist geschätzt; es zählt Ihre eigene Hand.',
   },
 };
