@@ -6,7 +6,7 @@
 import { drawChartBlock, rowNumbersMm } from './chart-block.ts';
 import { type ChartInput, type ChartLayout, layOutChart } from './chart-layout.ts';
 import { joinMarks, type Neighbours, neighbourList } from './join-marks.ts';
-import { countCells, drawKey } from './key.ts';
+import { drawKey } from './key.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
@@ -124,10 +124,8 @@ function keyOfPage(
 ): Item[] {
   const here = new Uint32Array(256);
   for (let row = down.first; row < down.end; row++) {
-    const at = row * chart.columns;
-    countCells(chart.cells.subarray(at + across.first, at + across.end)).forEach((count, code) => {
-      here[code]! += count;
-    });
+    const from = row * chart.columns;
+    for (let cell = from + across.first; cell < from + across.end; cell++) here[chart.cells[cell]!]!++;
   }
   return drawKey(entries, key, {
     x: keyX,

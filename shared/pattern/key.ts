@@ -20,7 +20,7 @@ import { chartWords } from './words/chart-words.ts';
 
 type KeyWords = Pick<
   (typeof chartWords)['en'],
-  'key' | 'bare' | 'lift' | 'count' | 'here' | 'symbol' | 'bareAlt' | 'liftAlt'
+  'key' | 'bare' | 'lift' | 'liftShort' | 'count' | 'here' | 'symbol' | 'bareAlt' | 'liftAlt'
 >;
 
 export interface KeyEntry {
@@ -37,15 +37,10 @@ export function keyEntries(
   { cells }: Chart,
   words: KeyWords = chartWords.en,
 ): KeyEntry[] {
-  const counts = countCells(cells);
-  const tied = yarns.map(({ id, name }) => ({ code: codeOf(id), name, count: counts[codeOf(id)]! }));
-  return [...tied, { code: BARE, name: words.bare, count: counts[BARE]! }].filter(({ count }) => count > 0);
-}
-
-export function countCells(cells: Uint8Array): Uint32Array {
   const counts = new Uint32Array(256);
   for (const code of cells) counts[code]!++;
-  return counts;
+  const tied = yarns.map(({ id, name }) => ({ code: codeOf(id), name, count: counts[codeOf(id)]! }));
+  return [...tied, { code: BARE, name: words.bare, count: counts[BARE]! }].filter(({ count }) => count > 0);
 }
 
 export interface KeyLayout {
@@ -186,7 +181,8 @@ function drawEntry(
   const baseline = y + swatchMm / 2 + nameMm * 0.355;
   const figures = figuresOf(entry, { words, withHere }, code === 'lift' ? 0 : here?.[code]);
   const room = x + columnWidth - nameX - figuresWidth(figures, nameMm) - (COLUMN_GAP - 0.4) * nameMm;
-  const name = fitText(entry.name, 'sans', nameMm, room);
+  const isShort = code === 'lift' && textWidthMm(entry.name, 'sans', nameMm) > room;
+  const name = fitText(isShort ? words.liftShort : entry.name, 'sans', nameMm, room);
   const look = { sizeMm: nameMm } as const;
   let at = nameX + textWidthMm(name, 'sans', nameMm);
   const cells = figures.map((figure) => {

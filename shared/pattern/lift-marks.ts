@@ -31,7 +31,7 @@ export function liftMarks(cells: MarkedCells): CellsItem[] {
   const rows = down.end - down.first;
   const marked = { left: new Uint8Array(columns * rows), right: new Uint8Array(columns * rows) };
   const places = [...new Set(Object.values(cellInks).map(({ ink }) => ink))];
-  let any = { left: false, right: false };
+  const any = { left: false, right: false };
   for (let row = down.first; row < down.end; row++) {
     const right = goesRight(chart.startCorner, row);
     const corner = right ? 'left' : 'right';
@@ -39,7 +39,7 @@ export function liftMarks(cells: MarkedCells): CellsItem[] {
       if (!isLifted(chart, row, column, right)) continue;
       const ink = cellInks[chart.cells[row * chart.columns + column]!]!.ink;
       marked[corner][(row - down.first) * columns + column - across.first] = places.indexOf(ink) + 1;
-      any = { ...any, [corner]: true };
+      any[corner] = true;
     }
   }
   return (['left', 'right'] as const)

@@ -22,6 +22,8 @@ interface ChartWords {
   readonly key: string;
   readonly bare: string;
   readonly lift: string;
+  /** Where there is no room for more. */
+  readonly liftShort: string;
   /** What a swatch of the key is, read aloud. */
   readonly symbol: (letter: string) => string;
   readonly liftAlt: string;
@@ -56,6 +58,7 @@ export const chartWords: Worded<ChartWords> = {
     key: 'Key',
     bare: 'Bare cord, no knot',
     lift: 'Lift mark: a new yarn',
+    liftShort: 'Lift mark',
     symbol: (letter) => `symbol ${letter}`,
     liftAlt: 'a small triangle in the cell’s upper corner',
     bareAlt: 'an open diamond',
@@ -90,6 +93,7 @@ export const chartWords: Worded<ChartWords> = {
     key: 'Legende',
     bare: 'Freie Schnur, kein Knoten',
     lift: 'Hebemarke: neues Garn',
+    liftShort: 'Hebemarke',
     symbol: (letter) => `Symbol ${letter}`,
     liftAlt: 'ein kleines Dreieck in der oberen Ecke des Kästchens',
     bareAlt: 'eine offene Raute',
