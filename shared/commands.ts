@@ -67,6 +67,7 @@ export const commands = [
   },
   { id: 'save-for-sale', label: 'Everything for selling…', menu: 'file', needs: 'design' },
   { id: 'save-png', label: 'Chart as PNG…', menu: 'file', needs: 'design' },
+  { id: 'save-papers', label: 'Papers for the hanging…', menu: 'file', needs: 'design' },
   { id: 'imprint', label: 'Imprint…', menu: 'file' },
   { id: 'settings', label: 'Settings…', menu: 'file', keys: ['Mod+,'], ruleAbove: true },
   { id: 'close', label: 'Close', menu: 'file', keys: ['Mod+W'], needs: 'design', ruleAbove: true },

@@ -77,6 +77,15 @@ export function setCover(cover: PatternSettings['cover']): void {
   });
 }
 
+/** What stands on the labels of the finished hanging; what is empty is not told. */
+export function setLabels(labels: NonNullable<PatternSettings['labels']>): void {
+  const { labels: before = {}, ...rest } = now() ?? {};
+  const told = Object.fromEntries(Object.entries(labels).filter(([, text]) => text?.trim()));
+  const keys = [...new Set([...Object.keys(before), ...Object.keys(told)])] as (keyof typeof labels)[];
+  if (keys.every((key) => before[key] === told[key])) return;
+  setPattern('Fibres on the labels', { ...rest, ...(Object.keys(told).length > 0 && { labels: told }) });
+}
+
 function setParts(label: string, list: readonly PatternPart[]): void {
   setPattern(label, { ...now(), parts: [...list] });
 }

@@ -15,6 +15,7 @@ import { FindingsPanel } from './findings-panel.tsx';
 import { editImprint } from './imprint-dialog.tsx';
 import { keepPattern, type PatternKeeper } from './keep-pattern.ts';
 import { PagesProgress } from './pages-progress.tsx';
+import { savePapers } from './papers-dialog.tsx';
 import { PartsPanel } from './parts-panel.tsx';
 import { patternView, usePattern } from './pattern-view.ts';
 import { saveForSale } from './sale-dialog.tsx';
@@ -92,6 +93,9 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
       </button>
       <button type="button" onClick={saveChartPng}>
         Chart as PNG…
+      </button>
+      <button type="button" onClick={savePapers}>
+        Papers for the hanging…
       </button>
       <PagesProgress keeper={keeper} />
       <FindingsPanel />

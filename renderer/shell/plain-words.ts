@@ -8,6 +8,7 @@ export const plainWords: Readonly<Partial<Record<CommandId, string>>> = {
   picture: 'import photo image',
   'save-pattern': 'export print',
   'save-for-sale': 'bundle shop listing copies zip parcel',
+  'save-papers': 'care card label price tag backing packing',
   imprint: 'designer contact mark logo publisher',
   'save-png': 'export picture image',
   settings: 'options preferences theme units language',

@@ -12,6 +12,7 @@ import { pictureToChart } from '../picture/picture-to-chart.tsx';
 import { showLeaf } from '../plan/leaves/leaves.ts';
 import { PlanScreen } from '../plan/plan-screen.tsx';
 import { editImprint } from '../publish/imprint-dialog.tsx';
+import { savePapers } from '../publish/papers-dialog.tsx';
 import { PublishScreen } from '../publish/publish-screen.tsx';
 import { saveForSale } from '../publish/sale-dialog.tsx';
 import { changeSettings } from '../settings/settings.tsx';
@@ -98,6 +99,7 @@ const designCommands = {
   'save-as': saveAs,
   'save-pattern': savePattern,
   'save-for-sale': saveForSale,
+  'save-papers': savePapers,
   imprint: editImprint,
   'save-png': saveChartPng,
   close: leaveDesign,

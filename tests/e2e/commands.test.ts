@@ -57,6 +57,7 @@ describe('the command list', () => {
       'save-as',
       'save-pattern',
       'save-for-sale',
+      'save-papers',
       'save-png',
     ];
     const here = all.filter(

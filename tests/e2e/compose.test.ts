@@ -136,6 +136,20 @@ describe('a pattern is composed', () => {
     await page.getByText('1 cell of the chart is tied otherwise, in row 1.').waitFor();
   });
 
+  it('and its hanging gets papers of its own, with the fibres that are told once', async () => {
+    const { page, folder } = await publishing();
+    await page.getByRole('button', { name: 'Papers for the hanging…' }).click();
+    expect(await seriousFindings(page)).toEqual([]);
+    await page.getByLabel('Fibre of the cord').fill('100 % flax');
+    await page.getByLabel('Packing note').uncheck();
+    await saveIn(page, 'Make them…', 'Reeds papers.pdf');
+    await page.getByText(/Reeds papers\.pdf: \d+ pages?/).waitFor();
+    const { pages } = await readPdf(readFileSync(join(folder, 'Reeds papers.pdf')));
+    expect(pages.join(' ')).toContain('100 % flax');
+    await page.getByRole('button', { name: 'Papers for the hanging…' }).click();
+    expect(await page.getByLabel('Fibre of the cord').inputValue()).toBe('100 % flax');
+  });
+
   it('and everything for selling it is one archive', async () => {
     const { page, folder, errors, foreignRequests, logged } = await publishing();
     await page.getByRole('button', { name: 'Everything for selling…' }).click();
