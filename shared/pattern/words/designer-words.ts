@@ -21,7 +21,7 @@ export const designerWords: Worded<DesignerWords> = {
       `Thank you for tying “${title}”. A photograph of the finished hanging on its wall is always welcome.`,
     mistakes: 'Should you find a mistake',
     mistakesText: (edition, hasContact) =>
-      `Every row has been checked by computation, but no pattern is above a mistake.${edition ? ` This is ${edition}.` : ''}${hasContact ? ' Please write, and name the page and the row.' : ''}`,
+      `Chart, rows and figures are computed from one another, but no pattern is above a mistake.${edition ? ` This is ${edition}.` : ''}${hasContact ? ' Please write, and name the page and the row.' : ''}`,
     errata: (edition) => `Errata to ${edition}`,
   },
   de: {
@@ -32,7 +32,7 @@ export const designerWords: Worded<DesignerWords> = {
       `Danke, dass Sie „${title}“ knüpfen. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,
     mistakes: 'Wenn etwas nicht stimmt',
     mistakesText: (edition, hasContact) =>
-      `Jede Reihe ist nachgerechnet, doch keine Anleitung ist über Fehler erhaben.${edition ? ` Dies ist: ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie und nennen Sie Seite und Reihe.' : ''}`,
+      `Zählmuster, Reihen und Zahlen sind auseinander berechnet, doch keine Anleitung ist über Fehler erhaben.${edition ? ` Dies ist: ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie und nennen Sie Seite und Reihe.' : ''}`,
     errata: (edition) => `Berichtigungen: ${edition}`,
   },
 };
