@@ -13,6 +13,7 @@ import { CoverPanel } from './cover-panel.tsx';
 import { EditionsPanel } from './editions-panel.tsx';
 import { FindingsPanel } from './findings-panel.tsx';
 import { editImprint } from './imprint-dialog.tsx';
+import { useImprint } from './imprint-state.ts';
 import { keepPattern, type PatternKeeper } from './keep-pattern.ts';
 import { PagesProgress } from './pages-progress.tsx';
 import { savePapers } from './papers-dialog.tsx';
@@ -103,9 +104,7 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
       <CoverPanel />
       <TextsPanel />
       <EditionsPanel />
-      <button type="button" onClick={editImprint}>
-        Imprint…
-      </button>
+      <ImprintLine />
       <label
         className="choice"
         title="Opening such a PDF in Larkrow opens the design. For you, not for buyers."
@@ -118,6 +117,19 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
         With the design in the PDF
       </label>
     </aside>
+  );
+}
+
+function ImprintLine() {
+  const { name, workshop } = useImprint();
+  const named = [name, workshop].filter((each) => each.trim() !== '').join(', ');
+  return (
+    <>
+      <button type="button" onClick={editImprint}>
+        Imprint…
+      </button>
+      <p className="hint one-line">{named || 'Nobody is named yet.'}</p>
+    </>
   );
 }
 
