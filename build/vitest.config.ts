@@ -42,7 +42,7 @@ export default defineConfig({
         // A file of tests of pure functions needs no program of its own: to load the sources again for each takes longer
         // than most of them do.
         isolate: name === 'e2e',
-        setupFiles: ['tests/as-if-alone.ts'],
+        setupFiles: ['build/workshop/as-if-alone.mjs'],
         // One browser at a time: several on two cores make one another slow.
         fileParallelism: name !== 'e2e',
       },
