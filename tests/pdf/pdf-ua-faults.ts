@@ -107,8 +107,12 @@ function contentFaults(pdf: PdfObjects, page: PdfPageObject, elements: readonly 
   for (const { name, operands } of page.operators) {
     if (name === 'BDC' || name === 'BMC') {
       const mark = /\/MCID (\d+)/.exec(operands.join(' '))?.[1];
-      faults.push(...unless(open.length === 0, '7.1: content marked within marked content'));
-      faults.push(...unless(operands[0] === '/Artifact' || mark !== undefined, '7.1: marked as nothing'));
+      // Within an artifact other text may be given for what is drawn: that marks no content.
+      const isReplaced = operands[0] === '/Span' && mark === undefined && open.join() === '/Artifact';
+      faults.push(...unless(open.length === 0 || isReplaced, '7.1: content marked within marked content'));
+      faults.push(
+        ...unless(operands[0] === '/Artifact' || isReplaced || mark !== undefined, '7.1: marked as nothing'),
+      );
       if (mark !== undefined) marks.add(Number(mark));
       open.push(operands[0]!);
     } else if (name === 'EMC') open.pop();

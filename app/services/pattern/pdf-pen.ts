@@ -135,14 +135,7 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
       if (before === undefined) state.delete('fill');
       else state.set('fill', before);
     }
-    if (!item.symbolMm) return;
-    if (rects.length > 0) symbols(item, item.symbolMm);
-    else {
-      // Marks over a chart are no letters of it: whoever takes its text gets none of them (ISO 32000-1, 14.9.4).
-      out.push('/Span <</ActualText ()>> BDC');
-      symbols(item, item.symbolMm);
-      out.push('EMC');
-    }
+    if (item.symbolMm) symbols(item, item.symbolMm);
   }
 
   /**
