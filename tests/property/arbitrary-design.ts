@@ -1,13 +1,21 @@
 /**
  * Random designs for property tests: small charts of several layers, bare and empty cells, hidden and locked layers,
  * any Unicode in names, yarns in any order of any ids, priced and owned or not, fringes of every shape, a picture under the
- * chart or none, keys that no version knows.
+ * chart or none, a photograph for the cover, keys that no version knows.
  */
 import fc from 'fast-check';
 import { BARE, codeOf, EMPTY, yarnIdOf } from '../../shared/design/codes.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import type { Design, Layer } from '../../shared/design/design.ts';
-import type { Fringe, Money, Pin, Reference, Swatch, Yarn } from '../../shared/design/schema.ts';
+import type {
+  Fringe,
+  Money,
+  PatternSettings,
+  Pin,
+  Reference,
+  Swatch,
+  Yarn,
+} from '../../shared/design/schema.ts';
 import { fringeByHand } from '../../shared/gauge/fringe.ts';
 
 export interface ArbitraryDesign {
@@ -65,6 +73,7 @@ export function arbitraryDesign({
         cord: fc.record({ strangers, name, diameterMm: mm }),
         fringe: arbitraryFringe(maxColumns),
         reference: fc.option(arbitraryReference()),
+        pattern: fc.option(arbitraryPatternSettings(), { nil: undefined }),
         swatches: fc.array(arbitrarySwatch(), { maxLength: 3 }),
         money: fc.option(arbitraryMoney(), { nil: undefined }),
         pins: fc.option(fc.array(arbitraryPin(), { maxLength: 4 }), { nil: undefined }),
@@ -102,6 +111,7 @@ export function arbitraryDesign({
           yarns,
           layers: parts.layers,
           reference: parts.reference,
+          ...(parts.pattern && { pattern: parts.pattern }),
         }),
       ),
   );
@@ -166,21 +176,23 @@ function arbitraryFringe(maxColumns: number): fc.Arbitrary<Fringe> {
   return fc.oneof(even, byHand);
 }
 
-function arbitraryReference(): fc.Arbitrary<Reference> {
+/** A picture's bytes, in lines of base64. They are those of no picture. */
+function arbitraryPicture(): fc.Arbitrary<string[]> {
   const whole = fc
     .uint8Array({ minLength: 3, maxLength: 30 })
     .map((bytes) => bytes.subarray(0, bytes.length - (bytes.length % 3)));
   const last = fc.uint8Array({ minLength: 1, maxLength: 30 });
   const line = (bytes: Uint8Array) => Buffer.from(bytes).toString('base64');
-  const picture = fc
-    .tuple(fc.array(whole, { maxLength: 3 }), last)
-    .map(([first, end]) => [...first, end].map(line));
+  return fc.tuple(fc.array(whole, { maxLength: 3 }), last).map(([first, end]) => [...first, end].map(line));
+}
+
+function arbitraryReference(): fc.Arbitrary<Reference> {
   return fc
     .record({
       strangers,
       name,
       mediaType: fc.constantFrom('image/png' as const, 'image/jpeg' as const, 'image/webp' as const),
-      picture,
+      picture: arbitraryPicture(),
       opacity: fc.double({ min: 0, max: 1, noNaN: true }),
       leftMm: fc.integer({ min: -500, max: 500 }),
       // JSON has no -0: it is written as 0.
@@ -190,6 +202,22 @@ function arbitraryReference(): fc.Arbitrary<Reference> {
       visible: fc.boolean(),
     })
     .map(({ strangers: others, ...reference }) => ({ ...others, ...reference }));
+}
+
+function arbitraryPatternSettings(): fc.Arbitrary<PatternSettings> {
+  const px = fc.integer({ min: 1, max: 10_000 });
+  const cover = fc
+    .record({
+      strangers,
+      mediaType: fc.constantFrom('image/png' as const, 'image/jpeg' as const),
+      widthPx: px,
+      heightPx: px,
+      picture: arbitraryPicture(),
+    })
+    .map(({ strangers: others, ...photograph }) => ({ ...others, ...photograph }));
+  const labels = fc.record({ cordFibre: name, yarnFibre: name }, { requiredKeys: [] });
+  const texts = fc.record({ welcome: name, terms: name, notes: name }, { requiredKeys: [] });
+  return fc.record({ cover, labels, texts }, { requiredKeys: [] });
 }
 
 function arbitrarySwatch(): fc.Arbitrary<Swatch> {
