@@ -1,13 +1,11 @@
-/**
- * Figures as a pattern prints them: in its units, and as its language writes numbers. English writes 1,080 and 34.5, German 1.080
- * and 34,5; 'in' would be read as a word in German, so inches are called Zoll there.
- */
+/** Figures as a pattern prints them: in its units, and as its language writes numbers. */
 import type { Language } from '../design/pattern-schema.ts';
 import { formatLength } from '../units/length.ts';
 import { formatMass } from '../units/mass.ts';
 import { formatMoney } from '../units/money.ts';
 import { formatThickness } from '../units/thickness.ts';
 import { formatTime } from '../units/time.ts';
+import { toldIn } from '../units/told-in.ts';
 import type { Units } from '../units/units.ts';
 import { formatYarnLength } from '../units/yarn-length.ts';
 
@@ -28,7 +26,7 @@ export interface Figures {
 }
 
 export function figuresIn(units: Units, language: Language): Figures {
-  const told = toldIn[language];
+  const told = (figure: string) => toldIn(language, figure);
   const enough = { enough: true } as const;
   return {
     length: (mm) => told(formatLength(mm, units)),
@@ -46,12 +44,3 @@ export function figuresIn(units: Units, language: Language): Figures {
     },
   };
 }
-
-/** From the figure as the studio's own formatters give it. */
-const toldIn: Readonly<Record<Language, (figure: string) => string>> = {
-  en: (figure) => figure,
-  de: (figure) =>
-    figure
-      .replace(/(?<=\d)[.,](?=\d)/g, (mark) => (mark === '.' ? ',' : '.'))
-      .replace(/(?<=\d) in\b/g, ' Zoll'),
-};

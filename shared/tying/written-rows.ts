@@ -52,13 +52,48 @@ export function writtenRow(
   };
 }
 
+/** What a language calls what stands in a row. */
+export interface RowWords {
+  /** 'Row 8, right to left'. */
+  readonly heading: (row: number, goesRight: boolean) => string;
+  readonly allBare: string;
+  readonly bare: string;
+  readonly lifted: (cords: string) => string;
+}
+
+export const englishRows: RowWords = {
+  heading: (row, goesRight) => `Row ${row}, ${goesRight ? 'left to right' : 'right to left'}`,
+  allBare: 'all bare, nothing to tie',
+  bare: 'bare',
+  lifted: (cords) => `lift ${cords}`,
+};
+
 /** The row as one line, without a full stop. */
-export function writtenRowText({ row, goesRight, parts, lifts }: WrittenRow): string {
-  const heading = `Row ${row}, ${goesRight ? 'left to right' : 'right to left'}`;
-  if (parts.every(({ yarn }) => yarn === null)) return `${heading}: all bare, nothing to tie`;
-  const words = parts.map(({ count, name, from, to }) => `${count} ${name} (${cordsText(from, to)})`);
-  const lift = lifts.length === 0 ? '' : `; lift ${lifts.join(', ')}`;
-  return `${heading}: ${words.join(', ')}${lift}`;
+export function writtenRowText(
+  { row, goesRight, parts, lifts }: WrittenRow,
+  words: RowWords = englishRows,
+): string {
+  const heading = words.heading(row, goesRight);
+  if (parts.every(({ yarn }) => yarn === null)) return `${heading}: ${words.allBare}`;
+  const counts = parts.map(
+    ({ yarn, count, name, from, to }) =>
+      `${count} ${yarn === null ? words.bare : name} (${cordsText(from, to)})`,
+  );
+  const lift = lifts.length === 0 ? '' : `; ${words.lifted(lifts.join(', '))}`;
+  return `${heading}: ${counts.join(', ')}${lift}`;
+}
+
+/**
+ * The row as short as it can be: '8 L 5×A 2×B 9×A; 11 9'. Each count stands before the symbol's letter or digit of its yarn, '–'
+ * where it is bare; the cords to lift come behind the semicolon.
+ */
+export function compactRowText(
+  { row, goesRight, parts, lifts }: WrittenRow,
+  symbolOf: (yarn: YarnId) => string,
+): string {
+  const counts = parts.map(({ yarn, count }) => `${count}×${yarn === null ? '–' : symbolOf(yarn)}`);
+  const lift = lifts.length === 0 ? '' : `; ${lifts.join(' ')}`;
+  return `${row} ${goesRight ? 'R' : 'L'} ${counts.join(' ')}${lift}`;
 }
 
 function cordsText(from: number, to: number): string {

@@ -61,7 +61,7 @@ describe('written rows', () => {
   it('give the chart when someone reads them and knots', () => {
     fc.assert(
       fc.property(arbitraryChart(), ({ design, chart }) => {
-        const texts = writtenRows(chart, byId(design)).map(writtenRowText);
+        const texts = writtenRows(chart, byId(design)).map((row) => writtenRowText(row));
         const cells = texts.flatMap((text) => [...knotted(text, design, chart.columns)]);
         expect(Uint8Array.from(cells)).toEqual(chart.cells);
       }),

@@ -14,7 +14,7 @@ export const rows: CliVerb = {
     const design = await readDesign(terminal, positionals[0]!);
     if (!design.ok) return design;
     const yarns = new Map(design.value.yarns.map((yarn) => [yarn.id, yarn]));
-    const lines = writtenRows(flatten(design.value), yarns).map(writtenRowText);
+    const lines = writtenRows(flatten(design.value), yarns).map((row) => writtenRowText(row));
     terminal.print(`${lines.join('\n')}\n`);
     return done;
   },

@@ -9,7 +9,9 @@ const names = ['Moss', 'Bark', 'Fern'];
 function written(letters: string[], startCorner: StartCorner = 'top-left'): string[] {
   const design = designFromLetters(letters, { startCorner });
   const named = design.yarns.map((yarn, i) => ({ ...yarn, name: names[i] ?? yarn.name }));
-  return writtenRows(flatten(design), new Map(named.map((yarn) => [yarn.id, yarn]))).map(writtenRowText);
+  return writtenRows(flatten(design), new Map(named.map((yarn) => [yarn.id, yarn]))).map((row) =>
+    writtenRowText(row),
+  );
 }
 
 describe('a written row', () => {

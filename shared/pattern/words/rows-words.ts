@@ -1,0 +1,35 @@
+/** The written rows, in whole words and as short as they can be. */
+import { englishRows, type RowWords } from '../../tying/written-rows.ts';
+import type { Worded } from './worded.ts';
+
+interface RowsWords extends RowWords {
+  readonly title: string;
+  readonly lift: string;
+  /** Added where long names are shortened. */
+  readonly shortened: string;
+  /** How the short form is read. */
+  readonly compact: string;
+}
+
+export const rowsWords: Worded<RowsWords> = {
+  en: {
+    ...englishRows,
+    title: 'Written rows',
+    lift: 'Cords after ‘lift’ are lifted before the row is tied: a new yarn begins at each of them.',
+    shortened: 'Long names of yarns are shortened here, and end in the letter of their symbol.',
+    compact:
+      'First the row, and R where it goes to the right, L where it goes to the left. Then, in tying order, how many knots, each with the symbol of its yarn; – is bare. After the semicolon the cords to lift before the row is tied.',
+  },
+  de: {
+    title: 'Ausgeschriebene Reihen',
+    lift: 'Die Schnüre nach „anheben“ werden angehoben, bevor die Reihe geknüpft wird: An jeder beginnt ein neues Garn.',
+    shortened: 'Lange Namen von Garnen sind hier gekürzt und enden mit dem Buchstaben ihres Zeichens.',
+    compact:
+      'Zuerst die Reihe, mit R, wo sie nach rechts, mit L, wo sie nach links geht. Dann in der Knüpffolge, wie viele Knoten, jeweils mit dem Zeichen ihres Garns; – ist frei. Nach dem Strichpunkt die Schnüre, die vor dem Knüpfen der Reihe angehoben werden.',
+    heading: (row, goesRight) =>
+      `Reihe ${row}, ${goesRight ? 'von links nach rechts' : 'von rechts nach links'}`,
+    allBare: 'ganz frei, nichts zu knüpfen',
+    bare: 'frei',
+    lifted: (cords) => `anheben ${cords}`,
+  },
+};
