@@ -14,6 +14,7 @@ import type { Draft } from './page-foot.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
 import { readingPage } from './reading-page.ts';
 import { rowsPages } from './rows-pages.ts';
+import { ticksPages } from './ticks-pages.ts';
 import { welcomePages } from './welcome-pages.ts';
 
 export interface Part {
@@ -51,6 +52,7 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
       isInSymbolsAlready(context) ? 0 : countChartPages(chartInput(context, whileCounting, 'chart-symbols')),
   },
   rows: { usual: true, pages: rowsPages },
+  ticks: { usual: false, pages: ticksPages },
   finishing: { usual: true, pages: finishingPages },
   fringe: { usual: true, pages: fringePages },
   care: { usual: true, pages: carePage },
