@@ -101,7 +101,7 @@ const turnOf = (a: Point, b: Point) => Math.abs(a.x * b.y - a.y * b.x);
 
 /**
  * The crossings whose upper strand is not seen on top. Left out are those that have no answer: at a narrow angle, three
- * in one place, or both strands at one height.
+ * in one place, or both strands at nearly one height.
  */
 function wronglyDrawn(strands: readonly Strand[], items: readonly PathItem[]): Crossing[] {
   const curves = strands.map(({ through }) => curveThrough(through));
@@ -112,7 +112,7 @@ function wronglyDrawn(strands: readonly Strand[], items: readonly PathItem[]): C
     under: directionAt(curves[crossing.under.curve]!, crossing.under.along),
   }));
   return crossings
-    .filter(({ crossing }) => crossing.over.height - crossing.under.height > 0.05)
+    .filter(({ crossing }) => crossing.over.height - crossing.under.height > 0.1)
     .filter(({ over, under }) => turnOf(over, under) > 0.3)
     .filter(({ at }) => crossings.every((b) => b.at === at || Math.hypot(b.at.x - at.x, b.at.y - at.y) > 1))
     .filter(({ at, over, under }) => {
