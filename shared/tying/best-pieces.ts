@@ -44,7 +44,7 @@ export function bestPieces(question: PlanQuestion, previous: Int32Array): Pieced
 }
 
 /** Strands whose pieces are still to be found. */
-export function unpieced({ runs, tenths }: PlanQuestion, previous: Int32Array): PiecedStrands {
+function unpieced({ runs, tenths }: PlanQuestion, previous: Int32Array): PiecedStrands {
   return {
     previous: previous.slice(),
     roomBefore: new Float64Array(runs.count).fill(tenths.room),

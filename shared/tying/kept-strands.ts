@@ -3,15 +3,18 @@
  * knows instead of beginning anew, and gives the very same strands as the quick plan (`plan-quickly.ts`). For live
  * figures while someone draws. A cell on a chart of 200 x 300 takes a few milliseconds.
  */
+import type { Chart } from '../chart/chart.ts';
 import { samePins } from '../design/same-pins.ts';
 import { bestPieces, type PiecedStrands } from './best-pieces.ts';
 import { choiceOf } from './choice-of.ts';
 import type { Cover } from './cover.ts';
-import { type KeptRuns, keptRuns } from './kept-runs.ts';
+import { KeptRuns } from './kept-runs.ts';
 import { Links } from './links.ts';
 import { pathCover } from './path-cover.ts';
 import { repairCover } from './repair-cover.ts';
 import { repairPieces } from './repair-pieces.ts';
+import { repairRuns } from './repair-runs.ts';
+import { type Runs, runsOf } from './runs.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { type WeighedLinks, weighLinks } from './weighed-links.ts';
 
@@ -24,11 +27,17 @@ interface Known {
 export class KeptStrands {
   #known: Known | null = null;
 
+  /** The runs of a chart, for the question about it. */
+  runsOf(chart: Chart): Runs {
+    const known = this.#known?.question;
+    return known ? repairRuns(known.chart, known.runs, chart) : runsOf(chart);
+  }
+
   /** As any planner. */
   choose(question: PlanQuestion): StrandChoice {
     const known = this.#known;
     const links = weighLinks(question, new Links(question));
-    const kept = known && isNear(known.question, question) ? keptRuns(known.question, question) : null;
+    const kept = known && isNear(known.question, question) ? new KeptRuns(known.question, question) : null;
     this.#known =
       known && kept && kept.changes < question.runs.count * mostChanged
         ? repaired(known, question, kept, links)
@@ -62,5 +71,5 @@ function anew(question: PlanQuestion, links: WeighedLinks): Known {
 
 function repaired(known: Known, question: PlanQuestion, kept: KeptRuns, links: WeighedLinks): Known {
   const cover = repairCover(known.cover, kept, links, question.pinned);
-  return { question, cover, pieces: repairPieces(question, kept, known.cover, known.pieces, cover) };
+  return { question, cover, pieces: repairPieces(question, kept, known.pieces, cover) };
 }

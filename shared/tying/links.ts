@@ -11,6 +11,7 @@
  * as long as the reach is wide.
  */
 import { BARE } from '../design/codes.ts';
+import { firstRunOf } from './first-run-of.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 
 export class Links {
@@ -23,9 +24,13 @@ export class Links {
   readonly #begins: Int32Array;
   readonly #counts: Int32Array;
   readonly #reach: Reach;
-  /** For each cell, the run that ends there, and the one that begins there, counted from 1; 0 where none does. */
+  /**
+   * For each cell, the run that ends there, and the one that begins there, counted from 1; 0 where none does. A row is
+   * filled in when it is first looked at.
+   */
   readonly #endAt: Int32Array;
   readonly #startAt: Int32Array;
+  readonly #filled: Uint8Array;
 
   constructor(question: PlanQuestion) {
     const { runs, chart } = question;
@@ -33,11 +38,7 @@ export class Links {
     this.#reach = reachOf(question);
     this.#endAt = new Int32Array(chart.cells.length);
     this.#startAt = new Int32Array(chart.cells.length);
-    for (let run = 0; run < runs.count; run++) {
-      const row = runs.row[run]! * chart.columns;
-      this.#endAt[row + runs.last[run]!] = run + 1;
-      this.#startAt[row + runs.first[run]!] = run + 1;
-    }
+    this.#filled = new Uint8Array(chart.rows);
     this.#begins = new Int32Array(runs.count).fill(-1);
     this.#counts = new Int32Array(runs.count);
     this.from = new Int32Array(1024);
@@ -67,6 +68,7 @@ export class Links {
     for (let rows = 0; rows < width.length && top + rows < chart.rows; rows++) {
       const row = (top + rows) * chart.columns;
       if (chart.cells[row + column] === BARE) continue;
+      if (this.#filled[top + rows] === 0) this.#fill(top + rows);
       const low = this.#openTo(row, column, -width[rows]!);
       const high = this.#openTo(row, column, width[rows]!);
       for (let at = low; at <= high; at++) {
@@ -90,6 +92,7 @@ export class Links {
     const rightmost = this.#openTo(bottom, column, stride - 1);
     for (let rows = 0; rows < width.length && rows <= runs.row[run]!; rows++) {
       const row = bottom - rows * chart.columns;
+      if (this.#filled[runs.row[run]! - rows] === 0) this.#fill(runs.row[run]! - rows);
       const high = Math.min(rightmost, column + width[rows]!);
       for (let at = Math.max(leftmost, column - width[rows]!); at <= high; at++) {
         const from = this.#endAt[row + at]! - 1;
@@ -100,6 +103,15 @@ export class Links {
       }
     }
     this.#counts[run] = this.#size - this.#begins[run]!;
+  }
+
+  #fill(row: number): void {
+    const { runs, chart } = this.#question;
+    this.#filled[row] = 1;
+    for (let run = firstRunOf(runs, row); run < runs.count && runs.row[run] === row; run++) {
+      this.#endAt[row * chart.columns + runs.last[run]!] = run + 1;
+      this.#startAt[row * chart.columns + runs.first[run]!] = run + 1;
+    }
   }
 
   /** How far from `column` the row is without bare cells, at most `by` cells: to the left where that is negative. */

@@ -15,7 +15,7 @@ export class LivePlans {
 
   /** `chart` is the design's own. Problem: `piece-too-short`. */
   plan(design: Design, chart: Chart): Result<PlainPlan> {
-    const asked = wishedQuestion(design, chart);
+    const asked = wishedQuestion(design, chart, {}, this.#kept.runsOf(chart));
     if (!asked.ok) return asked;
     const { question } = asked.value;
     return good(assemblePlan(question, this.#kept.choose(question)));

@@ -1,52 +1,77 @@
 /**
  * The lightest path cover of a chart that has changed a little, from the cover of the chart before: runs that are no
- * more are taken out, each place that they leave is put to its best use (`vacate.ts`), and new runs are placed one by
- * one (`augment.ts`). The prices that proved the old cover the lightest still hold for all runs that stayed, so only
- * the neighbourhood of the change is looked at. No two covers weigh the same (`weighed-links.ts`), so this is the very
- * cover that planning anew would give.
+ * more are taken out, new runs are placed one by one (`augment.ts`), mostly where the others were, and each place that is
+ * still left is put to its best use (`vacate.ts`). The prices that proved the old cover the lightest still hold for all
+ * runs that stayed, so only the neighbourhood of the change is looked at. No two covers weigh the same
+ * (`weighed-links.ts`), so this is the very cover that planning anew would give.
  */
 import { Augmenter } from './augment.ts';
-import { type Cover, emptyCover, hold } from './cover.ts';
-import type { KeptRuns } from './kept-runs.ts';
+import { type Cover, hold } from './cover.ts';
+import { GONE, type KeptRuns } from './kept-runs.ts';
 import type { PinnedRuns } from './pinned-runs.ts';
 import { vacate } from './vacate.ts';
 import type { WeighedLinks } from './weighed-links.ts';
 
+export interface RepairedCover extends Cover {
+  /** The runs that are new, or that do not follow, or are not followed by, what they were. */
+  readonly changed: readonly number[];
+}
+
 /** The pins obeyed are those of the chart before. */
 export function repairCover(
   old: Cover,
-  { newOf, oldOf, sameReach }: KeptRuns,
+  kept: KeptRuns,
   links: WeighedLinks,
   pinned?: PinnedRuns,
-): Cover {
-  const count = oldOf.length;
-  const cover = emptyCover(count);
-  const waits = new Uint8Array(count);
+): RepairedCover {
+  const previous = kept.movedRuns(old.previous);
+  const next = kept.movedRuns(old.next);
+  const cover: Cover = {
+    previous: previous.slice(),
+    next: next.slice(),
+    weight: kept.moved(old.weight),
+    price: kept.moved(old.price),
+  };
+  const waits = new Uint8Array(previous.length);
+  const waiting = lift(cover, kept, pinned);
+  for (const run of waiting) waits[run] = 1;
+  for (let place = kept.first; place < kept.newEnd; place++)
+    if (kept.isNew(place)) cover.price[place] = offered(place, links, cover, waits);
+  const augmenter = new Augmenter(links, cover);
+  for (const run of waiting) augmenter.place(run);
+  // Only now, since runs that are new mostly take what others have left.
+  for (let place = 0; place < previous.length; place++)
+    if (cover.next[place] === -1 && cover.price[place]! < 0) vacate(place, links, cover);
+  return { ...cover, changed: differing(previous, cover.previous, next, cover.next) };
+}
+
+/** Takes the runs out of their places that can't stay there, or have none yet, but for those that pins hold. */
+function lift(cover: Cover, kept: KeptRuns, pinned?: PinnedRuns): number[] {
+  const { previous, next } = cover;
   const waiting: number[] = [];
-  for (let run = 0; run < count; run++) {
-    const was = oldOf[run]!;
-    if (was !== -1) cover.price[run] = old.price[was]!;
-    const before = was === -1 ? -1 : old.previous[was]!;
-    const place = before === -1 ? -1 : newOf[before]!;
-    const held = pinned?.before[run] ?? -1;
+  for (let run = 0; run < previous.length; run++) {
+    if (next[run] === GONE) next[run] = -1;
+    const held = pinned ? pinned.before[run]! : -1;
     if (held !== -1) hold(cover, held, run);
-    else if (was !== -1 && sameReach[run] === 1 && (before === -1) === (place === -1)) {
-      cover.previous[run] = place;
-      if (place === -1) continue;
-      cover.next[place] = run;
-      cover.weight[run] = old.weight[was]!;
-    } else {
-      waits[run] = 1;
+    else if (previous[run] === GONE || !kept.isReachedAsBefore(run)) {
+      if (previous[run]! >= 0) next[previous[run]!] = -1;
+      previous[run] = -1;
       waiting.push(run);
     }
   }
-  for (let place = 0; place < count; place++) {
-    if (oldOf[place] === -1) cover.price[place] = offered(place, links, cover, waits);
-    if (cover.next[place] === -1 && cover.price[place]! < 0) vacate(place, links, cover, waits);
-  }
-  const augmenter = new Augmenter(links, cover);
-  for (const run of waiting) augmenter.place(run);
-  return cover;
+  return waiting;
+}
+
+function differing(
+  wasBefore: Int32Array,
+  before: Int32Array,
+  wasAfter: Int32Array,
+  after: Int32Array,
+): number[] {
+  const changed: number[] = [];
+  for (let run = 0; run < before.length; run++)
+    if (before[run] !== wasBefore[run] || after[run] !== wasAfter[run]) changed.push(run);
+  return changed;
 }
 
 /** The price at which no run gains by a new place; 0 where none would anyway. */

@@ -19,7 +19,12 @@ export interface Runs {
 }
 
 export function runsOf(chart: Chart): Runs {
-  const count = countRuns(chart);
+  return runsInRows(chart, 0, chart.rows);
+}
+
+/** The runs of the rows from `firstRow` to before `endRow`, from 0, as if the others were bare. */
+export function runsInRows(chart: Chart, firstRow: number, endRow: number): Runs {
+  const count = countRuns(chart, firstRow, endRow);
   const runs = {
     count,
     yarn: new Uint8Array(count),
@@ -27,9 +32,9 @@ export function runsOf(chart: Chart): Runs {
     first: new Uint16Array(count),
     last: new Uint16Array(count),
   };
-  const { cells, columns, rows, startCorner } = chart;
+  const { cells, columns, startCorner } = chart;
   let i = -1;
-  for (let row = 0; row < rows; row++) {
+  for (let row = firstRow; row < endRow; row++) {
     const right = goesRight(startCorner, row);
     const step = right ? 1 : -1;
     let before: number = BARE;
@@ -56,9 +61,9 @@ export function knotsOf({ first, last }: Runs, i: number): number {
 }
 
 /** As many runs whichever way the rows go. */
-function countRuns({ cells, columns }: Chart): number {
+function countRuns({ cells, columns }: Chart, firstRow: number, endRow: number): number {
   let count = 0;
-  for (let start = 0; start < cells.length; start += columns) {
+  for (let start = firstRow * columns; start < endRow * columns; start += columns) {
     let before: number = BARE;
     for (let cell = start; cell < start + columns; cell++) {
       const code = cells[cell]!;

@@ -8,8 +8,7 @@ import type { Cover } from './cover.ts';
 import { MinHeap } from './min-heap.ts';
 import type { WeighedLinks } from './weighed-links.ts';
 
-/** `waits` has a 1 for each run that has no place yet: such runs take none here. */
-export function vacate(place: number, links: WeighedLinks, cover: Cover, waits: Uint8Array): void {
+export function vacate(place: number, links: WeighedLinks, cover: Cover): void {
   const { previous, next, price, weight } = cover;
   const distances = new Map<number, number>([[place, 0]]);
   /** For each place on the way, the run that left it and the place it took instead. */
@@ -31,7 +30,6 @@ export function vacate(place: number, links: WeighedLinks, cover: Cover, waits: 
       last.step = left.get(nearest);
     }
     links.after(nearest, (run, linkWeight) => {
-      if (waits[run] === 1) return;
       const own = previous[run]!;
       if (own === nearest) return;
       const pays = own === -1 ? links.fresh : weight[run]! - price[own]!;

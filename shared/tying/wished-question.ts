@@ -5,6 +5,7 @@ import { good, type Result } from '../result.ts';
 import { planQuestion } from './plan-question.ts';
 import type { PlanWishes } from './plan-wishes.ts';
 import { type PinFault, readPins } from './read-pins.ts';
+import type { Runs } from './runs.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 import { tiedRows } from './tied-rows.ts';
 
@@ -13,13 +14,14 @@ export interface WishedQuestion {
   readonly pinFaults: readonly PinFault[];
 }
 
-/** `chart` is the design's own. Problems: those of `planStrands`. */
+/** `chart` is the design's own, and `runs` are the chart's. Problems: those of `planStrands`. */
 export function wishedQuestion(
   design: Pick<Design, 'cord' | 'yarns' | 'tying' | 'swatches' | 'ground' | 'pins'>,
   chart: Chart,
   { gauge, liveWish, tied }: Omit<PlanWishes, 'effort'> = {},
+  runs?: Runs,
 ): Result<WishedQuestion> {
-  const asked = planQuestion(design, chart, gauge);
+  const asked = planQuestion(design, chart, gauge, runs);
   if (!asked.ok) return asked;
   let question = asked.value;
   if (tied && tied.rows > 0) {

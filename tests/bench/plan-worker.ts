@@ -42,7 +42,7 @@ const { page, close, errors } = await showPage(`http://127.0.0.1:${(server.addre
 try {
   for (const [what, measure] of [
     [
-      'One cell to its strands and pieces',
+      'One cell to its strands and pieces, in a worker',
       (size: Size) => page.evaluate((each) => window.repairs(...each), size),
     ],
     [

@@ -6,6 +6,7 @@ import type { Design } from '../../shared/design/design.ts';
 import { KeptStrands } from '../../shared/tying/kept-strands.ts';
 import { planQuestion } from '../../shared/tying/plan-question.ts';
 import { planQuickly } from '../../shared/tying/plan-quickly.ts';
+import { type Runs, runsOf } from '../../shared/tying/runs.ts';
 import type { PlanQuestion } from '../../shared/tying/strand-choice.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 
@@ -19,7 +20,7 @@ const change = fc.record({
 });
 
 describe('a plan that is repaired after each change', () => {
-  it('is the plan made anew, strand by strand and piece by piece', () => {
+  it('is the plan made anew, run by run, strand by strand and piece by piece', () => {
     let carries = 0;
     fc.assert(
       fc.property(
@@ -30,13 +31,16 @@ describe('a plan that is repaired after each change', () => {
           const tying = pays ? { ...design.tying, ...carrying } : design.tying;
           const kept = new KeptStrands();
           let chart = first;
+          expect(kept.runsOf(chart)).toEqual(runsOf(chart));
           kept.choose(asked({ ...design, tying }, chart));
           for (const { at, count, yarn } of changes) {
             const cells = chart.cells.slice();
             const code = yarn % (design.yarns.length + 1) || BARE;
             cells.fill(code, at % cells.length, (at % cells.length) + count);
             chart = { ...chart, cells };
-            const question = asked({ ...design, tying }, chart);
+            const runs = kept.runsOf(chart);
+            expect(runs).toEqual(runsOf(chart));
+            const question = asked({ ...design, tying }, chart, runs);
             const repaired = kept.choose(question);
             const anew = planQuickly(question);
             expect(Array.from(repaired.previous)).toEqual(Array.from(anew.previous));
@@ -61,6 +65,7 @@ describe('a plan that is repaired after each change', () => {
           [{ ...design, yarns: design.yarns.map((yarn) => ({ ...yarn, diameterMm: 1 })) }, chart],
         ];
         for (const [otherDesign, otherChart] of others) {
+          expect(kept.runsOf(otherChart)).toEqual(runsOf(otherChart));
           const question = asked(otherDesign, otherChart);
           const choice = kept.choose(question);
           expect(Array.from(choice.previous)).toEqual(Array.from(planQuickly(question).previous));
@@ -75,8 +80,8 @@ describe('a plan that is repaired after each change', () => {
 /** With these a carry pays on most charts. */
 const carrying = { effortMm: 200, carryMaxCords: 6, carryMaxRows: 4, workingLengthMm: 1524 };
 
-function asked(design: Design, chart: Chart): PlanQuestion {
-  const question = planQuestion(design, chart);
+function asked(design: Design, chart: Chart, runs?: Runs): PlanQuestion {
+  const question = planQuestion(design, chart, undefined, runs);
   if (!question.ok) throw new Error(question.problem.sentence);
   return question.value;
 }

@@ -8,8 +8,8 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { copyOf } from '../../../shared/pattern/copy.ts';
 import { emptyImprint } from '../../../shared/pattern/imprint.ts';
-import { repairTimesMs } from '../plan/repair-times.ts';
 import { shadedDesign } from '../plan/shaded-design.ts';
+import type { RepairQuestion } from './repair.worker.ts';
 
 /** From the question to the answer with the quick plan's figures, for so many edits of one cell, in ms. */
 async function edits(columns: number, rows: number, count: number): Promise<number[]> {
@@ -116,9 +116,17 @@ function chance(): (limit: number) => number {
   };
 }
 
-/** The repair alone, as in Node: from the changed chart to strands and pieces, in ms. */
-function repairs(columns: number, rows: number, count: number): number[] {
-  return repairTimesMs(shadedDesign(columns, rows), count);
+/** The repair alone, in a worker: from the changed chart to strands and pieces, in ms. */
+function repairs(columns: number, rows: number, count: number): Promise<number[]> {
+  // The bundler finds a worker only where it stands like this.
+  const worker = new Worker(new URL('./repair.worker.ts', import.meta.url), { type: 'module' });
+  return new Promise((resolve) => {
+    worker.addEventListener('message', ({ data }: MessageEvent<number[]>) => {
+      worker.terminate();
+      resolve(data);
+    });
+    worker.postMessage({ columns, rows, count } satisfies RepairQuestion);
+  });
 }
 
 const planPage = { edits, repairs, pattern };

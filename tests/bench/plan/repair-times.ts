@@ -19,7 +19,7 @@ export function repairTimesMs(design: Design, edits: number): number[] {
     cells[below(cells.length)] = 1 + below(design.yarns.length);
     chart = { ...chart, cells };
     const began = performance.now();
-    const question = planQuestion(design, chart);
+    const question = planQuestion(design, chart, undefined, kept.runsOf(chart));
     if (!question.ok) throw new Error(question.problem.sentence);
     kept.choose(question.value);
     if (edit >= 0) times.push(performance.now() - began);
