@@ -1,24 +1,51 @@
-/** The tick sheet. */
+/** The tick sheet. Figures come as they are shown. */
 import type { Worded } from './worded.ts';
 
 interface TicksWords {
   readonly title: string;
   readonly introduction: string;
-  /** After the last box of a line: what is tied by then. */
-  readonly done: (percent: number, time: string) => string;
+  /** Added where rows without a knot are among them. */
+  readonly bareRows: string;
+  readonly rows: string;
+  /** Heads of what is reached at the end of a line. */
+  readonly knots: string;
+  readonly share: string;
+  readonly time: string;
+  /** What is done before row 1, and after the last row. */
+  readonly before: (time: string) => string;
+  readonly after: (time: string, hasLooseEnds: boolean) => string;
 }
 
 export const ticksWords: Worded<TicksWords> = {
   en: {
     title: 'Tick sheet',
     introduction:
-      'A box for each row, ten to a line. Tick it when the row is tied; at the end of the line stands how much of the hanging is tied by then, and about how long that takes.',
-    done: (percent, time) => `${percent} %, ${time}`,
+      'Tick a row when it is tied. The arrows say which way the rows below them go. At the end of each line stands what is reached there: knots, their share of the whole, and about how long it takes up to there.',
+    bareRows: 'A row without a box has no knot.',
+    rows: 'rows',
+    knots: 'knots tied',
+    share: 'share',
+    time: 'time so far',
+    before: (time) => `Before row 1: cut and mount the cords, about ${time}. The times count it.`,
+    after: (time, hasLooseEnds) =>
+      hasLooseEnds
+        ? `After the last row: loose ends, fringe and finishing, about ${time}.`
+        : `After the last row: the fringe and finishing, about ${time}.`,
   },
   de: {
-    title: 'Abhakliste',
+    title: 'Reihen zum Abhaken',
     introduction:
-      'Ein Kästchen für jede Reihe, zehn in einer Zeile. Haken Sie es ab, wenn die Reihe geknüpft ist; am Ende der Zeile steht, wie viel vom Wandbehang dann geknüpft ist und wie lange das etwa dauert.',
-    done: (percent, time) => `${percent} %, ${time}`,
+      'Haken Sie eine Reihe ab, wenn sie geknüpft ist. Die Pfeile zeigen, wohin die Reihen unter ihnen gehen. Am Ende jeder Zeile steht, was dort erreicht ist: die Knoten, ihr Anteil am Ganzen und etwa die Zeit bis dahin.',
+    bareRows: 'Eine Reihe ohne Kästchen hat keinen Knoten.',
+    rows: 'Reihen',
+    knots: 'Knoten',
+    share: 'Anteil',
+    time: 'Zeit bis hier',
+    before: (time) =>
+      `Vor Reihe 1: Schnüre zuschneiden und einhängen, etwa ${time}. Die Zeiten zählen das mit.`,
+    after: (time, hasLooseEnds) =>
+      hasLooseEnds
+        ? `Nach der letzten Reihe: lose Enden, Fransen und Fertigstellen, etwa ${time}.`
+        : `Nach der letzten Reihe: Fransen und Fertigstellen, etwa ${time}.`,
   },
 };
