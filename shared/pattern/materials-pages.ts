@@ -4,14 +4,15 @@
  */
 
 import { codeOf } from '../design/codes.ts';
-import type { CordGroup } from '../materials/materials.ts';
 import { mmPerInch } from '../units/length.ts';
+import { cordRanges } from './cord-ranges.ts';
 import { textOf } from './first-texts.ts';
-import { type Flow, figureWidth, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
+import { type Flow, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, sizes } from './style.ts';
+import { columnsFor } from './table-columns.ts';
 import { careWords } from './words/care-words.ts';
 import { materialsWords } from './words/materials-words.ts';
 
@@ -83,22 +84,6 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
   );
 }
 
-/** Figures are as wide as they need; the first columns may be given, null for the one that takes the rest. */
-function columnsFor(
-  heads: readonly string[],
-  rows: readonly TableCell[][],
-  first: readonly (number | null)[],
-) {
-  return heads.map((head, i) => {
-    if (i < first.length) {
-      const width = first[i];
-      return width === null || width === undefined ? { head } : { head, width };
-    }
-    const shown = rows.map((row) => row[i]).filter((cell) => typeof cell === 'string');
-    return { head, width: figureWidth(head, shown), align: 'right' as const };
-  });
-}
-
 /** A heading is one line. */
 const TITLE_CHARS = 60;
 
@@ -109,7 +94,7 @@ function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: Patt
   heading(flow, title.length > TITLE_CHARS ? words.cordAlone : title);
   if (title.length > TITLE_CHARS) paragraph(flow, title);
   const rows = cords.groups.map((group): TableCell[] => [
-    columnsOf(group),
+    cordRanges(group),
     figures.count(group.count),
     enough.length(group.cutMm),
     enough.yarnLength(group.count * group.cutMm),
@@ -126,11 +111,6 @@ function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: Patt
     ...(cords.headsSpread ? [words.spread(figures.length(cords.headWidthMm))] : []),
   ];
   paragraph(flow, sentences.join(' '), { color: inks.soft, sizeMm: sizes.note });
-}
-
-function columnsOf({ columns }: CordGroup): string {
-  const parts = columns.map(({ from, to }) => (from === to ? `${from}` : `${from}–${to}`));
-  return parts.join(', ');
 }
 
 function dowelAndTools(flow: Flow, { materials: { dowel }, copy, figures }: PatternContext): void {

@@ -4,6 +4,7 @@ import { carePage } from './care-page.ts';
 import { chartInput } from './chart-input.ts';
 import { chartPages, countChartPages } from './chart-pages.ts';
 import { coverPage } from './cover-page.ts';
+import { cutListPages } from './cut-list-pages.ts';
 import { designerPages } from './designer-page.ts';
 import { finishingPages } from './finishing-pages.ts';
 import { fringePages } from './fringe-pages.ts';
@@ -14,6 +15,7 @@ import type { Draft } from './page-foot.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
 import { readingPage } from './reading-page.ts';
 import { rowsPages } from './rows-pages.ts';
+import { strandsPages } from './strands-pages.ts';
 import { ticksPages } from './ticks-pages.ts';
 import { welcomePages } from './welcome-pages.ts';
 
@@ -34,6 +36,7 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   cover: { usual: true, pages: (context) => [coverPage(context)] },
   welcome: { usual: true, pages: welcomePages },
   materials: { usual: true, pages: materialsPages },
+  'cut-list': { usual: false, pages: cutListPages },
   reading: { usual: true, pages: (context, at) => readingPage(context, at.count('chart')) },
   knots: { usual: true, pages: knotsPages },
   map: { usual: true, pages: map },
@@ -53,6 +56,7 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   },
   rows: { usual: true, pages: rowsPages },
   ticks: { usual: false, pages: ticksPages },
+  strands: { usual: false, pages: strandsPages },
   finishing: { usual: true, pages: finishingPages },
   fringe: { usual: true, pages: fringePages },
   care: { usual: true, pages: carePage },

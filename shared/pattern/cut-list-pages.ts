@@ -1,0 +1,130 @@
+/**
+ * The cut list: cords by their length, and pieces of yarn in bundles, each with a box to tick. Where the designer cuts pieces to
+ * measure it also tells which piece lies in which bundle; else the pieces of a yarn are all alike, and their numbers tell nothing.
+ */
+import { codeOf } from '../design/codes.ts';
+import { type Bundle, type Bundles, bundlesOf } from '../materials/bundles/bundles.ts';
+import { fittedPlan, usualFitting } from '../materials/bundles/fitted-plan.ts';
+import { tyingOrder } from '../tying/steps/tying-order.ts';
+import { formatPercent } from '../units/percent.ts';
+import { cordRanges } from './cord-ranges.ts';
+import { type Flow, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
+import { drawSwatch } from './key.ts';
+import type { Item } from './page.ts';
+import type { Draft } from './page-foot.ts';
+import type { PatternContext } from './pattern-input.ts';
+import { inks, sizes } from './style.ts';
+import { columnsFor } from './table-columns.ts';
+import { cutListWords } from './words/cut-list-words.ts';
+
+const BOX_MM = 4.2;
+const soft = { color: inks.soft, sizeMm: sizes.note } as const;
+
+export function cutListPages(context: PatternContext): Draft[] {
+  const words = cutListWords[context.copy.language];
+  const flow = newFlow(context, words.title);
+  paragraph(flow, words.introduction, { ...soft, after: 0 });
+  cords(flow, context);
+  const { chart, plan, design } = context;
+  const isFitted = design.bundles?.fitted === true;
+  const cut = bundlesOf(tyingOrder(chart, isFitted ? fittedPlan(plan, usualFitting) : plan));
+  if (cut.pieces === 0) return flow.drafts();
+  yarns(flow, context, cut, isFitted);
+  if (isFitted) numbers(flow, context, cut);
+  return flow.drafts();
+}
+
+function cords(flow: Flow, { materials, copy, figures }: PatternContext): void {
+  const words = cutListWords[copy.language];
+  const { enough } = figures;
+  heading(flow, words.cords);
+  const rows = materials.cords.groups.map((group): TableCell[] => [
+    tickBox,
+    cordRanges(group),
+    figures.count(group.count),
+    enough.length(group.cutMm),
+    enough.yarnLength(group.count * group.cutMm),
+  ]);
+  table(flow, columnsFor(['', ...words.cordHeads], rows, [BOX_COLUMN_MM, null]), rows);
+  paragraph(flow, words.mounting, soft);
+}
+
+function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: boolean): void {
+  const { copy, figures, materials, cellInks } = context;
+  const words = cutListWords[copy.language];
+  const { count, enough } = figures;
+  heading(flow, words.yarn);
+  const longest = enough.length(materials.tying.workingLengthMm);
+  const about = isFitted
+    ? words.fitted({
+        reserve: formatPercent(usualFitting.reserve),
+        step: figures.length(usualFitting.roundUpMm),
+        longest,
+        saved: cut.savedMm > 0 ? figures.yarnLength(cut.savedMm) : null,
+      })
+    : words.alike(longest, enough.length(materials.tying.tailMm));
+  paragraph(flow, about, soft);
+  const names = yarnNames(context);
+  const rows = cut.bundles.map(({ yarn, pieces, cutMm, totalMm }): TableCell[] => [
+    tickBox,
+    { draw: (x, y) => drawSwatch(codeOf(yarn), x, y + 0.1, BOX_MM, cellInks) },
+    names.get(yarn)!,
+    count(pieces.length),
+    enough.length(cutMm),
+    enough.yarnLength(totalMm),
+    String(pieces[0]!.row),
+  ]);
+  const widths = [BOX_COLUMN_MM, BOX_COLUMN_MM, null];
+  table(flow, columnsFor(['', '', ...words.yarnHeads], rows, widths), rows);
+  paragraph(flow, words.together(cut.pieces, count(cut.pieces), enough.yarnLength(cut.totalMm)), soft);
+}
+
+/** A paragraph for each bundle, below its yarn: lists of numbers may be longer than a page. */
+function numbers(flow: Flow, context: PatternContext, { bundles }: Bundles): void {
+  const { copy, figures } = context;
+  const words = cutListWords[copy.language];
+  flow.need(NUMBERS_MM);
+  heading(flow, words.numbers);
+  paragraph(flow, words.aboutNumbers, soft);
+  const names = yarnNames(context);
+  bundles.forEach((bundle, i) => {
+    if (bundle.yarn !== bundles[i - 1]?.yarn) {
+      flow.need(NAME_MM);
+      flow.y += 1.2;
+      paragraph(flow, names.get(bundle.yarn)!, { face: 'sans-bold', after: 0.4 });
+    }
+    paragraph(flow, words.numbersOf(figures.enough.length(bundle.cutMm), numbersOf(bundle)), {
+      sizeMm: sizes.note,
+      indent: BOX_COLUMN_MM,
+      after: 0.6,
+    });
+  });
+}
+
+/** A yarn's name stays with its first lines, and the heading with the first yarn. */
+const NAME_MM = 18;
+const NUMBERS_MM = 50;
+
+function yarnNames({ design, printer }: PatternContext): ReadonlyMap<Bundle['yarn'], string> {
+  return new Map(design.yarns.map(({ id, name }) => [id, printer.printable(name)]));
+}
+
+const tickBox: TableCell = {
+  draw: (x, y): Item[] => [
+    { kind: 'box', x, y, width: BOX_MM, height: BOX_MM, radius: 0.6, stroke: inks.soft, strokeMm: 0.25 },
+  ],
+};
+
+/** Of a box or a swatch, with the gap behind it. */
+const BOX_COLUMN_MM = 7;
+
+/** '1–4, 7'. */
+function numbersOf({ pieces }: Bundle): string {
+  const stretches: { from: number; to: number }[] = [];
+  for (const { number } of pieces) {
+    const last = stretches.at(-1);
+    if (last?.to === number - 1) last.to = number;
+    else stretches.push({ from: number, to: number });
+  }
+  return stretches.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
+}

@@ -1,0 +1,75 @@
+/** The cut list. Figures come as they are shown. */
+import type { Worded } from './worded.ts';
+
+interface CutListWords {
+  readonly title: string;
+  readonly introduction: string;
+  readonly cords: string;
+  readonly cordHeads: readonly [cords: string, pieces: string, length: string, together: string];
+  readonly mounting: string;
+  readonly yarn: string;
+  readonly alike: (length: string, tail: string) => string;
+  /** Where pieces are cut as long as they are used. */
+  readonly fitted: (figures: {
+    readonly reserve: string;
+    readonly step: string;
+    readonly longest: string;
+    /** Null where pieces of one length would take no more. */
+    readonly saved: string | null;
+  }) => string;
+  readonly yarnHeads: readonly [
+    yarn: string,
+    pieces: string,
+    length: string,
+    together: string,
+    firstRow: string,
+  ];
+  readonly together: (pieces: number, shown: string, length: string) => string;
+  readonly numbers: string;
+  readonly aboutNumbers: string;
+  readonly numbersOf: (length: string, numbers: string) => string;
+}
+
+export const cutListWords: Worded<CutListWords> = {
+  en: {
+    title: 'Cut list',
+    introduction:
+      'Cut everything before you begin, or each bundle just before the row where it comes in. Tick what is cut.',
+    cords: 'Cord',
+    cordHeads: ['for cords', 'pieces', 'length each', 'together'],
+    mounting: 'Fold each in half, and mount them side by side in the order of the cords.',
+    yarn: 'Yarn',
+    alike: (length, tail) =>
+      `All pieces are cut alike, ${length}, with a tail of ${tail} at each end. Those of one yarn make a bundle.`,
+    fitted: ({ reserve, step, longest, saved }) =>
+      `Each piece is cut as long as it is used, with ${reserve} in reserve, up to the next ${step}; none is longer than ${longest}. Pieces of one yarn and one length make a bundle.${saved ? ` This saves ${saved} of yarn against pieces of one length, which the materials page reckons with.` : ''}`,
+    yarnHeads: ['yarn', 'pieces', 'length each', 'together', 'from row'],
+    together: (pieces, shown, length) =>
+      `Together ${shown} ${pieces === 1 ? 'piece' : 'pieces'}, ${length} of yarn.`,
+    numbers: 'Which piece is which',
+    aboutNumbers:
+      'The pieces of a yarn are numbered in the order in which they are attached or joined. Mark each bundle with its numbers, and take them from it in turn.',
+    numbersOf: (length, numbers) => `${length}: ${numbers}`,
+  },
+  de: {
+    title: 'Zuschnitt',
+    introduction:
+      'Schneiden Sie alles zu, bevor Sie beginnen, oder jedes Bündel erst vor der Reihe, in der es gebraucht wird. Haken Sie ab, was zugeschnitten ist.',
+    cords: 'Schnur',
+    cordHeads: ['für die Schnüre', 'Stücke', 'Länge je Stück', 'zusammen'],
+    mounting:
+      'Legen Sie jede in der Mitte über das Rundholz und hängen Sie sie nebeneinander ein, in der Reihenfolge der Schnüre.',
+    yarn: 'Garn',
+    alike: (length, tail) =>
+      `Alle Stücke werden gleich lang zugeschnitten, ${length}, mit einem Ende von ${tail} auf jeder Seite. Die eines Garns sind ein Bündel.`,
+    fitted: ({ reserve, step, longest, saved }) =>
+      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Reserve und aufgerundet auf volle ${step}; keines ist länger als ${longest}. Stücke eines Garns von einer Länge sind ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von einer Länge, mit denen die Seite „Material“ rechnet.` : ''}`,
+    yarnHeads: ['Garn', 'Stücke', 'Länge je Stück', 'zusammen', 'ab Reihe'],
+    together: (pieces, shown, length) =>
+      `Zusammen ${shown} ${pieces === 1 ? 'Stück' : 'Stücke'}, ${length} Garn.`,
+    numbers: 'Welches Stück welches ist',
+    aboutNumbers:
+      'Die Stücke eines Garns sind in der Reihenfolge gezählt, in der sie angesetzt oder angefügt werden. Schreiben Sie die Nummern an jedes Bündel und nehmen Sie die Stücke der Reihe nach heraus.',
+    numbersOf: (length, numbers) => `${length}: ${numbers}`,
+  },
+};
