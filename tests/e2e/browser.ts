@@ -7,7 +7,7 @@ import { mkdtempSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { _electron, type BrowserContext, chromium, type Page } from 'playwright-core';
+import { _electron, type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { findBrowser } from '../../app/services/browser/find-browser.ts';
 
 export interface View {
@@ -27,9 +27,54 @@ export interface ShownPage {
   close(): Promise<void>;
 }
 
-/** Shows an address in a window of its own, with nothing kept from an earlier one. */
+export interface TestBrowser {
+  /** Shows an address in a window of its own, with nothing kept from an earlier one. */
+  showPage(url: string, view?: View): Promise<ShownPage>;
+  /** Closes what is still shown, too. */
+  close(): Promise<void>;
+}
+
+/** A browser that begins with its first page, and shows one after another. Electron begins anew for each of them. */
+export function testBrowser(): TestBrowser {
+  const runtime = process.env.LARKROW_TEST_ELECTRON;
+  let launched: Promise<Browser> | undefined;
+  return {
+    async showPage(url, view = {}) {
+      if (runtime) return watched(await inElectron(runtime, view), url);
+      launched ??= launchChromium();
+      return watched(await inChromium(await launched, view), url);
+    },
+    async close() {
+      await (await launched)?.close();
+    },
+  };
+}
+
+/** Shows an address in a browser that ends with it. */
 export async function showPage(url: string, view: View = {}): Promise<ShownPage> {
-  const { context, page, close } = await openBlank(view);
+  const browser = testBrowser();
+  try {
+    const shown = await browser.showPage(url, view);
+    return {
+      ...shown,
+      async close() {
+        await shown.close();
+        await browser.close();
+      },
+    };
+  } catch (error) {
+    await browser.close();
+    throw error;
+  }
+}
+
+interface Blank {
+  context: BrowserContext;
+  page: Page;
+  close(): Promise<void>;
+}
+
+async function watched({ context, page, close }: Blank, url: string): Promise<ShownPage> {
   const foreignRequests: string[] = [];
   const errors: string[] = [];
   const { origin } = new URL(url);
@@ -46,38 +91,25 @@ export async function showPage(url: string, view: View = {}): Promise<ShownPage>
   return { page, foreignRequests, errors, close };
 }
 
-interface Blank {
-  context: BrowserContext;
-  page: Page;
-  close(): Promise<void>;
-}
-
-function openBlank(view: View): Promise<Blank> {
-  const runtime = process.env.LARKROW_TEST_ELECTRON;
-  return runtime ? inElectron(runtime, view) : inChromium(view);
-}
-
-async function inChromium(view: View): Promise<Blank> {
+async function launchChromium(): Promise<Browser> {
   const found = findBrowser();
   if (!found.ok) throw new Error(found.problem.sentence);
-  const browser = await chromium.launch({
+  return chromium.launch({
     executablePath: found.value,
     // Chromium has no sandbox for root; elsewhere it stays on.
     chromiumSandbox: process.getuid?.() !== 0,
     args: ['--headless=new', ...quietly],
   });
-  try {
-    const context = await browser.newContext({
-      viewport: sizeOf(view),
-      deviceScaleFactor: view.scale ?? 1,
-      colorScheme: view.colorScheme ?? 'light',
-      acceptDownloads: false,
-    });
-    return { context, page: await context.newPage(), close: () => browser.close() };
-  } catch (error) {
-    await browser.close();
-    throw error;
-  }
+}
+
+async function inChromium(browser: Browser, view: View): Promise<Blank> {
+  const context = await browser.newContext({
+    viewport: sizeOf(view),
+    deviceScaleFactor: view.scale ?? 1,
+    colorScheme: view.colorScheme ?? 'light',
+    acceptDownloads: false,
+  });
+  return { context, page: await context.newPage(), close: () => context.close() };
 }
 
 async function inElectron(runtime: string, view: View): Promise<Blank> {

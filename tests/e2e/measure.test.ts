@@ -10,6 +10,7 @@ import { bundlesOf } from '../../shared/materials/bundles/bundles.ts';
 import { fittedPlan, usualFitting } from '../../shared/materials/bundles/fitted-plan.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
+import { plainItems } from '../../shared/pattern/plain-items.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { stepWords } from '../../shared/tying/steps/step-words.ts';
@@ -346,7 +347,7 @@ describe('the materials', () => {
       units: 'metric',
     });
     const printed = pattern.pages.flatMap(({ items }) =>
-      items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
+      plainItems(items).flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
     );
     for (const { cutMm } of yarns) expect(printed).toContain(length(cutMm));
     expect(errors).toEqual([]);
