@@ -11,6 +11,9 @@ import { inks, LEADING, sizes } from './style.ts';
 
 const SIZE_MM = sizes.body * 0.95;
 const LINE_MM = SIZE_MM * LEADING;
+/** A symbol fills its em and is drawn larger than figures, so that it is told from others; it reaches as far above them as below. */
+const SYMBOL_MM = SIZE_MM * 1.2;
+const SYMBOL_BELOW_MM = (SYMBOL_MM - SIZE_MM * 0.71) / 2;
 const BOX_MM = 2.9;
 const INDENT_MM = 5.2;
 const COLUMN_GAP_MM = 8;
@@ -123,13 +126,17 @@ function linesOf({ head, parts }: Entry, width: number): EntryText[][] {
   return lines;
 }
 
+function emOf(face: Face): number {
+  return face === 'symbols' ? SYMBOL_MM : SIZE_MM;
+}
+
 function spaced(part: readonly EntryText[], isNeeded: boolean): EntryText[] {
   const [first, ...rest] = part;
   return first && isNeeded ? [{ ...first, text: ` ${first.text}` }, ...rest] : [...part];
 }
 
 function widthOf(texts: readonly EntryText[]): number {
-  return texts.reduce((sum, { text, face = 'sans' }) => sum + textWidthMm(text, face, SIZE_MM), 0);
+  return texts.reduce((sum, { text, face = 'sans' }) => sum + textWidthMm(text, face, emOf(face)), 0);
 }
 
 /** Neighbours of one face are one text; a text that goes on without a space is told so. */
@@ -140,15 +147,16 @@ function drawn(line: readonly EntryText[], x: number, y: number, begins: boolean
     const shown = text.trimStart();
     if (shown !== text) at += textWidthMm(' ', face, SIZE_MM);
     const isFirst = items.length === 0;
+    const sizeMm = emOf(face);
     items.push(
-      label(at, y, shown, {
+      label(at, face === 'symbols' ? y + SYMBOL_BELOW_MM : y, shown, {
         face,
-        sizeMm: SIZE_MM,
+        sizeMm,
         ...(begins && isFirst && { role: 'paragraph' }),
         ...(!isFirst && shown === text && { joined: true }),
       }),
     );
-    at += textWidthMm(shown, face, SIZE_MM);
+    at += textWidthMm(shown, face, sizeMm);
   }
   return items;
 }

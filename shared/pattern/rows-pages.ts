@@ -1,28 +1,32 @@
 /** The rows in words, with a box to tick for each: in whole words, or as short as they can be. */
 
 import type { YarnId } from '../design/codes.ts';
-import { compactRowText, type WrittenRow, writtenRows, writtenRowText } from '../tying/written-rows.ts';
+import { compactRowText, type WrittenRow, writtenRowPieces, writtenRows } from '../tying/written-rows.ts';
 import { type Entry, type EntryText, entriesInColumns } from './entries-in-columns.ts';
-import { newFlow, paragraph } from './flow.ts';
+import { type Flow, newFlow, paragraph } from './flow.ts';
+import { drawKey, keyEntries, layOutKey } from './key.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
+import { printScales } from './print-scale.ts';
+import { rowNames } from './row-names.ts';
 import { inks, sizes } from './style.ts';
+import { chartWords } from './words/chart-words.ts';
 import { rowsWords } from './words/rows-words.ts';
 
-/** Longer names would fill the rows with themselves: they are shortened, and the page says so. */
-const NAME_CHARS = 28;
 const COLUMNS = { long: 2, compact: 4 } as const;
 
 export function rowsPages(context: PatternContext): Draft[] {
-  const { chart, copy } = context;
+  const { chart, copy, design } = context;
   const words = rowsWords[copy.language];
-  const isLong = copy.rowsForm === 'long';
   const flow = newFlow(context, words.title);
   const names = rowNames(context);
+  const rows = writtenRows(chart, names.byId);
+  const isLong = copy.rowsForm === 'long';
   const introduction = isLong ? [words.lift, ...(names.shortened ? [words.shortened] : [])] : [words.compact];
   paragraph(flow, introduction.join(' '), { color: inks.soft, sizeMm: sizes.note, after: 3 });
-  const rows = writtenRows(chart, names.byId);
-  const entries = rows.map((row) => (isLong ? longEntry(row, context) : compactEntry(row, context)));
+  if (!isLong) key(flow, context);
+  const symbols = new Map(design.yarns.map(({ id, symbol }) => [id, symbol]));
+  const entries = rows.map((row) => (isLong ? longEntry(row, context) : compactEntry(row, symbols)));
   const tops = { first: flow.y, later: flow.laterTop };
   entriesInColumns(entries, flow.area, tops, COLUMNS[copy.rowsForm]).forEach((items, i) => {
     if (i > 0) flow.nextPage();
@@ -31,24 +35,24 @@ export function rowsPages(context: PatternContext): Draft[] {
   return flow.drafts();
 }
 
+/** Whose symbol is whose; bare cells have a sign of their own in these rows. */
+function key(flow: Flow, { design, chart, printer, copy, cellInks }: PatternContext): void {
+  const words = chartWords[copy.language];
+  const yarns = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
+  const entries = keyEntries(yarns, chart, words).filter(({ name }) => name !== words.bare);
+  const { key: scale } = printScales.standard;
+  const layout = layOutKey(entries, flow.area.width, { scale, words, withHere: false, withColors: false });
+  flow.put(...drawKey(entries, layout, { x: flow.area.x, y: flow.y, cellInks, words }));
+  flow.y += layout.height + 4;
+}
+
 function longEntry(row: WrittenRow, { copy }: PatternContext): Entry {
-  const text = writtenRowText(row, rowsWords[copy.language]);
-  const end = text.indexOf(':') + 1;
-  const parts = text
-    .slice(end)
-    .match(/[^,;]*[,;]?/g)!
-    .map((part) => part.trim())
-    .filter((part) => part !== '');
-  return {
-    head: text.slice(0, end),
-    parts: parts.map((each) => [{ text: each }]),
-    endsGroup: endsGroup(row),
-  };
+  const [head, ...pieces] = writtenRowPieces(row, rowsWords[copy.language]);
+  return { head: head!, parts: pieces.map((text) => [{ text }]), endsGroup: endsGroup(row) };
 }
 
 /** The yarns by their symbols, as on the chart. */
-function compactEntry(row: WrittenRow, { design }: PatternContext): Entry {
-  const symbols = new Map(design.yarns.map(({ id, symbol }) => [id, symbol]));
+function compactEntry(row: WrittenRow, symbols: ReadonlyMap<YarnId, string>): Entry {
   const [number, way, ...counts] = compactRowText(row, (yarn) => symbols.get(yarn)!).split(' ');
   return { head: `${number} ${way}`, parts: counts.map(compactPart), endsGroup: endsGroup(row) };
 }
@@ -64,25 +68,4 @@ function compactPart(word: string): EntryText[] {
 /** Every ten rows, as the rules of the chart. */
 function endsGroup({ row }: WrittenRow): boolean {
   return row % 10 === 0;
-}
-
-interface RowNames {
-  readonly byId: ReadonlyMap<YarnId, { readonly name: string }>;
-  readonly shortened: boolean;
-}
-
-/** Names as the rows print them. Shortened ones end in their symbol's letter, so that none are alike. */
-function rowNames({ design, printer }: PatternContext): RowNames {
-  let shortened = false;
-  const byId = new Map<YarnId, { readonly name: string }>();
-  for (const { id, name, symbol } of design.yarns) {
-    const letters = [...printer.printable(name)];
-    if (letters.length > NAME_CHARS) shortened = true;
-    const short = `${letters
-      .slice(0, NAME_CHARS - 4)
-      .join('')
-      .trimEnd()}… ${symbol}`;
-    byId.set(id, { name: letters.length > NAME_CHARS ? short : letters.join('') });
-  }
-  return { byId, shortened };
 }

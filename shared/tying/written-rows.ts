@@ -58,29 +58,40 @@ export interface RowWords {
   readonly heading: (row: number, goesRight: boolean) => string;
   readonly allBare: string;
   readonly bare: string;
-  readonly lifted: (cords: string) => string;
+  /** Before the first cord that is lifted; the others follow it. */
+  readonly lifted: (cord: string) => string;
 }
 
 export const englishRows: RowWords = {
   heading: (row, goesRight) => `Row ${row}, ${goesRight ? 'left to right' : 'right to left'}`,
   allBare: 'all bare, nothing to tie',
   bare: 'bare',
-  lifted: (cords) => `lift ${cords}`,
+  lifted: (cord) => `lift ${cord}`,
 };
 
 /** The row as one line, without a full stop. */
-export function writtenRowText(
-  { row, goesRight, parts, lifts }: WrittenRow,
-  words: RowWords = englishRows,
-): string {
-  const heading = words.heading(row, goesRight);
-  if (parts.every(({ yarn }) => yarn === null)) return `${heading}: ${words.allBare}`;
+export function writtenRowText(row: WrittenRow, words: RowWords = englishRows): string {
+  return writtenRowPieces(row, words).join(' ');
+}
+
+/**
+ * The row in pieces that are never parted at the end of a line: its heading, each count with its yarn and cords, and each cord to
+ * lift. A space stands between two of them.
+ */
+export function writtenRowPieces({ row, goesRight, parts, lifts }: WrittenRow, words: RowWords): string[] {
+  const heading = `${words.heading(row, goesRight)}:`;
+  if (parts.every(({ yarn }) => yarn === null)) return [heading, words.allBare];
   const counts = parts.map(
     ({ yarn, count, name, from, to }) =>
       `${count} ${yarn === null ? words.bare : name} (${cordsText(from, to)})`,
   );
-  const lift = lifts.length === 0 ? '' : `; ${words.lifted(lifts.join(', '))}`;
-  return `${heading}: ${counts.join(', ')}${lift}`;
+  const cords = lifts.map((cord, i) => (i === 0 ? words.lifted(String(cord)) : String(cord)));
+  return [heading, ...listed(counts, cords.length > 0 ? ';' : ''), ...listed(cords, '')];
+}
+
+/** Each with the comma that follows it, the last one with what follows the list. */
+function listed(words: readonly string[], end: string): string[] {
+  return words.map((word, i) => `${word}${i < words.length - 1 ? ',' : end}`);
 }
 
 /**
