@@ -30,6 +30,8 @@ export interface Entry {
   readonly head: string;
   /** What stays together on a line: a count with its yarn and cords. Between two of them is a space. */
   readonly parts: readonly (readonly EntryText[])[];
+  /** Whether each part begins a line; the first one goes on behind the head. */
+  readonly partByLine?: boolean;
   /** More space comes behind the last entry of a group. */
   readonly endsGroup: boolean;
 }
@@ -103,16 +105,16 @@ function setTo(blocks: readonly Block[], area: Area, tops: Tops, columns: number
 }
 
 /** The head and the parts as lines of texts, each text with the space before it. */
-function linesOf({ head, parts }: Entry, width: number): EntryText[][] {
+function linesOf({ head, parts, partByLine }: Entry, width: number): EntryText[][] {
   const lines: EntryText[][] = [[{ text: head, face: 'sans-bold' }]];
   let room = width - widthOf(lines[0]!);
   const spaceMm = textWidthMm(' ', 'sans', SIZE_MM);
-  for (const part of parts) {
+  parts.forEach((part, i) => {
     const partMm = widthOf(part);
-    const line = lines.at(-1)!;
-    if (partMm + (line.length > 0 ? spaceMm : 0) <= room) {
-      line.push(...spaced(part, line.length > 0));
-      room -= partMm + (line.length > 1 ? spaceMm : 0);
+    const goesOn = i === 0 || !partByLine;
+    if (goesOn && spaceMm + partMm <= room) {
+      lines.at(-1)!.push(...spaced(part));
+      room -= spaceMm + partMm;
     } else if (partMm <= width) {
       lines.push([...part]);
       room = width - partMm;
@@ -122,17 +124,16 @@ function linesOf({ head, parts }: Entry, width: number): EntryText[][] {
       lines.push(...broken.map((text) => [{ text }]));
       room = width - textWidthMm(broken.at(-1)!, 'sans', SIZE_MM);
     }
-  }
+  });
   return lines;
+}
+
+function spaced([first, ...rest]: readonly EntryText[]): EntryText[] {
+  return first ? [{ ...first, text: ` ${first.text}` }, ...rest] : [];
 }
 
 function emOf(face: Face): number {
   return face === 'symbols' ? SYMBOL_MM : SIZE_MM;
-}
-
-function spaced(part: readonly EntryText[], isNeeded: boolean): EntryText[] {
-  const [first, ...rest] = part;
-  return first && isNeeded ? [{ ...first, text: ` ${first.text}` }, ...rest] : [...part];
 }
 
 function widthOf(texts: readonly EntryText[]): number {

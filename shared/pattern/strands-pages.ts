@@ -7,23 +7,25 @@ import { entriesInColumns } from './entries-in-columns.ts';
 import { newFlow, paragraph } from './flow.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
+import { rowNames } from './row-names.ts';
 import { inks, sizes } from './style.ts';
 import { strandsWords } from './words/strands-words.ts';
 
 const COLUMNS = 2;
 
 export function strandsPages(context: PatternContext): Draft[] {
-  const { chart, plan, design, copy, units, printer } = context;
+  const { chart, plan, copy, units } = context;
   const words = strandsWords[copy.language];
   const flow = newFlow(context, words.title);
-  paragraph(flow, words.introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
-  const yarnsById = new Map(design.yarns.map(({ id, name }) => [id, { name: printer.printable(name) }]));
-  const wishes = { yarnsById, units, form: 'compact', language: copy.language } as const;
+  const names = rowNames(context);
+  const introduction = [words.introduction, ...(names.shortened ? [words.shortened] : [])].join(' ');
+  paragraph(flow, introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
+  const wishes = { yarnsById: names.byId, units, form: 'compact', language: copy.language } as const;
   const entries = stepsOf(tyingOrder(chart, plan)).flatMap((steps, row) => {
     const told = steps.filter(isTold).map((step) => stepWords(step, wishes));
     if (told.length === 0) return [];
     const parts = told.map((text, i) => [{ text: i < told.length - 1 ? `${text};` : text }]);
-    return [{ head: words.row(row + 1), parts, endsGroup: (row + 1) % 10 === 0 }];
+    return [{ head: words.row(row + 1), parts, partByLine: true, endsGroup: (row + 1) % 10 === 0 }];
   });
   if (entries.length === 0) return [];
   const tops = { first: flow.y, later: flow.laterTop };
@@ -34,14 +36,14 @@ export function strandsPages(context: PatternContext): Draft[] {
   return flow.drafts();
 }
 
-/** What is done with a yarn that stays in hand goes without saying; where it is left, the next row that takes it up tells. */
+/** That the yarn in hand steps down to the next row goes without saying; of one that is left, the row that takes it up tells. */
 function isTold(step: Step): boolean {
   switch (step.kind) {
     case 'attach':
     case 'join':
     case 'end':
-      return true;
     case 'carry':
+      return true;
     case 'turn':
       return !step.inHand;
     case 'row':
