@@ -2,11 +2,15 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { fileURLToPath } from 'node:url';
-import { onTestFinished } from 'vitest';
+import { afterAll, onTestFinished } from 'vitest';
 import { startBrowserHost } from '../../app/browser-host/start-browser-host.ts';
 import { readPageFiles } from '../../app/services/page/page-files.ts';
 import { temporaryFolder } from '../temporary-folder.ts';
-import { type ShownPage, showPage, type View } from './browser.ts';
+import { type ShownPage, testBrowser, type View } from './browser.ts';
+
+/** One for all tests of a file: to begin it takes longer than many of them do. */
+const browser = testBrowser();
+afterAll(() => browser.close());
 
 export interface Studio extends ShownPage {
   /** A folder that the person granted, beside the shelf's. */
@@ -30,7 +34,7 @@ export async function openStudio(view: View = {}): Promise<Studio> {
     home: { shelf, config: join(home, 'config'), bin: join(home, 'bin'), folders: [] },
     graceMs: null,
   });
-  const shown = await showPage(host.url, view);
+  const shown = await browser.showPage(host.url, view);
   onTestFinished(async () => {
     await shown.close();
     await host.close();
