@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
+import type { Language } from '../../../../shared/design/pattern-schema.ts';
 import { planCarefully } from '../../../../shared/tying/plan-carefully.ts';
 import type { StepForm } from '../../../../shared/tying/steps/step-language.ts';
 import { stepWords } from '../../../../shared/tying/steps/step-words.ts';
@@ -14,12 +15,16 @@ const names = ['Moss', 'Bark', 'Fern'];
 interface Telling {
   form?: StepForm;
   units?: Units;
+  language?: Language;
   startCorner?: Design['startCorner'];
   tying?: Partial<Design['tying']>;
 }
 
 /** The steps in words, a list for each row. */
-function told(letters: string[], { form = 'compact', units = 'metric', ...rest }: Telling = {}): string[][] {
+function told(
+  letters: string[],
+  { form = 'compact', units = 'metric', language = 'en', ...rest }: Telling = {},
+): string[][] {
   const base = designFromLetters(letters);
   const design = {
     ...base,
@@ -33,7 +38,7 @@ function told(letters: string[], { form = 'compact', units = 'metric', ...rest }
     design.yarns.map((yarn, i) => [yarn.id, { name: names[i] ?? yarn.name }] as const),
   );
   const rows = stepsOf(tyingOrder(chart, plan.value));
-  return rows.map((row) => row.map((step) => stepWords(step, { yarnsById, units, form })));
+  return rows.map((row) => row.map((step) => stepWords(step, { yarnsById, units, form, language })));
 }
 
 describe('the steps of a row', () => {
@@ -144,5 +149,33 @@ describe('a step in full', () => {
     expect(told(['aaaaa'], { form: 'long', tying: { workingLengthMm: 245 } })[0]![3]).toBe(
       'Piece 1 of Moss ends after cord 3: join piece 2 at cord 4. Leave tails of 6.5 cm behind the work: the old one points on to the right, the new one back to the left.',
     );
+  });
+});
+
+describe('the steps of a row in German', () => {
+  it('are told in short', () => {
+    expect(told(['aabba'], { language: 'de' })[0]).toEqual([
+      'Reihe 1, von links nach rechts; anheben 3, 5',
+      'Moss, Stück 1, an 1 ansetzen',
+      '2 Moss (1-2)',
+      'Moss bis Schnur 5 hängen lassen',
+      'Bark, Stück 1, an 3 ansetzen',
+      '2 Bark (3-4)',
+      'Bark, Stück 1, an 4 beenden',
+      'Moss von Schnur 2 bis 5 mitführen',
+      '1 Moss (5)',
+      'Moss, Stück 1, an 5 beenden',
+    ]);
+  });
+
+  it('are told in sentences, with figures as German writes them', () => {
+    const metric = told(['aabba'], { language: 'de', form: 'long' })[0]!;
+    expect(metric[0]).toBe('Reihe 1 geht von links nach rechts. Heben Sie vorher die Schnüre 3 und 5 an.');
+    expect(metric[1]).toBe(
+      'Setzen Sie Stück 1 von Moss an Schnur 1 an. Lassen Sie ein Ende von 6,5 cm hinter der Arbeit zurück nach links zeigen.',
+    );
+    // 65 mm are 2.56 in: enough is 2 3/4.
+    const us = told(['aabba'], { language: 'de', form: 'long', units: 'us' })[0]!;
+    expect(us[1]).toContain('ein Ende von 2 3/4 Zoll');
   });
 });
