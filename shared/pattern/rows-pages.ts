@@ -2,7 +2,8 @@
 
 import type { YarnId } from '../design/codes.ts';
 import { compactRowText, type WrittenRow, writtenRowPieces, writtenRows } from '../tying/written-rows.ts';
-import { type Entry, type EntryText, entriesInColumns } from './entries-in-columns.ts';
+import { entriesInColumns } from './entries-in-columns.ts';
+import type { Entry, EntryText } from './entry-lines.ts';
 import { type Flow, newFlow, paragraph } from './flow.ts';
 import { drawKey, keyEntries, layOutKey } from './key.ts';
 import type { Draft } from './page-foot.ts';
