@@ -122,6 +122,19 @@ describe.each(['light', 'dark'] as const)('in the %s theme nothing serious is fo
   });
 });
 
+it('a control that is too small and has no name would be found', async () => {
+  const { page } = await openStudio();
+  await page.getByRole('button', { name: 'Open Moth at the window' }).waitFor();
+  expect(await seriousFindings(page)).toEqual([]);
+  await page.evaluate(() => {
+    const control = document.createElement('button');
+    control.style.cssText = 'width: 9px; height: 9px; min-height: 0; padding: 0';
+    document.querySelector('main')?.append(control);
+  });
+  const found = await seriousFindings(page);
+  expect(found.map((finding) => finding.split(':')[0])).toEqual(['button-name', 'target of 9 × 9']);
+});
+
 async function inDialog(page: Page, open: () => Promise<void>): Promise<string[]> {
   await open();
   await page.getByRole('dialog').waitFor();

@@ -6,7 +6,7 @@ export async function runCommand(page: Page, words: string): Promise<void> {
   await page.keyboard.press('F1');
   const list = page.getByRole('dialog', { name: 'Find a command' });
   await list.waitFor();
-  await page.keyboard.type(words);
+  await page.keyboard.insertText(words);
   await list.locator('[aria-selected="true"][aria-disabled="false"]').waitFor({ timeout: 5_000 });
   await page.keyboard.press('Enter');
   await list.waitFor({ state: 'detached' });
@@ -17,7 +17,7 @@ export async function runLabelled(page: Page, label: string): Promise<void> {
   await page.keyboard.press('F1');
   const list = page.getByRole('dialog', { name: 'Find a command' });
   await list.waitFor();
-  await page.keyboard.type(label);
+  await page.keyboard.insertText(label);
   for (let i = 0; i < 20; i++) {
     if ((await list.locator('[aria-selected="true"] .label').textContent()) === label) {
       await page.keyboard.press('Enter');
