@@ -9,32 +9,44 @@ import type { Cover } from './cover.ts';
 import { MinHeap } from './min-heap.ts';
 import type { WeighedLinks } from './weighed-links.ts';
 
+/** What is known of each place in the search that `seen` names: how far it is, and which run would take it. */
+export interface SearchTable {
+  searches: number;
+  readonly seen: Int32Array;
+  readonly distance: Float64Array;
+  readonly taker: Int32Array;
+  readonly takerWeight: Float64Array;
+}
+
+export function searchTable(runs: number): SearchTable {
+  return {
+    searches: 0,
+    seen: new Int32Array(runs),
+    distance: new Float64Array(runs),
+    taker: new Int32Array(runs),
+    takerWeight: new Float64Array(runs),
+  };
+}
+
 export class Augmenter {
   readonly #links: WeighedLinks;
   readonly #cover: Cover;
   readonly #heap = new MinHeap();
-  /** For the search with number `#search`: how far each place is, and which run would take it. */
-  readonly #distance: Float64Array;
-  readonly #taker: Int32Array;
-  readonly #takerWeight: Float64Array;
-  readonly #seen: Int32Array;
+  readonly #table: SearchTable;
   readonly #settled: number[] = [];
-  #search = 0;
 
-  constructor(links: WeighedLinks, cover: Cover) {
-    const count = cover.previous.length;
+  /** `table` may have been used for other covers. */
+  constructor(links: WeighedLinks, cover: Cover, table: SearchTable = searchTable(cover.previous.length)) {
     this.#links = links;
     this.#cover = cover;
-    this.#distance = new Float64Array(count);
-    this.#taker = new Int32Array(count);
-    this.#takerWeight = new Float64Array(count);
-    this.#seen = new Int32Array(count);
+    this.#table = table;
   }
 
   /** `run` has no place and is not counted as beginning a strand. */
   place(run: number): void {
     const { previous, next, price, weight } = this.#cover;
-    this.#search++;
+    const { distance: distances } = this.#table;
+    this.#table.searches++;
     this.#heap.clear();
     this.#settled.length = 0;
     // The way may always end with a run that begins a strand: the nearest found so far.
@@ -45,7 +57,7 @@ export class Augmenter {
     while (this.#heap.size > 0 && this.#heap.leastKey < end) {
       const distance = this.#heap.leastKey;
       const nearest = this.#heap.pop();
-      if (distance > this.#distance[nearest]!) continue;
+      if (distance > distances[nearest]!) continue;
       const holder = next[nearest]!;
       if (holder === -1) {
         place = nearest;
@@ -60,7 +72,7 @@ export class Augmenter {
       }
       this.#reach(holder, worth, end);
     }
-    for (const each of this.#settled) price[each]! += this.#distance[each]! - end;
+    for (const each of this.#settled) price[each]! += distances[each]! - end;
     if (place === -1) {
       // The beginner gives up its place, which its taker takes.
       place = previous[beginner]!;
@@ -76,16 +88,17 @@ export class Augmenter {
     const from = this.#links.from();
     const weights = this.#links.weight();
     const { price } = this.#cover;
+    const { searches, seen, distance: distances, taker, takerWeight } = this.#table;
     const stop = begin + this.#links.count(run);
     for (let k = begin; k < stop; k++) {
       const place = from[k]!;
       const distance = base + weights[k]! - price[place]!;
       if (distance >= end) continue;
-      if (this.#seen[place] === this.#search && distance >= this.#distance[place]!) continue;
-      this.#seen[place] = this.#search;
-      this.#distance[place] = distance;
-      this.#taker[place] = run;
-      this.#takerWeight[place] = weights[k]!;
+      if (seen[place] === searches && distance >= distances[place]!) continue;
+      seen[place] = searches;
+      distances[place] = distance;
+      taker[place] = run;
+      takerWeight[place] = weights[k]!;
       this.#heap.push(place, distance);
     }
   }
@@ -93,12 +106,13 @@ export class Augmenter {
   /** Hands the places on, from the last one of the way back to `run`. */
   #shift(run: number, last: number): void {
     const { previous, next, weight } = this.#cover;
+    const { taker: takers, takerWeight } = this.#table;
     let place = last;
     while (true) {
-      const taker = this.#taker[place]!;
+      const taker = takers[place]!;
       const left = previous[taker]!;
       previous[taker] = place;
-      weight[taker] = this.#takerWeight[place]!;
+      weight[taker] = takerWeight[place]!;
       next[place] = taker;
       if (taker === run) return;
       place = left;

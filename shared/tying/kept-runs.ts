@@ -8,6 +8,7 @@ import { BARE } from '../design/codes.ts';
 import { changedRows } from './changed-rows.ts';
 import { firstRunOf } from './first-run-of.ts';
 import type { Runs } from './runs.ts';
+import type { SpareArrays } from './spare-arrays.ts';
 import type { PlanQuestion } from './strand-choice.ts';
 
 /** A run that is not in the other chart. */
@@ -25,9 +26,11 @@ export class KeptRuns {
   readonly #oldOf: Int32Array;
   /** For each new run of these rows, 1 where the cells within reach of its first knot are bare just where they were. */
   readonly #sameReach: Uint8Array;
+  readonly #spare: SpareArrays;
 
   /** Both charts are of one size and start corner. */
-  constructor(old: PlanQuestion, now: PlanQuestion) {
+  constructor(old: PlanQuestion, now: PlanQuestion, spare: SpareArrays) {
+    this.#spare = spare;
     const rows = changedRows(old.chart, now.chart);
     this.first = firstRunOf(now.runs, rows.first);
     this.oldEnd = firstRunOf(old.runs, rows.end);
@@ -45,11 +48,11 @@ export class KeptRuns {
 
   /** What was known of each old run, for each new one; 0 for those that are new. */
   moved(known: Float64Array): Float64Array {
-    const moved = new Float64Array(known.length + this.newEnd - this.oldEnd);
+    const moved = this.#spare.floats(known.length + this.newEnd - this.oldEnd);
     moved.set(known.subarray(0, this.first));
     moved.set(known.subarray(this.oldEnd), this.newEnd);
     this.#oldOf.forEach((was, i) => {
-      if (was !== GONE) moved[this.first + i] = known[was]!;
+      moved[this.first + i] = was === GONE ? 0 : known[was]!;
     });
     return moved;
   }
@@ -59,7 +62,7 @@ export class KeptRuns {
     const { first, oldEnd, newEnd } = this;
     const gained = newEnd - oldEnd;
     const newOf = this.#newOf;
-    const moved = new Int32Array(known.length + gained);
+    const moved = this.#spare.ints(known.length + gained);
     const move = (run: number) => (run < first ? run : run >= oldEnd ? run + gained : newOf[run - first]!);
     for (let run = 0; run < first; run++) moved[run] = move(known[run]!);
     for (let run = newEnd; run < moved.length; run++) moved[run] = move(known[run - gained]!);

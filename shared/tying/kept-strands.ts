@@ -5,16 +5,19 @@
  */
 import type { Chart } from '../chart/chart.ts';
 import { samePins } from '../design/same-pins.ts';
+import { searchTable } from './augment.ts';
 import { bestPieces, type PiecedStrands } from './best-pieces.ts';
 import { choiceOf } from './choice-of.ts';
 import type { Cover } from './cover.ts';
 import { KeptRuns } from './kept-runs.ts';
 import { Links } from './links.ts';
+import type { OpenPieces } from './open-pieces.ts';
 import { pathCover } from './path-cover.ts';
 import { repairCover } from './repair-cover.ts';
 import { repairPieces } from './repair-pieces.ts';
 import { repairRuns } from './repair-runs.ts';
 import { type Runs, runsOf } from './runs.ts';
+import { SpareArrays } from './spare-arrays.ts';
 import type { PlanQuestion, StrandChoice } from './strand-choice.ts';
 import { type WeighedLinks, weighLinks } from './weighed-links.ts';
 
@@ -26,6 +29,9 @@ interface Known {
 
 export class KeptStrands {
   #known: Known | null = null;
+  readonly #spare = new SpareArrays();
+  #table = searchTable(0);
+  readonly #desk: OpenPieces[] = [];
 
   /** The runs of a chart, for the question about it. */
   runsOf(chart: Chart): Runs {
@@ -37,12 +43,28 @@ export class KeptStrands {
   choose(question: PlanQuestion): StrandChoice {
     const known = this.#known;
     const links = weighLinks(question, new Links(question));
-    const kept = known && isNear(known.question, question) ? new KeptRuns(known.question, question) : null;
-    this.#known =
+    const kept =
+      known && isNear(known.question, question) ? new KeptRuns(known.question, question, this.#spare) : null;
+    // Until it is known anew nothing is: what was known is taken apart.
+    this.#known = null;
+    const chosen =
       known && kept && kept.changes < question.runs.count * mostChanged
-        ? repaired(known, question, kept, links)
+        ? this.#repaired(known, question, kept, links)
         : anew(question, links);
-    return choiceOf(question, this.#known.pieces);
+    this.#known = chosen;
+    const { previous, joins } = choiceOf(question, chosen.pieces);
+    return { previous: previous.slice(), joins };
+  }
+
+  #repaired(known: Known, question: PlanQuestion, kept: KeptRuns, links: WeighedLinks): Known {
+    const { count } = question.runs;
+    if (this.#table.seen.length < count) this.#table = searchTable(count + 1000);
+    const desk = { spare: this.#spare, table: this.#table };
+    const cover = repairCover(known.cover, kept, links, desk, question.pinned);
+    const pieces = repairPieces(question, kept, known.pieces, cover, this.#desk);
+    const { previous, next, weight, price } = known.cover;
+    this.#spare.takeBack(previous, next, weight, price, known.pieces.previous, known.pieces.roomBefore);
+    return { question, cover, pieces };
   }
 }
 
@@ -67,9 +89,4 @@ function isNear(old: PlanQuestion, now: PlanQuestion): boolean {
 function anew(question: PlanQuestion, links: WeighedLinks): Known {
   const cover = pathCover(question, links);
   return { question, cover, pieces: bestPieces(question, cover.previous) };
-}
-
-function repaired(known: Known, question: PlanQuestion, kept: KeptRuns, links: WeighedLinks): Known {
-  const cover = repairCover(known.cover, kept, links, question.pinned);
-  return { question, cover, pieces: repairPieces(question, kept, known.pieces, cover) };
 }

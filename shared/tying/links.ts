@@ -20,26 +20,18 @@ export class Links {
   cost: Float64Array;
   #size = 0;
   readonly #question: PlanQuestion;
-  /** Where a run's list begins among the links, -1 where it has not been made, and how many links it has. */
+  /** Where a run's list begins among the links, counted from 1, 0 where it has not been made, and how many it has. */
   readonly #begins: Int32Array;
   readonly #counts: Int32Array;
   readonly #reach: Reach;
-  /**
-   * For each cell, the run that ends there, and the one that begins there, counted from 1; 0 where none does. A row is
-   * filled in when it is first looked at.
-   */
-  readonly #endAt: Int32Array;
-  readonly #startAt: Int32Array;
-  readonly #filled: Uint8Array;
+  /** For each row its runs by their cells, made when it is first looked at. */
+  readonly #rows: (RowOfRuns | undefined)[] = [];
 
   constructor(question: PlanQuestion) {
-    const { runs, chart } = question;
+    const { runs } = question;
     this.#question = question;
     this.#reach = reachOf(question);
-    this.#endAt = new Int32Array(chart.cells.length);
-    this.#startAt = new Int32Array(chart.cells.length);
-    this.#filled = new Uint8Array(chart.rows);
-    this.#begins = new Int32Array(runs.count).fill(-1);
+    this.#begins = new Int32Array(runs.count);
     this.#counts = new Int32Array(runs.count);
     this.from = new Int32Array(1024);
     this.cost = new Float64Array(1024);
@@ -47,8 +39,8 @@ export class Links {
 
   /** Where the links to `run` begin in `from` and `cost`, which may be other arrays after this call. */
   before(run: number): number {
-    if (this.#begins[run] === -1) this.#list(run);
-    return this.#begins[run]!;
+    if (this.#begins[run] === 0) this.#list(run);
+    return this.#begins[run]! - 1;
   }
 
   /** How many links lead to `run`, once `before` was asked. */
@@ -68,11 +60,11 @@ export class Links {
     for (let rows = 0; rows < width.length && top + rows < chart.rows; rows++) {
       const row = (top + rows) * chart.columns;
       if (chart.cells[row + column] === BARE) continue;
-      if (this.#filled[top + rows] === 0) this.#fill(top + rows);
+      const { startAt } = this.#row(top + rows);
       const low = this.#openTo(row, column, -width[rows]!);
       const high = this.#openTo(row, column, width[rows]!);
       for (let at = low; at <= high; at++) {
-        const to = this.#startAt[row + at]! - 1;
+        const to = startAt[at]! - 1;
         if (to <= run || to < firstFree || runs.yarn[to] !== runs.yarn[run]) continue;
         const over = rows * stride + Math.abs(at - column);
         if (carries[over]! <= most && (!pinned || pinned.mayLink(run, to))) visit(to, costs[over]!);
@@ -83,7 +75,8 @@ export class Links {
   #list(run: number): void {
     const { runs, chart, tied, pinned } = this.#question;
     const { width, stride, costs, carries } = this.#reach;
-    this.#begins[run] = this.#size;
+    const begin = this.#size;
+    this.#begins[run] = begin + 1;
     if (tied && run < tied.choice.previous.length) return;
     const yarn = runs.yarn[run]!;
     const column = runs.first[run]!;
@@ -91,27 +84,30 @@ export class Links {
     const leftmost = this.#openTo(bottom, column, -(stride - 1));
     const rightmost = this.#openTo(bottom, column, stride - 1);
     for (let rows = 0; rows < width.length && rows <= runs.row[run]!; rows++) {
-      const row = bottom - rows * chart.columns;
-      if (this.#filled[runs.row[run]! - rows] === 0) this.#fill(runs.row[run]! - rows);
+      const { endAt } = this.#row(runs.row[run]! - rows);
       const high = Math.min(rightmost, column + width[rows]!);
       for (let at = Math.max(leftmost, column - width[rows]!); at <= high; at++) {
-        const from = this.#endAt[row + at]! - 1;
+        const from = endAt[at]! - 1;
         if (from === -1 || from >= run || runs.yarn[from] !== yarn) continue;
         if (pinned && !pinned.mayLink(from, run)) continue;
         const over = rows * stride + Math.abs(at - column);
         if (carries[over]! <= this.#longestCarry(from)) this.#add(from, costs[over]!);
       }
     }
-    this.#counts[run] = this.#size - this.#begins[run]!;
+    this.#counts[run] = this.#size - begin;
   }
 
-  #fill(row: number): void {
+  #row(row: number): RowOfRuns {
+    const known = this.#rows[row];
+    if (known) return known;
     const { runs, chart } = this.#question;
-    this.#filled[row] = 1;
+    const made = { endAt: new Int32Array(chart.columns), startAt: new Int32Array(chart.columns) };
     for (let run = firstRunOf(runs, row); run < runs.count && runs.row[run] === row; run++) {
-      this.#endAt[row * chart.columns + runs.last[run]!] = run + 1;
-      this.#startAt[row * chart.columns + runs.first[run]!] = run + 1;
+      made.endAt[runs.last[run]!] = run + 1;
+      made.startAt[runs.first[run]!] = run + 1;
     }
+    this.#rows[row] = made;
+    return made;
   }
 
   /** How far from `column` the row is without bare cells, at most `by` cells: to the left where that is negative. */
@@ -141,6 +137,12 @@ export class Links {
     this.cost[this.#size] = cost;
     this.#size++;
   }
+}
+
+/** For each cord, the run that ends there, and the one that begins there, counted from 1; 0 where none does. */
+interface RowOfRuns {
+  readonly endAt: Int32Array;
+  readonly startAt: Int32Array;
 }
 
 /** How far a link may go, and its length and cost in tenths over so many rows and cords: `rows * stride + cords`. */

@@ -5,10 +5,11 @@
  * runs that stayed, so only the neighbourhood of the change is looked at. No two covers weigh the same
  * (`weighed-links.ts`), so this is the very cover that planning anew would give.
  */
-import { Augmenter } from './augment.ts';
+import { Augmenter, type SearchTable } from './augment.ts';
 import { type Cover, hold } from './cover.ts';
 import { GONE, type KeptRuns } from './kept-runs.ts';
 import type { PinnedRuns } from './pinned-runs.ts';
+import type { SpareArrays } from './spare-arrays.ts';
 import { vacate } from './vacate.ts';
 import type { WeighedLinks } from './weighed-links.ts';
 
@@ -17,32 +18,47 @@ export interface RepairedCover extends Cover {
   readonly changed: readonly number[];
 }
 
+/** What repairs work with, one after another. */
+export interface RepairDesk {
+  readonly spare: SpareArrays;
+  /** For as many runs as there are, or more. */
+  readonly table: SearchTable;
+}
+
 /** The pins obeyed are those of the chart before. */
 export function repairCover(
   old: Cover,
   kept: KeptRuns,
   links: WeighedLinks,
+  { spare, table }: RepairDesk,
   pinned?: PinnedRuns,
 ): RepairedCover {
   const previous = kept.movedRuns(old.previous);
   const next = kept.movedRuns(old.next);
   const cover: Cover = {
-    previous: previous.slice(),
-    next: next.slice(),
+    previous: copied(previous, spare),
+    next: copied(next, spare),
     weight: kept.moved(old.weight),
     price: kept.moved(old.price),
   };
-  const waits = new Uint8Array(previous.length);
   const waiting = lift(cover, kept, pinned);
-  for (const run of waiting) waits[run] = 1;
+  const waits = new Set(waiting);
   for (let place = kept.first; place < kept.newEnd; place++)
     if (kept.isNew(place)) cover.price[place] = offered(place, links, cover, waits);
-  const augmenter = new Augmenter(links, cover);
+  const augmenter = new Augmenter(links, cover, table);
   for (const run of waiting) augmenter.place(run);
   // Only now, since runs that are new mostly take what others have left.
   for (let place = 0; place < previous.length; place++)
     if (cover.next[place] === -1 && cover.price[place]! < 0) vacate(place, links, cover);
-  return { ...cover, changed: differing(previous, cover.previous, next, cover.next) };
+  const changed = differing(previous, cover.previous, next, cover.next);
+  spare.takeBack(previous, next);
+  return { ...cover, changed };
+}
+
+function copied(runs: Int32Array, spare: SpareArrays): Int32Array {
+  const copy = spare.ints(runs.length);
+  copy.set(runs);
+  return copy;
 }
 
 /** Takes the runs out of their places that can't stay there, or have none yet, but for those that pins hold. */
@@ -75,10 +91,10 @@ function differing(
 }
 
 /** The price at which no run gains by a new place; 0 where none would anyway. */
-function offered(place: number, links: WeighedLinks, cover: Cover, waits: Uint8Array): number {
+function offered(place: number, links: WeighedLinks, cover: Cover, waits: ReadonlySet<number>): number {
   let price = 0;
   links.after(place, (run, weight) => {
-    if (waits[run] === 1) return;
+    if (waits.has(run)) return;
     const own = cover.previous[run]!;
     const pays = own === -1 ? links.fresh : cover.weight[run]! - cover.price[own]!;
     price = Math.min(price, weight - pays);

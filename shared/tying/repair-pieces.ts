@@ -7,19 +7,19 @@ import type { PlanQuestion } from './strand-choice.ts';
 
 type Pieces = Pick<PiecedStrands, 'previous' | 'roomBefore'>;
 
-/** `pieces` are those of the cover before; gives those of `cover`. No row may be tied already. */
+/** `pieces` are those of the cover before; gives those of `cover`. `desk` is room to work in. No row may be tied already. */
 export function repairPieces(
   question: PlanQuestion,
   kept: KeptRuns,
   pieces: Pieces,
   cover: RepairedCover,
+  desk: OpenPieces[],
 ): Pieces {
   const pieced: PiecedStrands = {
     previous: kept.movedRuns(pieces.previous),
     roomBefore: kept.moved(pieces.roomBefore),
     costs: new Float64Array(question.tenths.knot.length),
   };
-  const desk: OpenPieces[] = [];
   for (const first of firstsOf(cover)) {
     for (let run = first; run !== -1; run = cover.next[run]!) {
       pieced.previous[run] = cover.previous[run]!;
