@@ -155,6 +155,7 @@ describe('the bundles', () => {
     expect(bundles?.cut).toHaveLength(1);
     await page.getByRole('banner').getByRole('button', { name: 'Close' }).click();
     await page.getByRole('button', { name: 'Open Drawn' }).click();
+    await page.getByRole('application').waitFor();
     await page.keyboard.press('Control+3');
     await isFullyPlanned(page);
     await turnTo(page, 'Bundles');
