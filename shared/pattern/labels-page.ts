@@ -5,8 +5,6 @@
 
 import { codeOf } from '../design/codes.ts';
 import type { Bundle, Bundles } from '../materials/bundles/bundles.ts';
-import { formatLength } from '../units/length.ts';
-import { counted } from './counted.ts';
 import { fitText, wrapText } from './faces/measure-text.ts';
 import { type FlowContext, newFlow, paragraph } from './flow.ts';
 import { drawSwatch } from './key.ts';
@@ -15,15 +13,17 @@ import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { labelsWords } from './words/labels-words.ts';
 
-export type LabelsContext = Pick<PatternContext, 'design' | 'units' | 'cellInks' | 'printer'> & FlowContext;
+export type LabelsContext = Pick<PatternContext, 'design' | 'figures' | 'cellInks' | 'printer'> & FlowContext;
 
 /** No page where nothing is cut. */
 export function labelsPages(context: LabelsContext, { bundles }: Bundles): Draft[] {
-  const flow = newFlow(context, 'Labels for bundles');
-  paragraph(flow, introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
+  const words = labelsWords[context.copy.language];
+  const flow = newFlow(context, words.title);
+  paragraph(flow, words.introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
   const width = flow.area.width / COLUMNS;
-  const labels = bundles.flatMap((bundle) => splitOverLabels(bundle, width - 2 * PADDING_MM));
+  const labels = bundles.flatMap((bundle) => splitOverLabels(bundle, context, width - 2 * PADDING_MM));
   labels.forEach((each, i) => {
     const column = i % COLUMNS;
     if (column === 0) {
@@ -34,9 +34,6 @@ export function labelsPages(context: LabelsContext, { bundles }: Bundles): Draft
   });
   return labels.length === 0 ? [] : flow.drafts();
 }
-
-const introduction =
-  'Cut the pieces of a label together, tie them into a bundle and hang the label on it. The numbers count the pieces of a yarn in the order in which they are attached.';
 
 const COLUMNS = 3;
 const HEIGHT_MM = 32;
@@ -61,7 +58,11 @@ interface Range {
 }
 
 /** As many pieces on each label as its lines of numbers hold, in the order of use. */
-function splitOverLabels({ yarn, cutMm, pieces }: Bundle, width: number): BundleLabel[] {
+function splitOverLabels(
+  { yarn, cutMm, pieces }: Bundle,
+  context: LabelsContext,
+  width: number,
+): BundleLabel[] {
   const labels: BundleLabel[] = [];
   for (const { number, row } of pieces) {
     const begun = labels.at(-1);
@@ -71,7 +72,8 @@ function splitOverLabels({ yarn, cutMm, pieces }: Bundle, width: number): Bundle
       ranges: withNumber(begun.ranges, number),
       rows: { from: begun.rows.from, to: row },
     };
-    if (longer && numberLines(longer, width).length <= NUMBER_LINES) labels[labels.length - 1] = longer;
+    if (longer && numberLines(longer, context, width).length <= NUMBER_LINES)
+      labels[labels.length - 1] = longer;
     else {
       const alone = { from: number, to: number };
       labels.push({ yarn, cutMm, count: 1, ranges: [alone], rows: { from: row, to: row } });
@@ -86,15 +88,19 @@ function withNumber(ranges: readonly Range[], number: number): Range[] {
   return [...ranges, { from: number, to: number }];
 }
 
-/** 'piece 2', '5 pieces: 1, 4–6, 9'. */
-function numberLines({ count, ranges }: BundleLabel, width: number): string[] {
+function numberLines(
+  { count, ranges }: BundleLabel,
+  { figures, copy }: LabelsContext,
+  width: number,
+): string[] {
+  const words = labelsWords[copy.language];
   const numbers = ranges.map(rangeText).join(', ');
-  const text = count === 1 ? `piece ${numbers}` : `${counted(count, 'piece')}: ${numbers}`;
+  const text = count === 1 ? words.piece(numbers) : words.pieces(figures.count(count), numbers);
   return wrapText(text, 'sans', SMALL_MM, width);
 }
 
 function drawLabel(bundle: BundleLabel, context: LabelsContext, x: number, y: number, width: number): Item[] {
-  const { design, units, cellInks, printer } = context;
+  const { design, figures, cellInks, printer, copy } = context;
   const left = x + PADDING_MM;
   const top = y + PADDING_MM;
   const room = width - 2 * PADDING_MM;
@@ -102,8 +108,8 @@ function drawLabel(bundle: BundleLabel, context: LabelsContext, x: number, y: nu
   const nameX = SWATCH_MM + 2;
   const { rows } = bundle;
   const lines = [
-    `${rows.from === rows.to ? 'row' : 'rows'} ${rangeText(rows)}`,
-    ...numberLines(bundle, room),
+    labelsWords[copy.language].rows(rangeText(rows), rows.from !== rows.to),
+    ...numberLines(bundle, context, room),
   ];
   return [
     { kind: 'box', x, y, width, height: HEIGHT_MM, stroke: inks.hair, strokeMm: ruleMm.thin },
@@ -113,7 +119,7 @@ function drawLabel(bundle: BundleLabel, context: LabelsContext, x: number, y: nu
       sizeMm: NAME_MM,
       role: 'paragraph',
     }),
-    label(left, top + 10.4, formatLength(bundle.cutMm, units, { enough: true }), { sizeMm: NAME_MM }),
+    label(left, top + 10.4, figures.enough.length(bundle.cutMm), { sizeMm: NAME_MM }),
     ...lines.map((line, i) => label(left, top + 14.8 + i * SMALL_MM * LEADING, line, { sizeMm: SMALL_MM })),
   ];
 }

@@ -1,8 +1,10 @@
-/** The labels of the bundles as a document of their own, for makers who cut before they begin. */
+/** The labels of the bundles as a document of their own, for makers who cut before they begin, in the language of the design's pattern. */
 import type { Design } from '../design/design.ts';
 import type { Bundles } from '../materials/bundles/bundles.ts';
 import type { Units } from '../units/units.ts';
 import { cellInks } from './cell-inks.ts';
+import { copyOf } from './copy.ts';
+import { figuresIn } from './figures.ts';
 import { labelsPages } from './labels-page.ts';
 import type { PatternDocument } from './page.ts';
 import { finishPage } from './page-foot.ts';
@@ -20,24 +22,23 @@ export interface LabelsInput {
 /** Without a page where no knot is tied. */
 export function layOutLabels({ design, bundles, paper, units }: LabelsInput): PatternDocument {
   const printer = newPrinter();
+  const { language } = copyOf(design);
   const context = {
     design,
-    units,
+    figures: figuresIn(units, language),
     printer,
     sheet: papers[paper],
     cellInks: cellInks(design.yarns),
     accent: inks.accent,
-    copy: { language: 'en' as const },
+    copy: { language },
   };
   const drafts = labelsPages(context, bundles);
   const title = printer.printable(design.title);
   return {
     title,
     author: printer.printable(design.designer),
-    language: 'en',
-    pages: drafts.map((draft, i) =>
-      finishPage(draft, { title, language: 'en', stamp: '' }, i + 1, drafts.length),
-    ),
+    language,
+    pages: drafts.map((draft, i) => finishPage(draft, { title, language, stamp: '' }, i + 1, drafts.length)),
     notices: [...printer.notices],
   };
 }

@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { limits } from '../../shared/design/limits.ts';
 import { newDesign } from '../../shared/design/new-design.ts';
+import { patternLanguages } from '../../shared/design/pattern-schema.ts';
 import type { Yarn } from '../../shared/design/schema.ts';
 import type { Bundle, Bundles } from '../../shared/materials/bundles/bundles.ts';
 import { layOutLabels } from '../../shared/pattern/lay-out-labels.ts';
@@ -34,8 +35,9 @@ const arbitraryLabels = fc
     }),
     paper: fc.constantFrom('a4' as const, 'letter' as const),
     units: fc.constantFrom('metric' as const, 'us' as const, 'both' as const),
+    language: fc.constantFrom(...patternLanguages),
   })
-  .map(({ names, bundles, paper, units }) => {
+  .map(({ names, bundles, paper, units, language }) => {
     const yarns = names.map(
       (name, i): Yarn => ({
         id: `y${i + 1}`,
@@ -63,7 +65,8 @@ const arbitraryLabels = fc
       totalMm: made.reduce((sum, { totalMm }) => sum + totalMm, 0),
       savedMm: 0,
     };
-    return { design: newDesign({ title: 'Labels', columns: 2, rows: 2, yarns }), bundles: all, paper, units };
+    const design = newDesign({ title: 'Labels', columns: 2, rows: 2, yarns });
+    return { design: { ...design, pattern: { copy: { language } } }, bundles: all, paper, units };
   });
 
 /** Half of the thin line around a label that stands at a margin. */
@@ -106,8 +109,10 @@ function numbersOn({ pages }: PatternDocument): number {
     items.flatMap((item) => (item.kind === 'text' ? [item.text] : [])),
   );
   return texts
-    .flatMap((text) => (/^piece \d+$/.test(text) ? '1' : (/^([\d,]+) pieces:/.exec(text)?.[1] ?? [])))
-    .reduce((sum, count) => sum + Number(count.replaceAll(',', '')), 0);
+    .flatMap((text) =>
+      /^(piece|Stück) \d+$/.test(text) ? '1' : (/^([\d,.]+) (pieces|Stücke):/.exec(text)?.[1] ?? []),
+    )
+    .reduce((sum, count) => sum + Number(count.replaceAll(/[,.]/g, '')), 0);
 }
 
 describe('labels', () => {

@@ -1,5 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../shared/chart/chart.ts';
+import type { Language } from '../../../shared/design/pattern-schema.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
 import { fittedPlan } from '../../../shared/materials/bundles/fitted-plan.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
@@ -14,9 +15,10 @@ const design = designFromLetters(['a--aaaaa-a', 'bbbbbbbbbb']);
 
 function labelled(
   bundles: Bundles,
-  { paper = 'a4', units = 'metric' }: { paper?: Paper; units?: Units } = {},
+  { paper = 'a4', units = 'metric', language }: { paper?: Paper; units?: Units; language?: Language } = {},
 ) {
-  const { pages } = layOutLabels({ design, bundles, paper, units });
+  const printed = language ? { ...design, pattern: { copy: { language } } } : design;
+  const { pages } = layOutLabels({ design: printed, bundles, paper, units });
   const texts = pages.map(({ items }) =>
     plainItems(items).flatMap((item) => (item.kind === 'text' && item.role !== 'foot' ? [item.text] : [])),
   );
@@ -62,6 +64,15 @@ describe('labels', () => {
 
   it('give lengths in the units of the maker, never too short', () => {
     expect(labelled(fittedBundles(), { units: 'us' }).texts[0]).toContain('14 in');
+  });
+
+  it('speak the language of the design’s pattern', () => {
+    const [texts] = labelled(fittedBundles(), { units: 'us', language: 'de' }).texts;
+    expect(texts!.slice(-12)).toEqual([
+      ...['Linen', '14 Zoll', 'Reihe 1', 'Stück 2'],
+      ...['Linen', '8 Zoll', 'Reihe 1', '2 Stücke: 1, 3'],
+      ...['Dusk', '21 3/4 Zoll', 'Reihe 2', 'Stück 1'],
+    ]);
   });
 
   it('write neighbouring numbers together', () => {
