@@ -157,8 +157,8 @@ function facts({ materials, units, figures, copy }: PatternContext, area: Area):
   const alike = units === 'metric' && width.endsWith(' cm') && height.endsWith(' cm');
   const list = [
     [words.size, `${alike ? width.slice(0, -3) : width} × ${height}`],
-    [words.cordsAndRows, `${materials.columns} × ${materials.rows}`],
-    [words.yarns, String(materials.yarns.length)],
+    [words.cordsAndRows, `${figures.count(materials.columns)} × ${figures.count(materials.rows)}`],
+    [words.yarns, figures.count(materials.yarns.length)],
     [words.time, words.about(figures.time(totals.seconds))],
   ] as const;
   // The size takes more room than the others.

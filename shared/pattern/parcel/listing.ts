@@ -3,16 +3,9 @@
  * pattern's own.
  */
 import type { Language } from '../../design/pattern-schema.ts';
-import { formatLength } from '../../units/length.ts';
-import { formatMass } from '../../units/mass.ts';
-import { formatThickness } from '../../units/thickness.ts';
-import { formatTime } from '../../units/time.ts';
-import { formatYarnLength } from '../../units/yarn-length.ts';
-import { grouped } from '../counted.ts';
+import { figuresIn } from '../figures.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import { listingWords } from '../words/listing-words.ts';
-
-const enough = { enough: true } as const;
 
 /** Letters of one tag, and tags in all: what shops commonly take (common practice, no source). */
 const TAG_CHARS = 20;
@@ -27,25 +20,27 @@ export interface ListingInput extends Pick<PatternInput, 'design' | 'materials' 
 export function listingText({ design, materials, units, language, files }: ListingInput): string {
   const words = listingWords[language];
   const { finished, totals, cords, dowel, gauge } = materials;
+  const told = figuresIn(units, language);
+  const { enough } = told;
   const figures = {
     title: design.title,
-    size: `${formatLength(finished.widthMm, units)} × ${formatLength(finished.knottedHeightMm, units)}`,
-    cords: grouped(materials.columns),
-    rows: grouped(materials.rows),
+    size: `${told.length(finished.widthMm)} × ${told.length(finished.knottedHeightMm)}`,
+    cords: told.count(materials.columns),
+    rows: told.count(materials.rows),
     yarns: materials.yarns.length,
-    knots: grouped(totals.knots),
-    time: formatTime(totals.seconds),
+    knots: told.count(totals.knots),
+    time: told.time(totals.seconds),
   };
   const needs = [
     ...materials.yarns.map(({ name, withMarginMm, massG, cutMm }) =>
       words.yarn(
         name,
-        formatYarnLength(withMarginMm, units, enough),
-        formatMass(cutMm > 0 ? (massG * withMarginMm) / cutMm : 0, units, enough),
+        enough.yarnLength(withMarginMm),
+        enough.mass(cutMm > 0 ? (massG * withMarginMm) / cutMm : 0),
       ),
     ),
-    words.cord(formatThickness(cords.diameterMm, units), formatYarnLength(cords.totalMm, units, enough)),
-    words.dowel(formatThickness(dowel.diameterMm, units), formatLength(dowel.minLengthMm, units, enough)),
+    words.cord(told.thickness(cords.diameterMm), enough.yarnLength(cords.totalMm)),
+    words.dowel(told.thickness(dowel.diameterMm), enough.length(dowel.minLengthMm)),
     words.tools,
   ];
   const { skill = '', terms = words.terms, welcome = '' } = design.pattern?.texts ?? {};
@@ -59,7 +54,7 @@ export function listingText({ design, materials, units, language, files }: Listi
     listed(words.heads.inside, words.inside),
     listed(words.heads.needs, needs),
     listed(words.heads.figures, [
-      ...words.figures(figures, grouped(totals.pieces), grouped(totals.looseEnds)),
+      ...words.figures(figures, told.count(totals.pieces), told.count(totals.looseEnds)),
       gauge.source === 'measured' ? words.measured : words.estimated,
     ]),
     skill && `${words.heads.skill}\n${skill}`,

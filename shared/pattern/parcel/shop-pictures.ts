@@ -9,9 +9,8 @@ import { drawOnItsWall, wallColor } from '../../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../../design/codes.ts';
 import type { Language } from '../../design/pattern-schema.ts';
 import { fringeMm } from '../../gauge/fringe.ts';
-import { formatLength } from '../../units/length.ts';
-import { formatTime } from '../../units/time.ts';
 import { fitText, wrapText } from '../faces/measure-text.ts';
+import { figuresIn } from '../figures.ts';
 import { label } from '../label.ts';
 import type { Item, Page } from '../page.ts';
 import type { Area } from '../papers.ts';
@@ -71,14 +70,15 @@ function shownHanging(
   const { finished, totals, yarns } = materials;
   const ground = colors[codeOf(design.ground)] ?? inks.linen;
   const hanging = { chart, geometry, colors, cordColor: COTTON };
+  const figures = figuresIn(units, language);
   return {
     title: printer.printable(design.title, 'serif-bold'),
     byline: printer.printable(design.designer),
     facts: parcelWords[language].facts({
-      size: `${formatLength(finished.widthMm, units)} × ${formatLength(finished.heightWithFringeMm, units)}`,
-      cords: chart.columns,
-      rows: chart.rows,
-      time: formatTime(totals.seconds),
+      size: `${figures.length(finished.widthMm)} × ${figures.length(finished.heightWithFringeMm)}`,
+      cords: figures.count(chart.columns),
+      rows: figures.count(chart.rows),
+      time: figures.time(totals.seconds),
     }),
     wall: wallColor(ground),
     geometry,

@@ -2,8 +2,8 @@
 import { codeOf } from '../../design/codes.ts';
 import { type AlikePair, alikePairs } from '../../yarn/alike-pairs.ts';
 import { placesOf } from '../../yarn/touching.ts';
-import { counted } from '../counted.ts';
 import type { PatternInput } from '../pattern-input.ts';
+import { counted } from './counted.ts';
 import type { Finding, Place } from './finding.ts';
 
 export function aboutColours({ design, chart }: Pick<PatternInput, 'design' | 'chart'>): Finding[] {

@@ -9,11 +9,11 @@ interface ParcelWords {
   /** Of the folder or archive: 'Moth at the window, for sale'. */
   readonly parcel: (title: string) => string;
   readonly listing: string;
-  /** Beside the hanging in a picture for the shop, a line each. */
+  /** Beside the hanging in a picture for the shop, a line each. Figures come as they are shown. */
   readonly facts: (figures: {
     readonly size: string;
-    readonly cords: number;
-    readonly rows: number;
+    readonly cords: string;
+    readonly rows: string;
     readonly time: string;
   }) => readonly string[];
   readonly pictures: Readonly<Record<'square' | 'upright' | 'wide' | 'close' | 'pages', string>>;

@@ -59,6 +59,14 @@ describe('the listing', () => {
     expect(listing({ design: { ...design, pattern: { texts: { terms: '' } } } })).not.toContain('Terms');
   });
 
+  it('writes figures as its language does', () => {
+    const knots = materials.totals.knots;
+    expect(listing({ language: 'de' })).toContain(`${knots.toLocaleString('de')} Knoten`);
+    expect(listing({ language: 'de' })).toMatch(/\d,\d cm/);
+    expect(listing({ language: 'de' })).not.toMatch(/\d\.\d (cm|m|g|kg)\b/);
+    expect(listing({ language: 'de', units: 'us' })).toContain(' Zoll');
+  });
+
   it('says which figures are estimates', () => {
     expect(listing()).toContain('estimates');
   });
