@@ -4,16 +4,8 @@ import { describe, expect, it } from 'vitest';
 import { type Crossing, crossingsOf } from '../../shared/pattern/knots/crossings.ts';
 import { curveThrough, directionAt, type Point, pointAt } from '../../shared/pattern/knots/curve.ts';
 import { drawStrands } from '../../shared/pattern/knots/draw-strands.ts';
-import {
-  attaching,
-  carrying,
-  changing,
-  joining,
-  mounting,
-  theKnot,
-  turning,
-  tyingOff,
-} from '../../shared/pattern/knots/knot-steps.ts';
+import { knotLessons } from '../../shared/pattern/knots/knot-lessons.ts';
+import { foldLaidOver } from '../../shared/pattern/knots/larks-head.ts';
 import { mirrored } from '../../shared/pattern/knots/mirrored.ts';
 import type { Strand, Waypoint } from '../../shared/pattern/knots/strand.ts';
 import type { PathItem, PathStep } from '../../shared/pattern/page.ts';
@@ -49,9 +41,9 @@ const arbitraryStrands: fc.Arbitrary<Strand[]> = fc
     })),
   );
 
-const lessonPictures = [mounting, theKnot, attaching, carrying, changing, joining, turning, tyingOff]
-  .flatMap((lesson) => [...lesson('right').steps, ...lesson('left').steps])
-  .map(({ picture }) => picture);
+const lessonPictures = (['right', 'left'] as const)
+  .flatMap((towards) => Object.values(knotLessons('en', towards, 'right')))
+  .flatMap(({ steps }) => steps.map(({ picture }) => picture));
 
 /** Strokes as broad as a strand: no gaps of paper, no plies. */
 const BROAD_MM = 1.5;
@@ -139,7 +131,7 @@ describe('a drawing of strands', () => {
   });
 
   it('would be caught with what goes behind drawn last', () => {
-    const { strands } = lessonPictures[1]!;
+    const { strands } = foldLaidOver;
     expect(wronglyDrawn(strands, drawStrands(strands).reverse()).length).toBeGreaterThan(0);
   });
 

@@ -1,21 +1,14 @@
-/** A picture of a step as items at its place on the page. */
-import { label } from '../label.ts';
-import type { PathStep, PlainItem } from '../page.ts';
-import { inks, sizes } from '../style.ts';
+/** The strands of a picture as items at its place on the page. */
+import type { PathItem, PathStep } from '../page.ts';
 import { drawStrands } from './draw-strands.ts';
 import type { Picture } from './picture.ts';
 
 /** `middleX` and `top` are where the picture's x = 0 and y = 0 come to stand, in mm on the page. */
-export function drawPicture({ strands, words = [] }: Picture, middleX: number, top: number): PlainItem[] {
-  return [
-    ...drawStrands(strands).map((item) => ({
-      ...item,
-      steps: item.steps.map((step) => moved(step, middleX, top)),
-    })),
-    ...words.map(({ x, y, text, align }) =>
-      label(middleX + x, top + y, text, { sizeMm: sizes.small, color: inks.soft, align }),
-    ),
-  ];
+export function drawPicture({ strands }: Picture, middleX: number, top: number): PathItem[] {
+  return drawStrands(strands).map((item) => ({
+    ...item,
+    steps: item.steps.map((step) => moved(step, middleX, top)),
+  }));
 }
 
 function moved(step: PathStep, x: number, y: number): PathStep {

@@ -47,6 +47,10 @@ export const layingBehind: Picture = {
       to: 'moves',
     },
   ],
+  words: [
+    { x: 3.4, y: 31.6, word: 'holding-hand', align: 'left' },
+    { x: EDGE_MM, y: 9.6, word: 'turning-hand', align: 'right' },
+  ],
 };
 
 export const firstTurn: Picture = {

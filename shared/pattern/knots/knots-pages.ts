@@ -10,77 +10,86 @@ import type { Item, PlainItem } from '../page.ts';
 import type { Draft } from '../page-foot.ts';
 import type { PatternContext } from '../pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes } from '../style.ts';
+import { knotsWords, type Side } from '../words/knots-words.ts';
 import { drawPicture } from './draw-picture.ts';
-import {
-  attaching,
-  carrying,
-  changing,
-  joining,
-  type KnotLesson,
-  type KnotStep,
-  legend,
-  mounting,
-  type Towards,
-  theKnot,
-  turning,
-  tyingOff,
-} from './knot-steps.ts';
-import { PICTURE_MM } from './picture.ts';
+import { type Hand, type KnotLesson, type KnotStep, knotLessons, waysOf } from './knot-lessons.ts';
+import { type DrawnWord, PICTURE_MM } from './picture.ts';
 
 const GAP_MM = 5;
 
-/** Below a line of drawings, before the next. */
-const AFTER_MM = 6;
+/** Between two lines of drawings, at most: what a page has left is shared out among them. */
+const MOST_BETWEEN_MM = 9;
+const OFF_FOOT_MM = 2;
 
 export function knotsPages(context: PatternContext): Draft[] {
-  const { chart } = context;
-  const towards: Towards = chart.startCorner === 'top-left' ? 'right' : 'left';
-  const back: Towards = towards === 'right' ? 'left' : 'right';
-  const flow = newFlow(context, 'The knots explained');
-  paragraph(
-    flow,
-    `Seen from the front. Row 1 of this pattern goes to the ${towards}, and the drawings follow it. A row that goes to the ${back} is tied the same way, in a mirror.`,
-    { width: flow.area.width * 0.9, after: 5 },
-  );
-  line(flow, 4, [mounting(towards), legend()]);
-  line(flow, 4, [theKnot(towards)]);
-  line(flow, 4, [theKnot(back)]);
+  const { chart, copy } = context;
+  const towards: Side = chart.startCorner === 'top-left' ? 'right' : 'left';
+  const hand: Hand = copy.leftHanded ? 'left' : 'right';
+  const words = knotsWords[copy.language];
+  const ways = waysOf(towards, hand);
+  const lessons = knotLessons(copy.language, towards, hand);
+  const back = knotLessons(copy.language, ways.from, hand);
+  const flow = newFlow(context, words.title);
+  const { width } = flow.area;
+  const drawn = words.drawn(ways);
+  paragraph(flow, words.introduction(ways), { width: width * 0.9, after: 5 });
+  linesOf(flow, drawn, 4, [[lessons.mounting, lessons.legend], [lessons.knot], [back.knot]]);
   flow.nextPage();
-  line(flow, 3, [attaching(towards), carrying(towards)]);
-  line(flow, 3, [changing(towards)]);
-  line(flow, 3, [joining(towards), turning(towards)]);
-  line(flow, 3, [tyingOff(towards)]);
+  linesOf(flow, drawn, 3, [
+    [lessons.attaching, lessons.carrying],
+    [lessons.changing],
+    [lessons.joining, lessons.turning],
+    [lessons.tyingOff],
+  ]);
   return flow.drafts();
 }
 
-/** Lessons side by side in columns, a drawing to each. */
-function line(flow: Flow, columns: 3 | 4, lessons: readonly KnotLesson[]): void {
-  const { x, width } = flow.area;
-  const column = (width - GAP_MM * (columns - 1)) / columns;
+type DrawnWords = Readonly<Record<DrawnWord, string>>;
+
+/** Lessons side by side in columns, a drawing to each, and in lines down to the foot of the page. */
+function linesOf(
+  flow: Flow,
+  drawn: DrawnWords,
+  columns: number,
+  lines: readonly (readonly KnotLesson[])[],
+): void {
+  const { area } = flow;
+  const column = (area.width - GAP_MM * (columns - 1)) / columns;
+  const heights = lines.map((lessons) => heightOf(lessons, column));
+  const left =
+    area.y + area.height - OFF_FOOT_MM - flow.y - heights.reduce((sum, heightMm) => sum + heightMm, 0);
+  // In whole tenths, so that the last bits of fractions don't push the last line to the next page.
+  const share = Math.floor((left / (lines.length - 1)) * 10) / 10;
+  const between = Math.min(Math.max(share, 0), MOST_BETWEEN_MM);
+  lines.forEach((lessons, i) => {
+    flow.need(heights[i]!);
+    drawLine(flow, drawn, column, lessons);
+    flow.y += heights[i]! + between;
+  });
+}
+
+function heightOf(lessons: readonly KnotLesson[], column: number): number {
   const sentences = lessons.flatMap(({ steps }) => steps.map(({ sentence }) => wrapped(sentence, column)));
   const textMm = Math.max(...sentences.map(({ length }) => length)) * sizes.note * LEADING;
-  const heightMm = HEAD_MM + PICTURE_MM + TEXT_FROM_MM + textMm;
-  flow.need(heightMm);
+  return HEAD_MM + PICTURE_MM + TEXT_FROM_MM + textMm;
+}
+
+function drawLine(flow: Flow, drawn: DrawnWords, column: number, lessons: readonly KnotLesson[]): void {
   let at = 0;
   for (const { title, steps } of lessons) {
-    const left = x + at * (column + GAP_MM);
+    const left = flow.area.x + at * (column + GAP_MM);
     flow.put(...headOf(title, left, left + steps.length * (column + GAP_MM) - GAP_MM, flow.y));
     steps.forEach((step, i) => {
-      flow.put(
-        ...stepOf(step, steps.length > 1 ? String(i + 1) : '', flow.accent, {
-          x: left + i * (column + GAP_MM),
-          y: flow.y + HEAD_MM,
-          width: column,
-        }),
-      );
+      const number = steps.length > 1 ? String(i + 1) : '';
+      const place = { x: left + i * (column + GAP_MM), y: flow.y + HEAD_MM, width: column };
+      flow.put(...stepOf(step, drawn, number, flow.accent, place));
     });
     at += steps.length;
   }
-  flow.y += heightMm + AFTER_MM;
 }
 
 /** From a lesson's top to its drawings, and from these to their sentences. */
-const HEAD_MM = 9.6;
+const HEAD_MM = 9.2;
 const TEXT_FROM_MM = 1.6;
 
 function headOf(title: string, left: number, right: number, top: number): Item[] {
@@ -108,11 +117,18 @@ function wrapped(sentence: string, column: number): string[] {
 /** The drawing, and below it its number and sentence. A step that is the only one has no number. */
 function stepOf(
   { picture, sentence, alt }: KnotStep,
+  drawn: DrawnWords,
   number: string,
   accent: string,
   { x, y, width }: { x: number; y: number; width: number },
 ): Item[] {
-  const items: PlainItem[] = drawPicture(picture, x + width / 2, y);
+  const middle = x + width / 2;
+  const items: PlainItem[] = [
+    ...drawPicture(picture, middle, y),
+    ...(picture.words ?? []).map(({ word, align, ...at }) =>
+      label(middle + at.x, y + at.y, drawn[word], { sizeMm: sizes.small, color: inks.soft, align }),
+    ),
+  ];
   const from = y + PICTURE_MM + TEXT_FROM_MM;
   return [
     { kind: 'figure', alt, items },

@@ -26,9 +26,9 @@ export const whatIsDrawn: Picture = {
     sample('yarn', 29, { to: 'moves' }),
   ],
   words: [
-    { x: NAMES_X, y: 5.9, text: 'cord', align: 'left' },
-    { x: NAMES_X, y: 13.9, text: 'yarn', align: 'left' },
-    { x: NAMES_X, y: 21.9, text: 'another yarn', align: 'left' },
-    { x: NAMES_X, y: 29.9, text: 'the end in your hand', align: 'left' },
+    { x: NAMES_X, y: 5.9, word: 'cord', align: 'left' },
+    { x: NAMES_X, y: 13.9, word: 'yarn', align: 'left' },
+    { x: NAMES_X, y: 21.9, word: 'another-yarn', align: 'left' },
+    { x: NAMES_X, y: 29.9, word: 'end-in-hand', align: 'left' },
   ],
 };

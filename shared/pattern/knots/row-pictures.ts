@@ -1,7 +1,7 @@
 /** What happens between knots in a row that goes right: a strand begins, changes, is carried, and is joined. */
 import { behind, cordAt, tightKnot } from './half-hitches.ts';
 import { mirrored } from './mirrored.ts';
-import type { Picture, PictureWord } from './picture.ts';
+import type { DrawnWord, Picture, PictureWord } from './picture.ts';
 import type { Material, Strand } from './strand.ts';
 
 /** Four cords side by side, counted from 1 in the row's direction. They end above the words. */
@@ -36,8 +36,8 @@ function knotsGoingBack(material: Material, places: readonly number[]): Strand[]
   );
 }
 
-function below(x: number, text: string): PictureWord {
-  return { x, y: CORDS_END_MM + 3.6, text, align: 'center' };
+function below(x: number, word: DrawnWord): PictureWord {
+  return { x, y: CORDS_END_MM + 3.6, word, align: 'center' };
 }
 
 /** Between two cords, where tails and parked yarns hang, counted from 0. */
@@ -193,7 +193,7 @@ export const oldPieceEnds: Picture = {
       { to: 'cut' },
     ),
   ],
-  words: [below(gapsX[2], 'old tail')],
+  words: [below(gapsX[2], 'old-tail')],
 };
 
 export const freshPieceGoesOn: Picture = {
@@ -223,7 +223,7 @@ export const freshPieceGoesOn: Picture = {
       { from: 'cut' },
     ),
   ],
-  words: [below(gapsX[2], 'old tail'), below(gapsX[0], 'fresh tail')],
+  words: [below(gapsX[2], 'old-tail'), below(gapsX[0], 'fresh-tail')],
 };
 
 /** At the end of a row that goes right: the last two knots, and the first of the next row below the last. */

@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
+import { patternLanguages } from '../../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import type { FigureItem, Page } from '../../../../shared/pattern/page.ts';
@@ -16,7 +17,7 @@ function knotPages(rest: Partial<Design> = {}, paper: Paper = 'a4'): Page[] {
   if (!plan.ok) throw new Error(plan.problem.sentence);
   const materials = materialsOf(design, chart, plan.value);
   const { pages } = layOutPattern({ design, chart, plan: plan.value, materials, paper, units: 'metric' });
-  return pages.filter(({ title }) => title.startsWith('The knots explained'));
+  return pages.filter(({ part }) => part === 'knots');
 }
 
 function figures(pages: readonly Page[]): FigureItem[] {
@@ -30,8 +31,14 @@ function headings(pages: readonly Page[]): string[] {
 }
 
 describe('the knots explained', () => {
-  it.each(['a4', 'letter'] as const)('take two pages of %s', (paper) => {
-    expect(knotPages({}, paper)).toHaveLength(2);
+  it.each(
+    (['a4', 'letter'] as const).flatMap((paper) =>
+      patternLanguages.flatMap((language) =>
+        [false, true].map((leftHanded) => ({ paper, language, leftHanded })),
+      ),
+    ),
+  )('take two pages of $paper in $language, left-handed: $leftHanded', ({ paper, ...copy }) => {
+    expect(knotPages({ pattern: { copy } }, paper)).toHaveLength(2);
   });
 
   it('explain first the knot of a row that goes where row 1 goes', () => {
@@ -48,8 +55,19 @@ describe('the knots explained', () => {
     for (const alt of alts) expect(alt.length).toBeGreaterThan(30);
   });
 
-  it.each(['a4', 'letter'] as const)('have no drawing over another or over words, on %s', (paper) => {
-    for (const page of knotPages({}, paper)) {
+  it('begin with which hand holds the cord', () => {
+    const introduction = (leftHanded: boolean) =>
+      knotPages({ pattern: { copy: { leftHanded } } })[0]!
+        .items.flatMap((item) => (item.kind === 'text' ? [item.text] : []))
+        .join(' ');
+    expect(introduction(false)).toContain('your left hand holds the cord taut');
+    expect(introduction(true)).toContain('your right hand holds the cord taut');
+  });
+
+  it.each(
+    (['a4', 'letter'] as const).flatMap((paper) => patternLanguages.map((language) => ({ paper, language }))),
+  )('have no drawing over another or over words, on $paper in $language', ({ paper, language }) => {
+    for (const page of knotPages({ pattern: { copy: { language } } }, paper)) {
       const places = page.items
         .filter(({ kind }) => kind === 'figure' || kind === 'text')
         .map((item) => ({ item, at: itemBounds(item) }));

@@ -4,23 +4,14 @@
  * threads are in the Encyclopedia of Needlework, chapter XI.
  */
 import { describe, expect, it } from 'vitest';
+import { type Language, patternLanguages } from '../../../../shared/design/pattern-schema.ts';
 import {
   drawnTight,
   firstTurn,
   layingBehind,
   secondTurn,
 } from '../../../../shared/pattern/knots/half-hitches.ts';
-import {
-  attaching,
-  carrying,
-  changing,
-  joining,
-  mounting,
-  type Towards,
-  theKnot,
-  turning,
-  tyingOff,
-} from '../../../../shared/pattern/knots/knot-steps.ts';
+import { type Hand, type KnotLesson, knotLessons } from '../../../../shared/pattern/knots/knot-lessons.ts';
 import {
   endsThroughFold,
   foldLaidOver,
@@ -145,28 +136,60 @@ describe('a row', () => {
   });
 });
 
-describe('the drawings of a row that goes left', () => {
-  const lessons = (towards: Towards) =>
-    [mounting, theKnot, attaching, carrying, changing, joining, turning, tyingOff].flatMap(
-      (lesson) => lesson(towards).steps,
-    );
+const stepsOf = (language: Language, towards: Hand, hand: Hand) =>
+  Object.values(knotLessons(language, towards, hand)).flatMap(({ steps }) => steps);
 
-  it('are those of a row that goes right, in a mirror', () => {
-    expect(lessons('left').map(({ picture }) => picture)).toEqual(
-      lessons('right').map(({ picture }) => mirrored(picture)),
-    );
+describe('the drawings of a row that goes left', () => {
+  it('are those of a row that goes right, in a mirror, but for the legend', () => {
+    const { legend, ...left } = knotLessons('en', 'left', 'right');
+    const { legend: sameLegend, ...right } = knotLessons('en', 'right', 'right');
+    const picturesOf = (lessons: object) =>
+      Object.values<KnotLesson>({ ...lessons }).flatMap(({ steps }) => steps.map(({ picture }) => picture));
+    expect(picturesOf(left)).toEqual(picturesOf(right).map(mirrored));
+    expect(legend).toEqual(sameLegend);
   });
 
   it('keep what goes over and under', () => {
     expect(waysOf(mirrored(secondTurn), 'yarn')).toEqual(waysOf(secondTurn, 'yarn'));
   });
+});
 
-  it('are told with the other side', () => {
-    const told = (towards: Towards) =>
-      lessons(towards)
-        .flatMap(({ sentence, alt }) => [sentence, alt])
-        .join(' ');
-    const sides: Record<string, string> = { left: 'right', right: 'left' };
-    expect(told('left')).toBe(told('right').replaceAll(/\b(left|right)\b/g, (side) => sides[side]!));
+describe.each(patternLanguages)('the words of the knots, in %s', (language) => {
+  const told = (towards: Hand, hand: Hand) =>
+    stepsOf(language, towards, hand).flatMap(({ sentence, alt }) => [sentence, alt]);
+  const otherSides: Readonly<Record<string, string>> = {
+    left: 'right',
+    right: 'left',
+    link: 'recht',
+    recht: 'link',
+  };
+  const mirroredWords = (text: string) =>
+    text.replaceAll(/\b(left|right|link(?=e|s)|recht(?=e|s))/g, (side) => otherSides[side]!);
+
+  it('tell the other side and the other hand for a left-handed maker whose rows begin at the right', () => {
+    expect(told('left', 'left')).toEqual(told('right', 'right').map(mirroredWords));
+  });
+
+  it('say which hand holds the cord where a knot begins, where a strand is attached and where a row turns', () => {
+    const differing = (lesson: keyof ReturnType<typeof knotLessons>) => {
+      const sentences = (hand: Hand) =>
+        knotLessons(language, 'right', hand)[lesson].steps.map(({ sentence }) => sentence);
+      const left = sentences('left');
+      return sentences('right').flatMap((sentence, i) => (sentence === left[i] ? [] : [i + 1]));
+    };
+    expect(differing('mounting')).toEqual([1]);
+    expect(differing('knot')).toEqual([1]);
+    expect(differing('attaching')).toEqual([1]);
+    expect(differing('turning')).toEqual([1]);
+    expect(differing('joining')).toEqual([]);
+  });
+});
+
+describe('a right-handed maker', () => {
+  it('holds the cord in the left hand, whichever way the row goes', () => {
+    for (const towards of ['right', 'left'] as const) {
+      const { sentence } = knotLessons('en', towards, 'right').knot.steps[0]!;
+      expect(sentence).toContain('taut in your left hand');
+    }
   });
 });
