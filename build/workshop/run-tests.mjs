@@ -67,17 +67,25 @@ export async function runTests(words) {
     (part) => !(fast && part.browser) && (filter.length === 0 || part.isTestRun || part.isNeeded),
   );
   const sum = { passed: 0, failed: 0, skipped: 0 };
+  /** @type {string[]} */
   const lines = [];
   let testsRun = 0;
+  /** @param {Part} part */
+  const run = async (part) => {
+    const partBegan = performance.now();
+    console.log(`\n== ${part.name}`);
+    const tally = await runSafely(part, filter);
+    for (const key of /** @type {const} */ (['passed', 'failed', 'skipped'])) sum[key] += tally[key];
+    if (part.isTestRun) testsRun += tally.passed + tally.failed;
+    lines.push(`${part.name.padEnd(26)}${inWords(tally).padEnd(40)}${secondsSince(partBegan)}`);
+  };
   if (await isSetUp()) {
-    for (const part of chosen) {
-      console.log(`\n== ${part.name}`);
-      const partBegan = performance.now();
-      const tally = await runSafely(part, filter);
-      for (const key of /** @type {const} */ (['passed', 'failed', 'skipped'])) sum[key] += tally[key];
-      if (part.isTestRun) testsRun += tally.passed + tally.failed;
-      lines.push(`${part.name.padEnd(26)}${inWords(tally).padEnd(40)}${secondsSince(partBegan)}`);
-    }
+    await twoAtATime(
+      chosen.filter((part) => !part.isTestRun),
+      run,
+    );
+    // Each of these takes all that the machine has.
+    for (const part of chosen.filter(({ isTestRun }) => isTestRun)) await run(part);
     if (filter.length > 0 && testsRun === 0) {
       console.error(`No test file has ${filter.join(' or ')} in its path.`);
       sum.failed += 1;
@@ -88,6 +96,18 @@ export async function runTests(words) {
   console.log(`\n${[...lines, `all parts took ${secondsSince(began)}`].join('\n')}\n`);
   process.exitCode = sum.failed > 0 ? 1 : 0;
   console.log(inWords(sum));
+}
+
+/**
+ * @param {readonly Part[]} some
+ * @param {(part: Part) => Promise<void>} run
+ */
+async function twoAtATime(some, run) {
+  const waiting = [...some];
+  const hand = async () => {
+    for (let part = waiting.shift(); part; part = waiting.shift()) await run(part);
+  };
+  await Promise.all([hand(), hand()]);
 }
 
 async function isSetUp() {
@@ -129,7 +149,7 @@ function check(name, faultOf) {
     run: async () => {
       const fault = await faultOf();
       if (fault === undefined) return { passed: 1, failed: 0, skipped: 0 };
-      console.error(fault);
+      console.error(`\n== ${name}\n${fault}`);
       return { passed: 0, failed: 1, skipped: 0 };
     },
   };
