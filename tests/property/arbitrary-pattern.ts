@@ -48,6 +48,8 @@ export const arbitraryPattern: fc.Arbitrary<PatternCase> = fc
     fringe: fc.constantFrom('straight' as const, 'v' as const, 'inverted-v' as const, 'curve' as const),
     fringeMm: fc.integer({ min: 0, max: 600 }),
     language: fc.constantFrom(...patternLanguages),
+    rowsForm: fc.constantFrom('long' as const, 'compact' as const),
+    fitted: fc.boolean(),
     everyPart: fc.boolean(),
     paper: fc.constantFrom('a4' as const, 'letter' as const),
     units: fc.constantFrom('metric' as const, 'us' as const, 'both' as const),
@@ -78,7 +80,11 @@ export const arbitraryPattern: fc.Arbitrary<PatternCase> = fc
       design: {
         ...design,
         fringe: { shape: each.fringe, longMm: each.fringeMm, shortMm: each.fringeMm / 3 },
-        pattern: { copy: { language: each.language }, ...(each.everyPart && { parts: [...patternParts] }) },
+        pattern: {
+          copy: { language: each.language, rowsForm: each.rowsForm },
+          ...(each.everyPart && { parts: [...patternParts] }),
+        },
+        bundles: { fitted: each.fitted },
         swatches: [{ widthMm: each.pitch * 10, cords: 10, heightMm: each.rowHeight * 10, rows: 10 }],
         tying: { ...design.tying, workingLengthMm: 9000 },
         layers: [{ ...design.layers[1]!, rows: cells }],
