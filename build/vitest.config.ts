@@ -11,6 +11,7 @@ const timeoutsMs = { unit: 20_000, reference: 20_000, property: 120_000, contrac
  * takes more than some seconds by itself, and together they take most of the time.
  */
 const slowTests = [
+  'tests/unit/{faces,symbols}.test.ts',
   'tests/unit/cli/**',
   'tests/unit/design/{limits,hostile-files}.test.ts',
   'tests/unit/renderer/planning/pattern-maker.test.ts',
@@ -18,7 +19,7 @@ const slowTests = [
   'tests/unit/services/safekeeping/kills.test.ts',
   'tests/unit/workshop/{set-up,run-tests,electron-runtime}.test.ts',
   'tests/property/{damaged-files,damaged-patterns,design-edits,undo-redo}.test.ts',
-  'tests/property/{pattern-pages,printed-charts,written-rows,layers,steps,cost,touching}.test.ts',
+  'tests/property/{pattern-pages,printed-charts,written-rows,layers,steps,cost,touching,swatches,knot-drawings}.test.ts',
   'tests/property/tying-{plan,planner,pins,tied-rows,repair}.test.ts',
   'tests/reference/{tying-pieces,tying-cover,text-widths}.test.ts',
   'tests/contract/{browser-host,designs,papers,parcel,kept}.test.ts',
