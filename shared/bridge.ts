@@ -224,12 +224,12 @@ export const bridge = {
     }),
   ),
 
-  /** A picture to lie under a chart: upright, at most 1600 pixels a side and 2 MiB; PNG where it has transparency. */
+  /** A picture to lie under a chart or to stand on a cover: upright, at most 1600 pixels a side and 2 MiB; PNG where it has transparency. */
   'reference.take': call(
     z.strictObject({ picture: handle }),
     z.strictObject({
       name: referenceSchema.shape.name,
-      mediaType: referenceSchema.shape.mediaType,
+      mediaType: z.enum(['image/png', 'image/jpeg']),
       bytes,
       widthPx: z.number(),
       heightPx: z.number(),

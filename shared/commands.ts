@@ -14,6 +14,7 @@ export type Menu =
   | 'chart'
   | 'symmetry'
   | 'plan'
+  | 'publish'
   | 'go'
   | 'help';
 
@@ -29,6 +30,7 @@ export const menuLabels: Readonly<Record<Menu, string>> = {
   chart: 'Chart',
   symmetry: 'Symmetry',
   plan: 'Plan',
+  publish: 'Publish',
   go: 'Go',
   help: 'Help',
 };
@@ -43,8 +45,8 @@ export interface Command {
   readonly macKeys?: readonly string[];
   /** A letter that works on the chart. */
   readonly letter?: string;
-  /** 'design': only while a design is open. 'draw', 'plan': only on the screen of that name. */
-  readonly needs?: 'design' | 'draw' | 'plan';
+  /** 'design': only while a design is open. 'draw', 'plan', 'publish': only on the screen of that name. */
+  readonly needs?: 'design' | 'draw' | 'plan' | 'publish';
   /** The page hears of it by the platform's own event, so that it works in text too: no key is listened to. */
   readonly isNative?: boolean;
   /** A rule above this entry in the system's menu. */
@@ -315,6 +317,31 @@ export const commands = [
   { id: 'make-swatch', label: 'Make me a swatch…', menu: 'plan', needs: 'plan' },
   { id: 'full-plan', label: 'Make the full plan', menu: 'plan', needs: 'plan', ruleAbove: true },
   { id: 'stop-plan', label: 'Stop the full plan', menu: 'plan', needs: 'plan' },
+
+  { id: 'part-up', label: 'Move this part up', menu: 'publish', needs: 'publish' },
+  { id: 'part-down', label: 'Move this part down', menu: 'publish', needs: 'publish' },
+  { id: 'leave-out-part', label: 'Leave this part out', menu: 'publish', needs: 'publish' },
+  { id: 'usual-parts', label: 'The usual parts', menu: 'publish', needs: 'publish' },
+  { id: 'left-hand', label: 'For the left hand', menu: 'publish', needs: 'publish', ruleAbove: true },
+  { id: 'large-print', label: 'Large print', menu: 'publish', needs: 'publish' },
+  { id: 'rows-beside', label: 'Rows written beside the chart', menu: 'publish', needs: 'publish' },
+  {
+    id: 'cover-photograph',
+    label: 'A photograph for the cover…',
+    menu: 'publish',
+    needs: 'publish',
+    ruleAbove: true,
+  },
+  { id: 'cover-drawn', label: 'The drawn hanging on the cover', menu: 'publish', needs: 'publish' },
+  {
+    id: 'publish-edition',
+    label: 'Publish an edition…',
+    menu: 'publish',
+    needs: 'publish',
+    ruleAbove: true,
+  },
+  { id: 'full-pages', label: 'Pages of the full plan', menu: 'publish', needs: 'publish', ruleAbove: true },
+  { id: 'stop-pages', label: 'Stay with the quick plan’s pages', menu: 'publish', needs: 'publish' },
 
   { id: 'go-shelf', label: 'Shelf', menu: 'go', keys: ['Mod+1'] },
   { id: 'go-draw', label: 'Draw', menu: 'go', keys: ['Mod+2'], needs: 'design' },

@@ -114,20 +114,22 @@ export class PatternMaker {
         return;
       case 'sheet':
         this.#number = question.number;
-        await this.#turnTo(question.sheet, question.pattern);
+        await this.#turnTo(question);
         return;
       case 'stop':
         this.#turn++;
     }
   }
 
-  async #turnTo(sheet: PatternSheet, pattern: Design['pattern']): Promise<void> {
+  async #turnTo({ number, sheet, pattern }: Extract<PatternQuestion, { kind: 'sheet' }>): Promise<void> {
     this.#sheet = sheet;
     if (!this.#given) return;
     this.#given = { ...this.#given, design: composedBy(this.#given.design, pattern) };
-    const planned = this.#planned;
-    if (planned?.leftHanded !== sheet.copy.leftHanded) return this.#make();
-    this.#planned = { ...planned, design: composedBy(planned.design, pattern) };
+    if (this.#planned?.leftHanded !== sheet.copy.leftHanded) return this.#make();
+    // Hundreds of pages take a while: of what is written letter by letter only the last is laid out.
+    await this.#pause();
+    if (this.#number !== number || !this.#planned) return;
+    this.#planned = { ...this.#planned, design: composedBy(this.#planned.design, pattern) };
     this.#layOut(this.#planned);
   }
 

@@ -14,7 +14,7 @@ export function CopyPanel() {
   if (!design) return null;
   const copy = copyOf(design);
   return (
-    <details open>
+    <details open data-fold="copy">
       <summary>How it is printed</summary>
       <Choices
         label="Paper"

@@ -1,9 +1,6 @@
 /** What the cover shows: the hanging as it is drawn, or the maker's own photograph. */
-import { base64Lines } from '../bridge/base64.ts';
-import { fileToOpen } from '../flows/places.ts';
-import { host } from '../host.ts';
-import { tellProblem } from '../shell/notices.tsx';
 import { useStudio } from '../store/use-studio.ts';
+import { choosePhotograph } from './choose-photograph.ts';
 import { setCover } from './pattern-deeds.ts';
 
 export function CoverPanel() {
@@ -26,14 +23,4 @@ export function CoverPanel() {
       </div>
     </details>
   );
-}
-
-async function choosePhotograph(): Promise<void> {
-  const place = await fileToOpen('picture');
-  if (!place) return;
-  const taken = await host().call('reference.take', { picture: place.handle });
-  if (!taken.ok) return tellProblem(taken.problem.sentence);
-  const { mediaType, bytes, widthPx, heightPx } = taken.value;
-  if (mediaType === 'image/webp') return;
-  setCover({ mediaType, widthPx, heightPx, picture: base64Lines(bytes) });
 }

@@ -1,17 +1,12 @@
 /** The editions that were published, what changed since the last one, and errata. */
-import { type ReactNode, useMemo, useState } from 'react';
-import { limits } from '../../shared/design/limits.ts';
+import { useMemo } from 'react';
 import type { Edition } from '../../shared/design/schema.ts';
 import { type Change, changesSince } from '../../shared/pattern/editions/changes-since.ts';
-import { addErratum, fieldsOf, publishEdition } from '../../shared/pattern/editions/edition.ts';
+import { fieldsOf } from '../../shared/pattern/editions/edition.ts';
 import { editionWords } from '../../shared/pattern/words/edition-words.ts';
-import { ask } from '../shell/dialogs.tsx';
-import { TextArea } from '../shell/fields.tsx';
-import { tell, tellProblem } from '../shell/notices.tsx';
-import { change } from '../store/changing.ts';
-import { studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
-import { patternView, usePattern } from './pattern-view.ts';
+import { publishNext, writeErratum } from './edition-deeds.tsx';
+import { usePattern } from './pattern-view.ts';
 
 const words = editionWords.en;
 
@@ -43,7 +38,7 @@ export function EditionsPanel() {
           )}
         </section>
       )}
-      <button type="button" aria-disabled={!isFull} onClick={() => (isFull ? publish() : tell(waits))}>
+      <button type="button" aria-disabled={!isFull} onClick={publishNext}>
         Publish {last ? 'the next' : 'the first'} edition…
       </button>
       <ol className="publish-editions" reversed>
@@ -54,9 +49,6 @@ export function EditionsPanel() {
     </details>
   );
 }
-
-const waits =
-  'An edition is published with the full plan for the design’s own hand: wait until it is made, or switch the hand back.';
 
 function useChanges(): readonly Change[] {
   const design = useStudio((state) => state.open?.design);
@@ -88,66 +80,5 @@ function EditionEntry({ number, date, note, errata }: Edition) {
         Add an erratum…
       </button>
     </li>
-  );
-}
-
-async function publish(): Promise<void> {
-  const note = await askForText('Publish an edition', 'What is new in it', 'Publish');
-  const { open } = studio.getState();
-  const { plan } = patternView.getState();
-  if (note === null || !open || !plan) return;
-  const edit = publishEdition(open.design, open.chart, plan, { date: today(), note });
-  if (!edit.ok) return tellProblem(edit.problem.sentence);
-  change('Publish an edition', edit.value);
-}
-
-async function writeErratum(number: number): Promise<void> {
-  const text = await askForText(`Erratum of edition ${number}`, 'What is wrong, and what is right', 'Add');
-  const { open } = studio.getState();
-  if (!text || !open) return;
-  const edit = addErratum(open.design, number, { date: today(), text });
-  if (!edit.ok) return tellProblem(edit.problem.sentence);
-  change('Add an erratum', edit.value);
-}
-
-/** The day where the maker is. */
-function today(): string {
-  const now = new Date();
-  const two = (value: number) => String(value).padStart(2, '0');
-  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
-}
-
-function askForText(title: string, label: string, answer: string): Promise<string | null> {
-  return ask<string>({
-    label: title,
-    body: (done) => <TextSheet title={title} label={label} answer={answer} done={done} />,
-  });
-}
-
-interface TextSheetProps {
-  readonly title: string;
-  readonly label: string;
-  readonly answer: string;
-  readonly done: (text: string) => void;
-}
-
-function TextSheet({ title, label, answer, done }: TextSheetProps): ReactNode {
-  const [text, setText] = useState('');
-  return (
-    <form
-      className="sheet"
-      onSubmit={(event) => {
-        event.preventDefault();
-        done(text.trim());
-      }}
-    >
-      <h2>{title}</h2>
-      <TextArea label={label} value={text} max={limits.stringChars} hint="" onChange={setText} />
-      <div className="answers">
-        <button type="submit" className="main">
-          {answer}
-        </button>
-      </div>
-    </form>
   );
 }

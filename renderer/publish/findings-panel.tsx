@@ -5,7 +5,8 @@ import { showLeaf } from '../plan/leaves/leaves.ts';
 import { studio } from '../store/studio.ts';
 import { editImprint } from './imprint-dialog.tsx';
 import { usePattern } from './pattern-view.ts';
-import { showPage } from './show-part.ts';
+import { goToPage } from './show-page.ts';
+import { unfold } from './unfold.ts';
 
 export function FindingsPanel() {
   const findings = usePattern((view) => view.findings);
@@ -46,7 +47,7 @@ function FindingEntry({ weight, sentence, mend, place }: Finding) {
 function goTo(place: Place): void {
   switch (place.on) {
     case 'page':
-      showPage(place.page);
+      goToPage(place.page);
       return;
     case 'cell':
       studio.setState({ screen: 'draw' });
@@ -66,18 +67,10 @@ const settingWays: Readonly<Record<Extract<Place, { on: 'setting' }>['setting'],
   },
   title: () => focusIn('.publish-parts'),
   parts: () => focusIn('.publish-parts'),
-  terms: () => openDetails('Texts'),
-  copy: () => openDetails('How it is printed'),
+  terms: () => unfold('texts', '[data-text="terms"] textarea')?.focus(),
+  copy: () => unfold('copy')?.querySelector('summary')?.focus(),
 };
 
 function focusIn(selector: string): void {
   document.querySelector<HTMLElement>(`${selector} input`)?.focus();
-}
-
-function openDetails(summary: string): void {
-  for (const each of document.querySelectorAll<HTMLDetailsElement>('.publish aside details')) {
-    if (each.querySelector('summary')?.textContent !== summary) continue;
-    each.open = true;
-    each.querySelector<HTMLElement>('summary')?.focus();
-  }
 }

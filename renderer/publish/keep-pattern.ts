@@ -25,7 +25,7 @@ export function keepPattern(): PatternKeeper {
     if (!open) return;
     number++;
     tell({ kind: 'pattern', number, ...planned(open), sheet: sheetNow(open) });
-    patternView.setState({ effort: 'quick', progress: 0 });
+    patternView.setState({ effort: 'quick', progress: 0, isBehind: true });
   };
 
   worker.addEventListener('message', ({ data }: MessageEvent<PatternAnswer>) => {
@@ -37,6 +37,7 @@ export function keepPattern(): PatternKeeper {
     if (!open) return;
     number++;
     tell({ kind: 'sheet', number, pattern: open.design.pattern, sheet: sheetNow(open) });
+    patternView.setState({ isBehind: true });
   };
   const unsubscribe = [
     studio.subscribe(({ open, settings }, before) => {
@@ -100,6 +101,7 @@ function taken(answer: PatternAnswer, { progress }: PatternView): Partial<Patter
         findings,
         plan,
         firstTexts,
+        isBehind: false,
         problem: '',
         progress: effort === 'full' ? null : progress,
       };
@@ -108,6 +110,6 @@ function taken(answer: PatternAnswer, { progress }: PatternView): Partial<Patter
       // It may have been on its way when planning was stopped.
       return progress === null ? {} : { progress: answer.done };
     case 'problem':
-      return { document: null, problem: answer.sentence, progress: null };
+      return { document: null, isBehind: false, problem: answer.sentence, progress: null };
   }
 }

@@ -6,18 +6,19 @@ import { useRef } from 'react';
 import type { PatternPart } from '../../shared/design/pattern-schema.ts';
 import { useListDrag } from '../draw/list-drag.ts';
 import { useStudio } from '../store/use-studio.ts';
+import { choosePart } from './choose-part.ts';
 import { partNames } from './part-words.ts';
 import { movePart, partsLeftOut, partsPrinted, printPart, usualParts } from './pattern-deeds.ts';
 import { usePattern } from './pattern-view.ts';
-import { showPart } from './show-part.ts';
 
 export function PartsPanel() {
   const pattern = useStudio((state) => state.open?.design.pattern);
   const pages = usePattern((view) => view.document?.pages);
+  const chosen = usePattern((view) => view.chosen);
   const list = useRef<HTMLUListElement>(null);
   const printed = partsPrinted(pattern);
   const leftOut = partsLeftOut(pattern);
-  const { markOf, press } = useListDrag(list, '.publish-grip', (part: PatternPart, gap) => {
+  const { markOf, press, isDragEnd } = useListDrag(list, '.publish-grip', (part: PatternPart, gap) => {
     const from = printed.indexOf(part);
     if (from >= 0) movePart(part, gap > from ? gap - 1 : gap);
   });
@@ -46,7 +47,8 @@ export function PartsPanel() {
               type="button"
               className="publish-part publish-grip"
               onPointerDown={(event) => press(event, part)}
-              onClick={() => showPart(part)}
+              aria-current={part === chosen}
+              onClick={() => !isDragEnd() && choosePart(part)}
               title="Show its pages; drag, or Alt with an arrow, to move it"
             >
               <span>{partNames[part]}</span>

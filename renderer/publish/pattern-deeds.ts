@@ -43,8 +43,8 @@ export function movePart(part: PatternPart, to: number): void {
 }
 
 export function usualParts(): void {
-  const { parts: _, ...rest } = now() ?? {};
-  setPattern('Print the usual parts', rest);
+  const { parts: before, ...rest } = now() ?? {};
+  if (before) setPattern('Print the usual parts', rest);
 }
 
 export function changeCopy<K extends keyof CopySettings>(
@@ -70,7 +70,8 @@ export function writeText(name: TextName, text: string | undefined): void {
 }
 
 export function setCover(cover: PatternSettings['cover']): void {
-  const { cover: _, ...rest } = now() ?? {};
+  const { cover: before, ...rest } = now() ?? {};
+  if (!cover && !before) return;
   setPattern(cover ? 'Put a photograph on the cover' : 'Take the photograph off the cover', {
     ...rest,
     ...(cover && { cover }),

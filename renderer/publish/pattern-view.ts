@@ -3,6 +3,7 @@
  */
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
+import type { PatternPart } from '../../shared/design/pattern-schema.ts';
 import type { PatternDocument } from '../../shared/pattern/page.ts';
 import type { Finding } from '../../shared/pattern/preflight/finding.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
@@ -16,12 +17,16 @@ export interface PatternView {
   readonly effort: PatternEffort;
   /** Share of the full plan that is done; null while none is being made. */
   readonly progress: number | null;
+  /** The pages are not yet those of what was asked for last. */
+  readonly isBehind: boolean;
   /** What would disappoint a buyer; null until the first pages are laid out. */
   readonly findings: readonly Finding[] | null;
   /** The full plan of the design's own hand; null while it is not there. */
   readonly plan: Plan | null;
   /** The texts that a designer may write anew, as they are first written; null until the first pages are laid out. */
   readonly firstTexts: Readonly<Record<TextName, string>> | null;
+  /** The part that was chosen last: commands move and leave out this one. */
+  readonly chosen: PatternPart | null;
   /** For whom this copy is printed; empty: for nobody by name. It is no part of the design. */
   readonly preparedFor: string;
   /** Puts the design into the PDF that is saved. */
@@ -34,9 +39,11 @@ const noPages: PatternView = {
   document: null,
   effort: 'quick',
   progress: null,
+  isBehind: false,
   findings: null,
   plan: null,
   firstTexts: null,
+  chosen: null,
   preparedFor: '',
   attachDesign: false,
   problem: '',

@@ -2,11 +2,9 @@
  * Publish: the parts of the pattern at the left, its pages as they will be printed, and at the right how they are printed, what they
  * say, who publishes them, and the ways to take them away.
  */
-import { useEffect, useRef, useState } from 'react';
-import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
-import type { Page } from '../../shared/pattern/page.ts';
+import { useEffect, useState } from 'react';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
-import { ask } from '../shell/dialogs.tsx';
+import { handleCommands } from '../shell/command-bus.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { CopyPanel } from './copy-panel.tsx';
 import { CoverPanel } from './cover-panel.tsx';
@@ -15,10 +13,12 @@ import { FindingsPanel } from './findings-panel.tsx';
 import { editImprint } from './imprint-dialog.tsx';
 import { useImprint } from './imprint-state.ts';
 import { keepPattern, type PatternKeeper } from './keep-pattern.ts';
+import { PagesPanel } from './pages-panel.tsx';
 import { PagesProgress } from './pages-progress.tsx';
 import { savePapers } from './papers-dialog.tsx';
 import { PartsPanel } from './parts-panel.tsx';
 import { patternView, usePattern } from './pattern-view.ts';
+import { publishCommands } from './publish-commands.ts';
 import { saveForSale } from './sale-dialog.tsx';
 import { TextsPanel } from './texts-panel.tsx';
 import './publish.css';
@@ -30,45 +30,21 @@ export function PublishScreen() {
 
 function Pattern() {
   const [keeper, setKeeper] = useState<PatternKeeper | null>(null);
-  const problem = usePattern((view) => view.problem);
   useEffect(() => {
     const made = keepPattern();
     setKeeper(made);
-    return () => made.forget();
+    const forget = handleCommands(publishCommands(made));
+    return () => {
+      forget();
+      made.forget();
+    };
   }, []);
-  if (problem) return <p className="sheet fault">{problem}</p>;
   return (
     <div className="publish">
       <PartsPanel />
-      <Pages />
+      <PagesPanel />
       <PatternSide keeper={keeper} />
     </div>
-  );
-}
-
-function Pages() {
-  const pages = usePattern((view) => view.document?.pages);
-  const isQuick = usePattern((view) => view.effort === 'quick');
-  const isBusy = usePattern((view) => view.progress !== null);
-  return (
-    <ol className="pages" aria-label="Pages" aria-busy={isBusy}>
-      {numbered(pages ?? []).map(({ page, number }) => (
-        <li key={number}>
-          <button
-            type="button"
-            data-page={number}
-            aria-label={`Show page ${number} large: ${page.title}`}
-            onClick={() => enlarge(page)}
-          >
-            <PagePreview page={page} pxPerMm={previewPxPerMm} />
-          </button>
-          <p className="quiet">
-            {number} · {page.title}
-            {isQuick && ' · quick plan'}
-          </p>
-        </li>
-      ))}
-    </ol>
   );
 }
 
@@ -130,84 +106,5 @@ function ImprintLine() {
       </button>
       <p className="hint one-line">{named || 'Nobody is named yet.'}</p>
     </>
-  );
-}
-
-function numbered(pages: readonly Page[]): { page: Page; number: number }[] {
-  return pages.map((page, i) => ({ page, number: i + 1 }));
-}
-
-/** The families that the studio's style sheet loads. */
-const faces: CanvasFaces = {
-  sans: { family: 'Noto Sans', weight: 400 },
-  'sans-bold': { family: 'Noto Sans', weight: 600 },
-  serif: { family: 'Noto Serif', weight: 400 },
-  'serif-bold': { family: 'Noto Serif', weight: 600 },
-  symbols: { family: 'Larkrow Symbols', weight: 400 },
-};
-
-const previewPxPerMm = 1.42;
-
-async function enlarge(page: Page): Promise<void> {
-  await ask<true>({
-    label: page.title,
-    wide: true,
-    body: (answer) => (
-      <div className="sheet large-page">
-        <div className="answers">
-          <h2 className="one-line">{page.title}</h2>
-          <button type="button" data-first onClick={() => answer(true)}>
-            Close
-          </button>
-        </div>
-        <PagePreview page={page} pxPerMm={Math.min(4.4, 900 / page.widthMm)} />
-      </div>
-    ),
-  });
-}
-
-/** Drawn only once it comes into sight: a pattern may have a hundred pages. */
-function PagePreview({ page, pxPerMm }: { page: Page; pxPerMm: number }) {
-  const canvas = useRef<HTMLCanvasElement>(null);
-  const [seen, setSeen] = useState(false);
-  useEffect(() => {
-    const watcher = new IntersectionObserver(
-      (entries) => entries.some((each) => each.isIntersecting) && setSeen(true),
-      {
-        rootMargin: '400px',
-      },
-    );
-    if (canvas.current) watcher.observe(canvas.current);
-    return () => watcher.disconnect();
-  }, []);
-  useEffect(() => {
-    if (!seen) return;
-    let current = true;
-    facesLoaded().then(() => {
-      const context = canvas.current?.getContext('2d');
-      if (!current || !canvas.current || !context) return;
-      const scale = pxPerMm * Math.max(1, window.devicePixelRatio);
-      canvas.current.width = page.widthMm * scale;
-      canvas.current.height = page.heightMm * scale;
-      drawOnCanvas(context, page, scale, faces);
-    });
-    return () => {
-      current = false;
-    };
-  }, [page, seen, pxPerMm]);
-  return (
-    <canvas
-      ref={canvas}
-      role="img"
-      aria-label={page.title}
-      style={{ width: page.widthMm * pxPerMm, height: page.heightMm * pxPerMm }}
-    />
-  );
-}
-
-/** A canvas does not wait for fonts as text does, so they are asked for before a page is drawn. */
-function facesLoaded(): Promise<unknown> {
-  return Promise.all(
-    Object.values(faces).map(({ family, weight }) => document.fonts.load(`${weight} 10px "${family}"`)),
   );
 }

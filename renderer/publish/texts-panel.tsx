@@ -3,32 +3,21 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { limits } from '../../shared/design/limits.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { type TextName, writeText } from './pattern-deeds.ts';
+import { type PatternText, patternTexts } from './pattern-texts.ts';
 import { usePattern } from './pattern-view.ts';
-
-const texts: readonly { readonly name: TextName; readonly label: string; readonly hint: string }[] = [
-  { name: 'welcome', label: 'Welcome', hint: 'Greets the buyer, and says what the picture is about.' },
-  { name: 'skill', label: 'Skill', hint: 'What a maker should know already.' },
-  {
-    name: 'terms',
-    label: 'Terms of use',
-    hint: 'What a buyer may do with the pattern, and with what is made by it.',
-  },
-  { name: 'notes', label: 'Notes on the materials', hint: 'From you to the maker, on the materials page.' },
-  { name: 'finishing', label: 'Finishing', hint: 'Instead of the usual steps.' },
-];
 
 export function TextsPanel() {
   return (
-    <details>
+    <details data-fold="texts">
       <summary>Texts</summary>
-      {texts.map((text) => (
+      {patternTexts.map((text) => (
         <WrittenText key={text.name} {...text} />
       ))}
     </details>
   );
 }
 
-function WrittenText({ name, label, hint }: (typeof texts)[number]) {
+function WrittenText({ name, part, label, hint }: PatternText) {
   const id = useId();
   const kept = useStudio((state) => state.open?.design.pattern?.texts?.[name]);
   const first = usePattern((view) => view.firstTexts?.[name] ?? '');
@@ -49,7 +38,7 @@ function WrittenText({ name, label, hint }: (typeof texts)[number]) {
   // A text that is being written when the panel goes away is kept as well.
   useEffect(() => () => onLeaving.current(), []);
   return (
-    <div className="field whole">
+    <div className="field whole" data-text={name} data-part={part}>
       <label htmlFor={id}>{label}</label>
       <textarea
         id={id}

@@ -1,11 +1,12 @@
 /**
  * The parts of the screen, which F6 goes round by the platforms' convention for panes: the tags, the bar above, what
- * stands beside the chart, the chart, the tools, and whatever lies over the chart at the moment.
+ * stands beside the chart, the chart, the tools, whatever lies over the chart at the moment, and a pattern's pages.
  */
 const parts = [
   '.tags',
   '.topbar',
   '.screen aside',
+  '.screen .pages',
   '.screen [role="application"]',
   '.screen .leaf-choice',
   '.screen .plan-leaf',

@@ -7,6 +7,11 @@ import { canRun } from './command-bus.ts';
 export function whyNotRun({ id, needs }: Command & { readonly id: CommandId }): string {
   if (canRun(id)) return '';
   if (needs && !studio.getState().open) return 'open a design first';
-  if (needs === 'draw') return 'on the Draw screen';
-  return needs === 'plan' ? 'on the Plan screen' : 'not here';
+  return (needs && places[needs]) ?? 'not here';
 }
+
+const places: Readonly<Partial<Record<NonNullable<Command['needs']>, string>>> = {
+  draw: 'on the Draw screen',
+  plan: 'on the Plan screen',
+  publish: 'on the Publish screen',
+};

@@ -4,30 +4,9 @@ import { join } from 'node:path';
 import { unzipSync } from 'fflate';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
-import { designFromLetters } from '../notation.ts';
-import { drawing } from './drawing.ts';
 import { seriousFindings } from './findings.ts';
+import { captions, parts, publishing } from './publishing.ts';
 import { readPdf } from './read-pdf.ts';
-
-const design = designFromLetters(['aabbaabb', 'abbaabba', 'bbaabbaa', 'aabbaabb'], {
-  title: 'Reeds',
-  designer: 'Ada Fenn',
-});
-
-async function publishing(view: Parameters<typeof drawing>[1] = {}) {
-  const studio = await drawing(design, view);
-  await studio.page.getByRole('button', { name: 'Publish' }).click();
-  await studio.page.getByText('The pages as they will be printed.').waitFor();
-  return studio;
-}
-
-const parts = (page: Page) =>
-  page
-    .getByRole('list', { name: 'Parts in printing order' })
-    .locator('.publish-part > span:first-child')
-    .allTextContents();
-
-const captions = (page: Page) => page.getByRole('list', { name: 'Pages' }).locator('p').allTextContents();
 
 async function saveIn(page: Page, button: string, name: string): Promise<void> {
   await page.getByRole('button', { name: button }).click();
@@ -167,7 +146,11 @@ describe('a pattern is composed', () => {
 describe('with all that Publish shows unfolded', () => {
   it.each([
     ['light', 1280, 800],
+    ['dark', 1280, 800],
+    ['light', 1024, 700],
     ['dark', 1024, 700],
+    ['light', 1920, 1080],
+    ['dark', 1920, 1080],
   ] as const)('nothing serious is found in the %s theme, at %i x %i', async (colorScheme, width, height) => {
     const { page } = await publishing({ colorScheme, width, height });
     for (const summary of ['Before it is sold', 'Cover', 'Texts', 'Editions']) await unfold(page, summary);

@@ -104,6 +104,17 @@ describe('a pattern that is made in a worker', () => {
     expect(answers).toMatchObject([{ effort: 'full', document: printed({ ...moth, pattern }, a4) }]);
   });
 
+  it('is laid out once where a name is written faster than its pages', async () => {
+    const { maker, answers } = await answersTo(asked(1, moth));
+    answers.length = 0;
+    const named = (preparedFor: string): PatternSheet => ({ ...a4, copy: { ...a4.copy, preparedFor } });
+    const letters = ['W', 'Wa', 'Wan'].map((name, i) =>
+      maker.hear({ kind: 'sheet', number: 2 + i, pattern: undefined, sheet: named(name) }),
+    );
+    await Promise.all(letters);
+    expect(answers).toMatchObject([{ number: 4, document: printed(moth, named('Wan')) }]);
+  });
+
   it('is planned anew for the other hand, whose rows begin at the other side', async () => {
     const { maker, answers } = await answersTo(asked(1, moth));
     answers.length = 0;

@@ -1,0 +1,34 @@
+/** The texts of a pattern that its designer can write anew. */
+import type { PatternPart } from '../../shared/design/pattern-schema.ts';
+import type { TextName } from './pattern-deeds.ts';
+
+export interface PatternText {
+  readonly name: TextName;
+  /** Where it is printed. */
+  readonly part: PatternPart;
+  readonly label: string;
+  readonly hint: string;
+}
+
+export const patternTexts: readonly PatternText[] = [
+  {
+    name: 'welcome',
+    part: 'welcome',
+    label: 'Welcome',
+    hint: 'Greets the buyer, and says what the picture is about.',
+  },
+  { name: 'skill', part: 'welcome', label: 'Skill', hint: 'What a maker should know already.' },
+  {
+    name: 'terms',
+    part: 'welcome',
+    label: 'Terms of use',
+    hint: 'What a buyer may do with the pattern, and with what is made by it.',
+  },
+  {
+    name: 'notes',
+    part: 'materials',
+    label: 'Notes on the materials',
+    hint: 'From you to the maker, on the materials page.',
+  },
+  { name: 'finishing', part: 'finishing', label: 'Finishing', hint: 'Instead of the usual steps.' },
+];

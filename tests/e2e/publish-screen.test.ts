@@ -1,0 +1,172 @@
+/** Getting about on Publish: by pointer, by keys and by commands; its pages, and a photograph for the cover. */
+import { join } from 'node:path';
+import type { Page } from 'playwright-core';
+import sharp from 'sharp';
+import { describe, expect, it } from 'vitest';
+import { type Command, commands } from '../../shared/commands.ts';
+import { mottledDesign } from '../bench/parts/mottled-design.ts';
+import { drag, drawing } from './drawing.ts';
+import { seriousFindings } from './findings.ts';
+import { captions, parts, publishing, settled } from './publishing.ts';
+import { runLabelled } from './run-command.ts';
+
+const part = (page: Page, name: string) =>
+  page
+    .getByRole('list', { name: 'Parts in printing order' })
+    .getByRole('button', { name, exact: false })
+    .first();
+
+const focused = (page: Page) =>
+  page.evaluate(
+    () => document.activeElement?.getAttribute('aria-label') ?? document.activeElement?.textContent,
+  );
+
+async function middleOf(page: Page, name: string) {
+  const { x, y, width, height } = (await part(page, name).boundingBox())!;
+  return { x: x + width / 3, y: y + height / 2 };
+}
+
+describe('a part of the pattern', () => {
+  it('is dragged to another place, which chooses nothing, and stays where Escape stops it', async () => {
+    const { page } = await publishing();
+    const before = await parts(page);
+    const from = await middleOf(page, 'Materials');
+    const cover = await middleOf(page, 'Cover');
+    await drag(page, from, { x: cover.x, y: cover.y - 14 });
+    const dragged = ['Materials', ...before.filter((each) => each !== 'Materials')];
+    expect(await parts(page)).toEqual(dragged);
+    expect(await page.locator('.publish-grip[aria-current="true"]').count()).toBe(0);
+    await page.mouse.move(cover.x, cover.y);
+    await page.mouse.down();
+    await page.mouse.move(from.x, from.y + 80, { steps: 3 });
+    await page.keyboard.press('Escape');
+    await page.mouse.up();
+    expect(await parts(page)).toEqual(dragged);
+    await page.keyboard.press('Control+Z');
+    expect(await parts(page)).toEqual(before);
+  });
+
+  it('keeps the focus while Alt and the arrows take it down and up again', async () => {
+    const { page } = await publishing();
+    const before = await parts(page);
+    await part(page, 'Cover').focus();
+    for (const key of ['Alt+ArrowDown', 'Alt+ArrowDown', 'Alt+ArrowUp']) await page.keyboard.press(key);
+    expect(await parts(page)).toEqual([before[1], 'Cover', ...before.slice(2)]);
+    expect(await focused(page)).toContain('Cover');
+  });
+
+  it('shows its pages and its texts when it is chosen, and commands are about it', async () => {
+    const { page } = await publishing();
+    const before = await parts(page);
+    await part(page, 'Finishing').click();
+    await expect.poll(() => page.getByLabel('Finishing', { exact: true }).isVisible()).toBe(true);
+    const seen = page.locator('.publish-page h3', { hasText: 'Finishing' });
+    const box = (await seen.boundingBox())!;
+    expect(box.y).toBeGreaterThan(0);
+    expect(box.y).toBeLessThan(800);
+    await runLabelled(page, 'Move this part up');
+    const at = before.indexOf('Finishing');
+    expect((await parts(page)).indexOf('Finishing')).toBe(at - 1);
+    await runLabelled(page, 'Leave this part out');
+    expect(await parts(page)).not.toContain('Finishing');
+    await runLabelled(page, 'Move this part down');
+    await page.getByText('Choose a part that is printed first', { exact: false }).waitFor();
+    await runLabelled(page, 'The usual parts');
+    expect(await parts(page)).toEqual(before);
+  });
+});
+
+describe('the commands of Publish', () => {
+  it('can all be run, and none fails', async () => {
+    const { page, errors, logged } = await publishing();
+    const all: readonly Command[] = commands;
+    for (const { id, label } of all.filter(({ needs }) => needs === 'publish')) {
+      await runLabelled(page, label);
+      // Whatever is asked is let go of.
+      for (let i = 0; i < 2; i++) await page.keyboard.press('Escape');
+      expect(errors, id).toEqual([]);
+      expect(await page.getByRole('dialog').count(), id).toBe(0);
+    }
+    await settled(page);
+    expect(logged).toEqual([]);
+  });
+});
+
+describe('the pages', () => {
+  it('are reached with F6, gone through with arrows, and shown large one after the other', async () => {
+    const { page } = await publishing();
+    await part(page, 'Cover').focus();
+    await page.keyboard.press('F6');
+    expect(await focused(page)).toBe('Show page 1 large: Cover');
+    await page.keyboard.press('ArrowRight');
+    await page.keyboard.press('Enter');
+    const large = page.getByRole('dialog');
+    await large.getByRole('heading', { name: /^2 · / }).waitFor();
+    await page.keyboard.press('ArrowRight');
+    await large.getByRole('heading', { name: /^3 · / }).waitFor();
+    expect(await seriousFindings(page)).toEqual([]);
+    await large.getByRole('button', { name: 'Page before' }).click();
+    await large.getByRole('heading', { name: /^2 · / }).waitFor();
+    await page.keyboard.press('Escape');
+    expect(await focused(page)).toMatch(/^Show page 2 large/);
+  });
+
+  it('are hundreds at times: said so, drawn only near what is in sight, and soon laid out in another way', async () => {
+    const { page, errors } = await drawing(mottledDesign(200, 300));
+    await page.getByRole('button', { name: 'Publish' }).click();
+    await settled(page);
+    const count = (await captions(page)).length;
+    expect(count).toBeGreaterThan(60);
+    await page.getByText(`The pattern has ${count} pages.`, { exact: false }).waitFor();
+    await part(page, 'Cautions and care').click();
+    const drawn = () =>
+      page
+        .locator('.publish-page canvas')
+        .evaluateAll((all) => all.filter((canvas) => (canvas as HTMLCanvasElement).width > 0).length);
+    await expect.poll(drawn).toBeGreaterThan(0);
+    expect(await drawn()).toBeLessThan(count / 2);
+    await page.getByLabel('Prepared for').pressSequentially('Wanda Reet');
+    await page.getByRole('radio', { name: 'Deutsch' }).check();
+    await expect.poll(async () => (await captions(page)).join(' ')).toContain('Willkommen');
+    await settled(page);
+    expect(errors).toEqual([]);
+  });
+});
+
+describe('the cover', () => {
+  it('shows the maker’s own photograph, kept in the design, until the drawn hanging comes back', async () => {
+    const { page, folder, savedDesign } = await publishing();
+    await sharp({ create: { width: 90, height: 120, channels: 3, background: '#2244aa' } })
+      .jpeg()
+      .toFile(join(folder, 'Hung.jpg'));
+    await runLabelled(page, 'A photograph for the cover…');
+    await page.getByRole('button', { name: 'Folders', exact: true }).click();
+    await page.getByRole('button', { name: 'Pictures and patterns' }).click();
+    await page.getByRole('button', { name: 'Hung.jpg' }).click();
+    await page.getByRole('button', { name: 'Open', exact: true }).click();
+    await page.getByText('The cover shows your photograph.').waitFor({ state: 'attached' });
+    await expect.poll(() => middleOfCover(page)).toEqual([34, 68, 170]);
+    expect((await savedDesign()).pattern?.cover).toMatchObject({
+      mediaType: 'image/jpeg',
+      widthPx: 90,
+      heightPx: 120,
+    });
+    await runLabelled(page, 'The drawn hanging on the cover');
+    expect((await savedDesign()).pattern?.cover).toBeUndefined();
+    await expect.poll(() => middleOfCover(page)).not.toEqual([34, 68, 170]);
+  });
+});
+
+/** Red, green and blue, as JPEG keeps them to a few steps: rounded to the photograph's own where they are near. */
+function middleOfCover(page: Page): Promise<number[]> {
+  return page
+    .locator('[data-page="1"] canvas')
+    .evaluate((canvas: HTMLCanvasElement) => {
+      const pixel = canvas.getContext('2d')!.getImageData(canvas.width / 2, canvas.height / 2, 1, 1).data;
+      return [...pixel.slice(0, 3)];
+    })
+    .then((color) => {
+      const blue = [34, 68, 170];
+      return color.every((part, i) => Math.abs(part - blue[i]!) <= 4) ? blue : color;
+    });
+}
