@@ -3,8 +3,9 @@
  * function; drawing the pages is another's work.
  */
 
-import { type PatternPart, patternParts } from '../design/pattern-schema.ts';
+import type { PatternPart } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
+import { chosenParts } from './chosen-parts.ts';
 import type { PatternDocument } from './page.ts';
 import { type Draft, finishPage } from './page-foot.ts';
 import { parts } from './parts.ts';
@@ -18,7 +19,7 @@ export function layOutPattern(input: PatternInput): PatternDocument {
   const { design, materials } = input;
   const context = patternContext(input);
   const { printer } = context;
-  const laidOut = layOutParts(context, partsOf(design));
+  const laidOut = layOutParts(context, chosenParts(design));
   const drafts = laidOut.flatMap(({ drafts }) => drafts);
   const title = printer.printable(design.title);
   const foot = { title, language: context.copy.language, stamp: stampOf(context) };
@@ -40,11 +41,6 @@ function stampOf({ copy, edition, printer }: PatternContext): string {
     ...(edition ? [editionWords[language].name(edition.number, edition.date)] : []),
     ...(preparedFor ? [footWords[language].preparedFor(printer.printable(preparedFor))] : []),
   ].join(' · ');
-}
-
-/** The parts that the design asks for, or the usual ones. */
-function partsOf({ pattern }: PatternInput['design']): readonly PatternPart[] {
-  return pattern?.parts ?? patternParts.filter((part) => parts[part]?.usual);
 }
 
 interface LaidOut {

@@ -58,6 +58,30 @@ describe.each(bothHosts)('everything for selling a pattern in $name', ({ start }
     expect(readdirSync(join(host.given, saved.fileName))).toHaveLength(saved.files);
   });
 
+  it('has a folder for each pack where there is more than one, with a listing that names its own copies', async () => {
+    const host = await start();
+    const { handle } = await givenFolder(host);
+    const wishes = { ...args, languages: ['en', 'de'] as const, bothHands: true };
+    const saved = await value(host, 'parcel.save', {
+      ...wishes,
+      languages: [...wishes.languages],
+      as: 'folder',
+      target: handle,
+    });
+    const whole = join(host.given, saved.fileName);
+    const packs = readdirSync(whole);
+    expect(packs).toHaveLength(4);
+    for (const pack of packs) {
+      const files = readdirSync(join(whole, pack));
+      const copies = files.filter((name) => name.endsWith('.pdf'));
+      expect(copies).toHaveLength(usual.patterns);
+      expect(files).toHaveLength(usual.patterns + usual.pictures + usual.listings);
+      const listing = readFileSync(join(whole, pack, files.find((name) => name.endsWith('.txt'))!), 'utf8');
+      expect(listing.match(/\.pdf$/gm)).toHaveLength(copies.length);
+      for (const name of copies) expect(listing).toContain(name);
+    }
+  });
+
   it('leaves nothing where it is cancelled', async () => {
     const host = await start();
     const { handle } = await givenFolder(host);

@@ -3,7 +3,9 @@
  * pattern's own.
  */
 import type { Language } from '../../design/pattern-schema.ts';
+import { chosenParts } from '../chosen-parts.ts';
 import { figuresIn } from '../figures.ts';
+import { textOf } from '../first-texts.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import { listingWords } from '../words/listing-words.ts';
 
@@ -13,7 +15,7 @@ const TAGS = 13;
 
 export interface ListingInput extends Pick<PatternInput, 'design' | 'materials' | 'units'> {
   readonly language: Language;
-  /** The files that are sold, by name. */
+  /** The files of the pack that is sold, by name. */
   readonly files: readonly string[];
 }
 
@@ -25,25 +27,29 @@ export function listingText({ design, materials, units, language, files }: Listi
   const figures = {
     title: design.title,
     size: `${told.length(finished.widthMm)} × ${told.length(finished.knottedHeightMm)}`,
+    withFringe:
+      finished.heightWithFringeMm > finished.knottedHeightMm ? told.length(finished.heightWithFringeMm) : '',
     cords: told.count(materials.columns),
     rows: told.count(materials.rows),
     yarns: materials.yarns.length,
     knots: told.count(totals.knots),
     time: told.time(totals.seconds),
   };
+  const skeinG = new Map(design.yarns.map((yarn) => [yarn.id, yarn.skeinG]));
   const needs = [
-    ...materials.yarns.map(({ name, withMarginMm, massG, cutMm }) =>
-      words.yarn(
-        name,
-        enough.yarnLength(withMarginMm),
-        enough.mass(cutMm > 0 ? (massG * withMarginMm) / cutMm : 0),
-      ),
+    ...materials.yarns.map(({ id, name, massG, cutMm, skeins }) =>
+      words.yarn(name, enough.yarnLength(cutMm), enough.mass(massG), skeins, told.mass(skeinG.get(id) ?? 0)),
     ),
     words.cord(told.thickness(cords.diameterMm), enough.yarnLength(cords.totalMm)),
     words.dowel(told.thickness(dowel.diameterMm), enough.length(dowel.minLengthMm)),
     words.tools,
   ];
-  const { skill = '', terms = words.terms, welcome = '' } = design.pattern?.texts ?? {};
+  const texts = { design, materials, units, copy: { language } };
+  const skill = textOf(texts, 'skill');
+  const terms = textOf(texts, 'terms');
+  // The first version of a welcome says what the first paragraph has said already.
+  const welcome = design.pattern?.texts?.welcome?.trim() ?? '';
+  const inside = chosenParts(design).flatMap((part) => words.inside[part] ?? []);
   return [
     words.heading(design.title),
     [words.paragraph(figures), design.designer && words.designedBy(design.designer)]
@@ -51,8 +57,8 @@ export function listingText({ design, materials, units, language, files }: Listi
       .join(' '),
     welcome,
     words.download,
-    listed(words.heads.inside, words.inside),
-    listed(words.heads.needs, needs),
+    listed(words.heads.inside, inside),
+    `${listed(words.heads.needs, needs)}\n${words.skeins(told.number(materials.tying.margin * 100))}`,
     listed(words.heads.figures, [
       ...words.figures(figures, told.count(totals.pieces), told.count(totals.looseEnds)),
       gauge.source === 'measured' ? words.measured : words.estimated,

@@ -1,10 +1,14 @@
 /** The text for the shop's page of a pattern. */
+import type { PatternPart } from '../../design/pattern-schema.ts';
 import type { Worded } from './worded.ts';
 
 /** Figures as they are shown. */
 interface ListingFigures {
   readonly title: string;
+  /** Of the knotted picture. */
   readonly size: string;
+  /** With its fringe; empty where there is none. */
+  readonly withFringe: string;
   readonly cords: string;
   readonly rows: string;
   readonly yarns: number;
@@ -20,8 +24,11 @@ interface ListingWords {
   readonly heads: Readonly<
     Record<'files' | 'inside' | 'needs' | 'figures' | 'skill' | 'terms' | 'tags', string>
   >;
-  readonly inside: readonly string[];
-  readonly yarn: (name: string, length: string, mass: string) => string;
+  /** What a part gives its buyer; parts that need no praise are absent. */
+  readonly inside: Readonly<Partial<Record<PatternPart, string>>>;
+  readonly yarn: (name: string, length: string, mass: string, skeins: number, skein: string) => string;
+  /** `percent`: kept to spare in the skeins; empty: nothing. */
+  readonly skeins: (percent: string) => string;
   readonly cord: (thickness: string, length: string) => string;
   readonly dowel: (thickness: string, length: string) => string;
   readonly tools: string;
@@ -36,8 +43,8 @@ interface ListingWords {
 export const listingWords: Worded<ListingWords> = {
   en: {
     heading: (title) => `${title}: pattern for a knotted wall hanging (PDF)`,
-    paragraph: ({ title, size, cords, rows, yarns }) =>
-      `“${title}” is a picture tied in yarn over cotton cords that hang from a dowel. Each square of the chart is one vertical double half hitch, and the rows go back and forth. The finished picture is about ${size}: ${cords} cords, ${rows} rows and ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.`,
+    paragraph: ({ title, size, withFringe, cords, rows, yarns }) =>
+      `“${title}” is a picture tied in yarn over cotton cords that hang from a dowel. Each square of the chart is one vertical double half hitch, and the rows go back and forth. The knotted picture is about ${size}${withFringe && `, with its fringe ${withFringe} long`}: ${cords} cords, ${rows} rows and ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.`,
     designedBy: (name) => `Designed by ${name}.`,
     download:
       'You get files to download; nothing is sent by post, and the finished hanging is not part of it.',
@@ -50,14 +57,27 @@ export const listingWords: Worded<ListingWords> = {
       terms: 'Terms',
       tags: 'Words to be found by',
     },
-    inside: [
-      'What to buy and what to cut, to the last piece of yarn',
-      'The knots drawn step by step',
-      'The chart, with row numbers, arrows, symbols and its key on every page',
-      'Every row in words, with a box to tick',
-      'Finishing, cautions and care',
-    ],
-    yarn: (name, length, mass) => `${name}: ${length} (${mass})`,
+    inside: {
+      welcome: 'What the hanging asks of you, and what you may do with the pattern',
+      materials: 'What to buy: yarn in whole skeins, cord, dowel, tools',
+      'cut-list': 'A cut list, to the last piece of yarn',
+      reading: 'How to read the chart',
+      knots: 'The knots drawn step by step',
+      chart: 'The chart, with row numbers, arrows, symbols and its key on every page',
+      'chart-symbols': 'The chart in symbols as well',
+      rows: 'Every row in words, with a box to tick',
+      ticks: 'A tick sheet on which you keep your place',
+      strands: 'Where every strand begins, goes and ends, row by row',
+      finishing: 'Finishing, step by step',
+      fringe: 'A template for the fringe',
+      care: 'Cautions and care',
+    },
+    yarn: (name, length, mass, skeins, skein) =>
+      `${name}: ${length} (${mass}), that is ${skeins === 1 ? `one skein of ${skein}` : `${skeins} skeins of ${skein}`}`,
+    skeins: (percent) =>
+      percent === '0'
+        ? 'Lengths are what is cut; skeins are whole ones.'
+        : `Lengths are what is cut; skeins are whole ones, with ${percent} % more for mistakes and a swatch.`,
     cord: (thickness, length) => `cotton cord, ${thickness} thick: ${length}`,
     dowel: (thickness, length) => `a dowel, ${thickness} thick and at least ${length} long`,
     tools: 'scissors, a tape measure, a comb and a blunt needle',
@@ -81,8 +101,8 @@ export const listingWords: Worded<ListingWords> = {
   },
   de: {
     heading: (title) => `${title}: Anleitung für einen geknüpften Wandbehang (PDF)`,
-    paragraph: ({ title, size, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter doppelter Schlag, und die Reihen gehen hin und her. Das fertige Bild misst etwa ${size}: ${cords} Schnüre, ${rows} Reihen und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
+    paragraph: ({ title, size, withFringe, cords, rows, yarns }) =>
+      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter doppelter Schlag, und die Reihen gehen hin und her. Das geknüpfte Bild misst etwa ${size}${withFringe && `, mit Fransen ${withFringe} in der Länge`}: ${cords} Schnüre, ${rows} Reihen und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
     designedBy: (name) => `Entworfen von ${name}.`,
     download:
       'Sie erhalten Dateien zum Herunterladen; es wird nichts verschickt, und der fertige Wandbehang gehört nicht dazu.',
@@ -95,14 +115,27 @@ export const listingWords: Worded<ListingWords> = {
       terms: 'Bedingungen',
       tags: 'Suchwörter',
     },
-    inside: [
-      'Was zu kaufen und zuzuschneiden ist, bis zum letzten Stück Garn',
-      'Die Knoten, Schritt für Schritt gezeichnet',
-      'Das Zählmuster mit Reihennummern, Pfeilen, Zeichen und der Legende auf jeder Seite',
-      'Jede Reihe in Worten, mit einem Kästchen zum Abhaken',
-      'Fertigstellen, Vorsicht und Pflege',
-    ],
-    yarn: (name, length, mass) => `${name}: ${length} (${mass})`,
+    inside: {
+      welcome: 'Was der Wandbehang verlangt, und was Sie mit der Anleitung tun dürfen',
+      materials: 'Was zu kaufen ist: Garn in ganzen Strängen, Schnur, Rundholz, Werkzeug',
+      'cut-list': 'Der Zuschnitt, bis zum letzten Stück Garn',
+      reading: 'Wie man das Zählmuster liest',
+      knots: 'Die Knoten, Schritt für Schritt gezeichnet',
+      chart: 'Das Zählmuster mit Reihennummern, Pfeilen, Symbolen und der Legende auf jeder Seite',
+      'chart-symbols': 'Das Zählmuster auch nur in Symbolen',
+      rows: 'Jede Reihe in Worten, mit einem Kästchen zum Abhaken',
+      ticks: 'Ein Blatt zum Abhaken, damit Sie immer wissen, wo Sie sind',
+      strands: 'Wo jeder Faden beginnt, entlangläuft und endet, Reihe für Reihe',
+      finishing: 'Fertigstellen, Schritt für Schritt',
+      fringe: 'Eine Schablone für die Fransen',
+      care: 'Vorsicht und Pflege',
+    },
+    yarn: (name, length, mass, skeins, skein) =>
+      `${name}: ${length} (${mass}), das ${skeins === 1 ? `ist ein Strang zu ${skein}` : `sind ${skeins} Stränge zu ${skein}`}`,
+    skeins: (percent) =>
+      percent === '0'
+        ? 'Die Längen sind das Zugeschnittene; die Stränge sind ganze.'
+        : `Die Längen sind das Zugeschnittene; die Stränge sind ganze, mit ${percent} % mehr für Fehler und ein Probestück.`,
     cord: (thickness, length) => `Baumwollschnur, ${thickness} dick: ${length}`,
     dowel: (thickness, length) => `ein Rundholz, ${thickness} dick und mindestens ${length} lang`,
     tools: 'Schere, Maßband, Kamm und eine stumpfe Nadel',

@@ -1,4 +1,5 @@
 /** What is said of the files that are sold together. */
+import type { Language } from '../../design/pattern-schema.ts';
 import type { Copy } from '../copy.ts';
 import type { Worded } from './worded.ts';
 
@@ -19,6 +20,9 @@ interface ParcelWords {
   readonly pictures: Readonly<Record<'square' | 'upright' | 'wide' | 'close' | 'pages', string>>;
 }
 
+/** Each in itself, as those who read it look for it. */
+export const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
+
 export const parcelWords: Worded<ParcelWords> = {
   en: {
     inks: { colour: 'colour', symbols: 'symbols', grey: 'greys' },
@@ -28,11 +32,11 @@ export const parcelWords: Worded<ParcelWords> = {
     listing: 'listing',
     facts: ({ size, cords, rows, time }) => [size, `${cords} cords, ${rows} rows`, `about ${time}`],
     pictures: {
-      square: 'picture square',
-      upright: 'picture upright',
-      wide: 'picture wide',
-      close: 'picture of the knots',
-      pages: 'picture of the pages',
+      square: 'shop picture, square',
+      upright: 'shop picture, upright with its name',
+      wide: 'shop picture, wide with its figures',
+      close: 'shop picture, the knots',
+      pages: 'shop picture, the pages',
     },
   },
   de: {
@@ -43,11 +47,11 @@ export const parcelWords: Worded<ParcelWords> = {
     listing: 'Angebotstext',
     facts: ({ size, cords, rows, time }) => [size, `${cords} Schnüre, ${rows} Reihen`, `etwa ${time}`],
     pictures: {
-      square: 'Bild quadratisch',
-      upright: 'Bild hoch',
-      wide: 'Bild breit',
-      close: 'Bild der Knoten',
-      pages: 'Bild der Seiten',
+      square: 'Ladenbild, quadratisch',
+      upright: 'Ladenbild, hoch mit Titel',
+      wide: 'Ladenbild, breit mit Maßen',
+      close: 'Ladenbild, die Knoten',
+      pages: 'Ladenbild, die Seiten',
     },
   },
 };

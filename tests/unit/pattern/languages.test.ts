@@ -12,8 +12,8 @@ import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Item, Page } from '../../../shared/pattern/page.ts';
-import { copiesForSale } from '../../../shared/pattern/parcel/copies-for-sale.ts';
 import { listingText } from '../../../shared/pattern/parcel/listing.ts';
+import { packsForSale } from '../../../shared/pattern/parcel/packs-for-sale.ts';
 import { shopPictures } from '../../../shared/pattern/parcel/shop-pictures.ts';
 import type { PatternInput } from '../../../shared/pattern/pattern-input.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
@@ -99,7 +99,9 @@ function printedIn(language: Language): Set<string> {
       ...listingText({ ...input, language, files: [] }).split('\n'),
     ];
   });
-  const forSale = copiesForSale({ copy: copyOf(named), languages: [language], bothHands: true });
+  const forSale = packsForSale({ copy: copyOf(named), languages: [language], bothHands: true }).flatMap(
+    ({ copies }) => copies,
+  );
   return new Set([...texts, ...forSale.map(({ words }) => words)]);
 }
 

@@ -1,6 +1,7 @@
 /**
  * The parcel: everything for selling a pattern, made in one go. Copies for every paper, in colour and in symbols, with cells of
- * both sizes; pictures for the shop; the text of the listing. The strands are planned once for each hand.
+ * both sizes; pictures for the shop; the text of the listing. What is in another language or for the other hand is a pack by itself,
+ * in a folder of its own.
  */
 import { setImmediate } from 'node:timers/promises';
 import type { Design } from '../../../../shared/design/design.ts';
@@ -9,8 +10,8 @@ import { copyOf } from '../../../../shared/pattern/copy.ts';
 import type { Imprint } from '../../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import type { PatternDocument } from '../../../../shared/pattern/page.ts';
-import { type CopyForSale, copiesForSale } from '../../../../shared/pattern/parcel/copies-for-sale.ts';
 import { listingText } from '../../../../shared/pattern/parcel/listing.ts';
+import { type Pack, packsForSale } from '../../../../shared/pattern/parcel/packs-for-sale.ts';
 import {
   SHOP_PX_PER_MM,
   type ShopPicture,
@@ -45,61 +46,103 @@ export interface MadeParcel {
 
 /** Problems: those of the plan; `cancelled`. */
 export async function makeParcel(design: Design, options: MakeParcelOptions): Promise<Result<MadeParcel>> {
-  const { imprint, languages, bothHands, preparedFor, units, signal, onProgress } = options;
-  const language = languages[0]!;
-  const title = stemFor(design.title);
-  const copies = copiesForSale({ copy: { ...copyOf(design), preparedFor }, languages, bothHands });
+  const { languages, bothHands, preparedFor, signal, onProgress } = options;
+  const packs = packsForSale({ copy: { ...copyOf(design), preparedFor }, languages, bothHands });
+  const parcel = newParcel(stemFor(design.title), {
+    ...options,
+    jobs: packs.reduce((sum, { copies }) => sum + copies.length + pictureCount + 1, 0),
+  });
+  for (const leftHanded of new Set(packs.map((pack) => pack.leftHanded))) {
+    // Language and paper change nothing of the strands' ways: they are planned once for each hand.
+    const tied = await tieCopy(design, { ...copyOf(design), leftHanded }, signal);
+    if (!tied) return cancelled;
+    if (!tied.ok) return tied;
+    for (const pack of packs.filter((each) => each.leftHanded === leftHanded)) {
+      if (!(await packUp(parcel, pack, tied.value))) return cancelled;
+    }
+  }
+  onProgress?.({ done: 1, what: parcelWords[languages[0]!].listing });
+  const name = stemFor(parcelWords[languages[0]!].parcel(design.title));
+  return good({ name, files: parcel.files, notices: [...parcel.notices, ...ownTexts(design, languages)] });
+}
+
+interface Parcel extends Pick<MakeParcelOptions, 'units' | 'imprint' | 'date' | 'signal'> {
+  /** Safe in names of files. */
+  readonly title: string;
+  readonly files: NamedFile[];
+  readonly notices: Set<string>;
+  /** Of the hanging: the same for both hands. */
+  readonly pictures: Map<Language, NamedFile[]>;
+  /** Tells the progress before a file is made; false: nobody wants it any more. */
+  begin(name: string): Promise<boolean>;
+}
+
+function newParcel(title: string, options: MakeParcelOptions & { jobs: number }): Parcel {
+  const { units, imprint, date, signal, onProgress, jobs } = options;
   const files: NamedFile[] = [];
-  const notices = new Set<string>();
-  const jobs = copies.length + pictureCount + languages.length;
-  const tell = (name: string) => onProgress?.({ done: files.length / jobs, what: name });
-  /** One for each hand. */
-  const tied = new Map<boolean, TiedCopy>();
-  let shown: PatternDocument | null = null;
-  for (const each of copies) {
-    const name = `${fileNameOf(title, each, languages)}.pdf`;
-    tell(name);
-    const before = tied.get(each.copy.leftHanded);
-    const made = before ? good(before) : await tieCopy(design, each.copy, signal);
-    if (!made) return cancelled;
-    if (!made.ok) return made;
-    tied.set(each.copy.leftHanded, made.value);
-    const document = layOutPattern({ ...made.value, paper: each.paper, units, copy: each.copy, imprint });
-    shown ??= document;
-    for (const notice of document.notices) notices.add(notice);
-    const bytes = await writePatternPdf(document, { date: options.date, ...(signal && { signal }) });
-    if (!bytes) return cancelled;
-    files.push({ name, bytes });
-  }
-  const own = tied.get(copies[0]!.copy.leftHanded)!;
-  const patterns = files.map(({ name }) => name);
+  return {
+    ...{ units, imprint, date, title, files, notices: new Set(), pictures: new Map() },
+    ...(signal && { signal }),
+    async begin(name) {
+      onProgress?.({ done: files.length / jobs, what: name });
+      await setImmediate();
+      return !signal?.aborted;
+    },
+  };
+}
+
+/** Copies, pictures and the listing of one pack. False where it was cancelled. */
+async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<boolean> {
+  const { title, units, imprint, date, signal, files, notices } = parcel;
+  const { language, folder, copies } = pack;
   const { pictures, listing } = parcelWords[language];
-  const pages = shopPictures({ ...own, units, language });
-  for (const picture of Object.keys(pages) as ShopPicture[]) {
-    const name = `${title}, ${pictures[picture]}.png`;
-    tell(name);
-    await setImmediate();
-    if (signal?.aborted) return cancelled;
-    files.push({ name, bytes: await drawPng(pages[picture], SHOP_PX_PER_MM) });
+  const put = (name: string, bytes: Uint8Array) =>
+    files.push({ name: folder ? `${folder}/${name}` : name, bytes });
+  let first: PatternDocument | null = null;
+  const patterns = copies.map(({ words }) => `${title}, ${words}.pdf`);
+  for (const [i, { copy, paper }] of copies.entries()) {
+    if (!(await parcel.begin(patterns[i]!))) return false;
+    const document = layOutPattern({ ...tied, paper, units, copy, imprint });
+    first ??= document;
+    for (const notice of document.notices) notices.add(notice);
+    const bytes = await writePatternPdf(document, { date, ...(signal && { signal }) });
+    if (!bytes) return false;
+    put(patterns[i]!, bytes);
   }
+  const shown = await picturesOf(parcel, pack, tied);
+  if (!shown) return false;
+  for (const { name, bytes } of shown) put(name, bytes);
   const collage = `${title}, ${pictures.pages}.png`;
-  tell(collage);
-  files.push({ name: collage, bytes: await drawPagesPicture(shown!) });
-  if (signal?.aborted) return cancelled;
-  for (const each of languages) {
-    const text = listingText({ ...own, units, language: each, files: patterns });
-    const name = `${title}, ${parcelWords[each].listing}.txt`;
-    files.push({ name, bytes: new TextEncoder().encode(text) });
+  if (!(await parcel.begin(collage))) return false;
+  put(collage, await drawPagesPicture(first!));
+  const text = listingText({ ...tied, units, language, files: patterns });
+  put(`${title}, ${listing}.txt`, new TextEncoder().encode(text));
+  return true;
+}
+
+async function picturesOf(parcel: Parcel, { language }: Pack, tied: TiedCopy): Promise<NamedFile[] | null> {
+  const before = parcel.pictures.get(language);
+  if (before) return before;
+  const pages = shopPictures({ ...tied, units: parcel.units, language });
+  const drawn: NamedFile[] = [];
+  for (const picture of Object.keys(pages) as ShopPicture[]) {
+    const name = `${parcel.title}, ${parcelWords[language].pictures[picture]}.png`;
+    if (!(await parcel.begin(name))) return null;
+    drawn.push({ name, bytes: await drawPng(pages[picture], SHOP_PX_PER_MM) });
   }
-  onProgress?.({ done: 1, what: listing });
-  return good({ name: stemFor(parcelWords[language].parcel(design.title)), files, notices: [...notices] });
+  parcel.pictures.set(language, drawn);
+  return drawn;
 }
 
 /** The pictures of the hanging and of its knots, and one of the pages. */
 const pictureCount = Object.keys(shopSizesPx).length + 1;
 
-const cancelled = problem('cancelled', 'Nothing was written, because it was cancelled.');
-
-function fileNameOf(title: string, { copy, words }: CopyForSale, languages: readonly Language[]): string {
-  return [title, words, ...(languages.length > 1 ? [copy.language] : [])].join(', ');
+/** The designer's own texts are not translated, so they are told of where there is more than one language. */
+function ownTexts({ pattern }: Design, languages: readonly Language[]): string[] {
+  const own = Object.entries(pattern?.texts ?? {}).filter(([, text]) => text !== '');
+  if (languages.length < 2 || own.length === 0) return [];
+  const names = own.map(([name]) => name).join(', ');
+  return [`Texts of your own stand in all languages as you wrote them: ${names}.`];
 }
+
+const cancelled = problem('cancelled', 'Nothing was written, because it was cancelled.');

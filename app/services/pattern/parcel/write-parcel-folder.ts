@@ -3,7 +3,7 @@
  * cancelled parcel leaves nothing; an older one of the same name stays, and the new one gets a number.
  */
 import { rm } from 'node:fs/promises';
-import { join } from 'node:path';
+import { dirname, join } from 'node:path';
 import type { Result } from '../../../../shared/result.ts';
 import { attempt } from '../../files/attempt.ts';
 import type { FileLayer } from '../../files/file-layer.ts';
@@ -19,9 +19,12 @@ export async function writeParcelFolder(
   { name, files: parts }: Pick<MadeParcel, 'name' | 'files'>,
 ): Promise<Result<string>> {
   const temp = join(place, tempName());
-  const made = await attempt(place, 'could not be made', () => files.makeFolder(temp));
-  if (!made.ok) return made;
   try {
+    const folders = new Set(parts.map((part) => dirname(join(temp, part.name))));
+    for (const folder of folders) {
+      const made = await attempt(place, 'could not be made', () => files.makeFolder(folder));
+      if (!made.ok) return made;
+    }
     for (const part of parts) {
       const saved = await saveFile(files, { path: join(temp, part.name), bytes: part.bytes, replaces: [] });
       if (!saved.ok) return saved;

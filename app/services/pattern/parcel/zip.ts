@@ -2,6 +2,7 @@
 import { type Zippable, zipSync } from 'fflate';
 
 export interface NamedFile {
+  /** With its folder before it, behind a slash, where it stands in one. */
   readonly name: string;
   readonly bytes: Uint8Array;
 }

@@ -1,11 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../../shared/chart/chart.ts';
 import { mothAtTheWindow } from '../../../../shared/demos/moth-at-the-window.ts';
-import { patternLanguages } from '../../../../shared/design/pattern-schema.ts';
+import { type PatternPart, patternLanguages } from '../../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
-import { copiesForSale } from '../../../../shared/pattern/parcel/copies-for-sale.ts';
+import { figuresIn } from '../../../../shared/pattern/figures.ts';
 import { listingText } from '../../../../shared/pattern/parcel/listing.ts';
+import { packsForSale } from '../../../../shared/pattern/parcel/packs-for-sale.ts';
 import { shopPictures, shopSizesPx } from '../../../../shared/pattern/parcel/shop-pictures.ts';
 import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 
@@ -15,31 +16,40 @@ const plan = planStrands(design, chart);
 if (!plan.ok) throw new Error(plan.problem.sentence);
 const materials = materialsOf(design, chart, plan.value);
 
-describe('the copies for sale', () => {
-  const copies = copiesForSale({ copy: copyOf(design), languages: ['en', 'de'], bothHands: true });
+describe('the packs for sale', () => {
+  const packs = packsForSale({ copy: copyOf(design), languages: ['en', 'de'], bothHands: true });
 
-  it('are two papers, two inks and two sizes, for each hand in each language', () => {
-    expect(copies).toHaveLength(2 * 2 * 2 * 2 * 2);
+  it('are one for each hand in each language, each with two papers, two inks and two sizes', () => {
+    expect(packs).toHaveLength(2 * 2);
+    const copies = packs.flatMap((pack) => pack.copies);
+    expect(copies).toHaveLength(packs.length * 2 * 2 * 2);
     expect(new Set(copies.map(({ copy, paper }) => JSON.stringify([copy, paper]))).size).toBe(copies.length);
-  });
-
-  it('are told apart by their words within each language', () => {
-    for (const language of patternLanguages) {
-      const words = copies.filter(({ copy }) => copy.language === language).map((each) => each.words);
-      expect(new Set(words).size).toBe(words.length);
+    for (const { language, leftHanded, copies } of packs) {
+      expect(copies.every(({ copy }) => copy.language === language && copy.leftHanded === leftHanded)).toBe(
+        true,
+      );
     }
   });
 
+  it('have folders of their own, and names by which a copy is told even outside of its folder', () => {
+    expect(packs.map(({ folder }) => folder)).toEqual([
+      'English, right-handed',
+      'Deutsch, rechtshändig',
+      'English, left-handed',
+      'Deutsch, linkshändig',
+    ]);
+    const words = packs.flatMap(({ copies }) => copies.map((each) => each.words));
+    expect(new Set(words).size).toBe(words.length);
+  });
+
   it('begin with the hand of the design, and name the hand only where there are two or it is the left', () => {
-    const [right] = copiesForSale({ copy: copyOf(design), languages: ['en'], bothHands: false });
-    const [left] = copiesForSale({
-      copy: { ...copyOf(design), leftHanded: true },
-      languages: ['en'],
-      bothHands: false,
-    });
-    expect(right!.words).toBe('A4 colour');
-    expect(left!.words).toBe('A4 colour, left-handed');
-    expect(copies[0]!.copy.leftHanded).toBe(false);
+    const alone = { languages: ['en'], bothHands: false } as const;
+    const [right] = packsForSale({ copy: copyOf(design), ...alone });
+    const [left] = packsForSale({ copy: { ...copyOf(design), leftHanded: true }, ...alone });
+    expect([right!.folder, left!.folder]).toEqual(['', '']);
+    expect(right!.copies[0]!.words).toBe('A4 colour');
+    expect(left!.copies[0]!.words).toBe('A4 colour, left-handed');
+    expect(packs[0]!.leftHanded).toBe(false);
   });
 });
 
@@ -51,6 +61,25 @@ describe('the listing', () => {
     const text = listing();
     expect(text).toContain(materials.totals.knots.toLocaleString('en'));
     for (const { name } of materials.yarns) expect(text).toContain(`- ${name}: `);
+  });
+
+  it('asks for the same yarn as the materials page, in whole skeins, and says what they hold to spare', () => {
+    const figures = figuresIn('metric', 'en');
+    for (const { name, cutMm, massG, skeins } of materials.yarns) {
+      const line = listing()
+        .split('\n')
+        .find((each) => each.startsWith(`- ${name}: `))!;
+      expect(line).toContain(`${figures.enough.yarnLength(cutMm)} (${figures.enough.mass(massG)})`);
+      expect(line).toContain(skeins === 1 ? 'one skein of' : `${skeins} skeins of`);
+    }
+    expect(listing()).toContain(`with ${design.yarnMargin * 100} % more for mistakes`);
+  });
+
+  it('promises only what is in the pattern', () => {
+    const promises = (parts: PatternPart[]) => listing({ design: { ...design, pattern: { parts } } });
+    expect(promises(['chart'])).toContain('- The chart');
+    expect(promises(['chart'])).not.toContain('Every row in words');
+    expect(promises(['rows', 'knots'])).not.toContain('- The chart');
   });
 
   it('takes the designer’s own terms, and leaves out terms that are empty', () => {
