@@ -73,7 +73,7 @@ export const listingWords: Worded<ListingWords> = {
       care: 'Cautions and care',
     },
     yarn: (name, length, mass, skeins, skein) =>
-      `${name}: ${length} (${mass}), that is ${skeins === 1 ? `one skein of ${skein}` : `${skeins} skeins of ${skein}`}`,
+      `${name}: ${length}, ${mass}: ${skeins === 1 ? `one skein of ${skein}` : `${skeins} skeins of ${skein}`}`,
     skeins: (percent) =>
       percent === '0'
         ? 'Lengths are what is cut; skeins are whole ones.'
@@ -131,11 +131,11 @@ export const listingWords: Worded<ListingWords> = {
       care: 'Vorsicht und Pflege',
     },
     yarn: (name, length, mass, skeins, skein) =>
-      `${name}: ${length} (${mass}), das ${skeins === 1 ? `ist ein Strang zu ${skein}` : `sind ${skeins} Stränge zu ${skein}`}`,
+      `${name}: ${length}, ${mass}: ${skeins === 1 ? `ein Strang zu ${skein}` : `${skeins} Stränge zu ${skein}`}`,
     skeins: (percent) =>
       percent === '0'
-        ? 'Die Längen sind das Zugeschnittene; die Stränge sind ganze.'
-        : `Die Längen sind das Zugeschnittene; die Stränge sind ganze, mit ${percent} % mehr für Fehler und ein Probestück.`,
+        ? 'Die Längen sind zugeschnittenes Garn; Stränge sind ganz gerechnet.'
+        : `Die Längen sind zugeschnittenes Garn; Stränge sind ganz gerechnet, mit ${percent} % mehr für Fehler und ein Probestück.`,
     cord: (thickness, length) => `Baumwollschnur, ${thickness} dick: ${length}`,
     dowel: (thickness, length) => `ein Rundholz, ${thickness} dick und mindestens ${length} lang`,
     tools: 'Schere, Maßband, Kamm und eine stumpfe Nadel',

@@ -40,7 +40,7 @@ export const parcelWords: Worded<ParcelWords> = {
     },
   },
   de: {
-    inks: { colour: 'farbig', symbols: 'Zeichen', grey: 'grau' },
+    inks: { colour: 'farbig', symbols: 'Symbole', grey: 'grau' },
     largePrint: 'Großdruck',
     hands: { left: 'linkshändig', right: 'rechtshändig' },
     parcel: (title) => `${title}, zum Verkauf`,

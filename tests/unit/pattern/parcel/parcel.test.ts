@@ -69,7 +69,7 @@ describe('the listing', () => {
       const line = listing()
         .split('\n')
         .find((each) => each.startsWith(`- ${name}: `))!;
-      expect(line).toContain(`${figures.enough.yarnLength(cutMm)} (${figures.enough.mass(massG)})`);
+      expect(line).toContain(`${figures.enough.yarnLength(cutMm)}, ${figures.enough.mass(massG)}: `);
       expect(line).toContain(skeins === 1 ? 'one skein of' : `${skeins} skeins of`);
     }
     expect(listing()).toContain(`with ${design.yarnMargin * 100} % more for mistakes`);
