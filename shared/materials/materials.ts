@@ -10,6 +10,7 @@ import type { YarnTally } from '../tying/plan.ts';
 import type { Uncertain } from '../units/uncertain.ts';
 import type { Buying } from './buying.ts';
 import type { Cost } from './cost.ts';
+import type { TiedByHand } from './plan-by-hand.ts';
 import type { UncertainNeed } from './uncertain-needs.ts';
 
 export interface YarnNeed extends YarnTally, Buying {
@@ -24,8 +25,11 @@ export interface YarnNeed extends YarnTally, Buying {
   skeinMm: number;
   /** Whole skeins that hold `withMarginMm`. */
   skeins: number;
-  /** This plan tied by the loosest hand that the swatches leave open; `cutMm` without the margin, `skeins` with it. */
-  ifLoose: { pieces: number; cutMm: number; skeins: number };
+  /**
+   * This plan tied by the loosest hand that the swatches leave open. `skeins` are whole ones that hold its `cutMm`
+   * without any margin: for a looser hand, the margin is there.
+   */
+  ifLoose: TiedByHand & { skeins: number };
   uncertain: UncertainNeed;
 }
 
@@ -127,5 +131,6 @@ export interface Materials {
     uncertain: { yarnCutMm: Uncertain; yarnUsedMm: Uncertain; yarnMassG: Uncertain; massG: Uncertain };
   };
   cost: Cost;
-  tying: { workingLengthMm: number; tailMm: number; margin: number };
+  /** `fitted`: each piece is cut as long as it is used; else all are cut at the working length. */
+  tying: { workingLengthMm: number; tailMm: number; margin: number; fitted: boolean };
 }

@@ -6,9 +6,11 @@ import { BARE } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';
 import { cutList } from '../gauge/cords.ts';
 import { dowelMassG, dowelOf } from '../gauge/dowel.ts';
-import { type Gauge, sizeOf } from '../gauge/gauge.ts';
+import { sizeOf } from '../gauge/gauge.ts';
 import { type GaugeSpread, gaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
 import type { PlainPlan } from '../tying/plan.ts';
+import { sumOfUncertain } from '../units/uncertain.ts';
+import { planAsCut } from './bundles/plan-as-cut.ts';
 import { costOf } from './cost.ts';
 import { gaugeFigures } from './gauge-figures.ts';
 import type { Materials } from './materials.ts';
@@ -17,21 +19,23 @@ import { workSeconds } from './work-time.ts';
 import { yarnNeeds } from './yarn-needs.ts';
 
 /**
- * `chart` and `plan` are the design's own. The mass of the whole counts yarn and cord as cut, so it is a little more
+ * `chart` and `planned` are the design's own. What is counted is the plan as its pieces are cut. The mass of the whole counts yarn and cord as cut, so it is a little more
  * than what will hang: a fixing is chosen by it.
  */
-export function materialsOf(design: Design, chart: Chart, plan: PlainPlan): Materials {
+export function materialsOf(design: Design, chart: Chart, planned: PlainPlan): Materials {
+  const plan = planAsCut(design, planned);
   const spread = gaugeSpread(design);
-  const { gauge } = spread;
   const needs = uncertainNeeds(design, plan, spread);
-  const cords = cutList(design, gauge);
-  const yarns = yarnNeeds(design, plan, needs, spread);
+  const cords = cutList(design, spread.gauge);
+  const yarns = yarnNeeds(design, plan, needs);
   const { knots, pieces, strands, looseEnds, liveMax, cutMm } = plan.totals;
   const work = { knots, pieces, tiedRows: tiedRows(chart), cutCords: cords.cutCords, looseEnds };
   const seconds = workSeconds(work, design.rates);
   const yarnMassG = yarns.reduce((sum, { massG }) => sum + massG, 0);
-  const restMassG = (at: Gauge) =>
-    cutList(design, at).massG + dowelMassG(design.dowel, dowelOf(design, at).minLengthMm);
+  const restMassG = spreadOf(
+    spread,
+    (at) => cutList(design, at).massG + dowelMassG(design.dowel, dowelOf(design, at).minLengthMm),
+  );
   return {
     format: 'larkrow-materials',
     version: 1,
@@ -51,19 +55,20 @@ export function materialsOf(design: Design, chart: Chart, plan: PlainPlan): Mate
       liveMax,
       yarnCutMm: cutMm,
       yarnMassG,
-      massG: yarnMassG + restMassG(gauge),
+      massG: yarnMassG + restMassG.value,
       seconds,
       uncertain: {
         yarnCutMm: needs.total.cutMm,
         yarnUsedMm: needs.total.usedMm,
         yarnMassG: needs.total.massG,
-        massG: spreadOf(spread, (at) => needs.massGAt(at) + restMassG(at)),
+        massG: sumOfUncertain([needs.total.massG, restMassG]),
       },
     },
     tying: {
       workingLengthMm: design.tying.workingLengthMm,
       tailMm: design.tying.tailMm,
       margin: design.yarnMargin,
+      fitted: design.bundles?.fitted === true,
     },
     cost: costOf(design, { yarns, cordMm: cords.totalMm, seconds }),
   };

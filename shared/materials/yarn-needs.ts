@@ -1,10 +1,7 @@
 /** What each yarn is needed for, how much of it, and what of it is still to be bought. */
 import type { Design } from '../design/design.ts';
-import { knotMm } from '../gauge/gauge.ts';
-import { type GaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
 import type { PlainPlan } from '../tying/plan.ts';
 import { buyingOf } from './buying.ts';
-import { piecesIfLoose } from './if-loose.ts';
 import type { YarnNeed } from './materials.ts';
 import { skeinMm, wholeSkeins, yarnMassG } from './skeins.ts';
 import type { UncertainNeeds } from './uncertain-needs.ts';
@@ -14,23 +11,17 @@ import type { UncertainNeeds } from './uncertain-needs.ts';
  * length, not what the knots use; and the margin for mistakes and swatches on top of that.
  */
 export function yarnNeeds(
-  design: Design,
+  { yarns, yarnMargin }: Pick<Design, 'yarns' | 'yarnMargin'>,
   plan: PlainPlan,
   needs: Pick<UncertainNeeds, 'perYarn'>,
-  spread: GaugeSpread,
 ): YarnNeed[] {
-  const { yarns, yarnMargin } = design;
-  const looseKnotMm = Object.fromEntries(
-    yarns.map((yarn) => [yarn.id, spreadOf(spread, (gauge) => knotMm(design, yarn, gauge)).high]),
-  );
-  const pieces = piecesIfLoose(plan, looseKnotMm);
   return yarns.flatMap((yarn): YarnNeed[] => {
     const tally = plan.perYarn[yarn.id];
-    const uncertain = needs.perYarn[yarn.id];
-    if (!tally || !uncertain) return [];
+    const need = needs.perYarn[yarn.id];
+    if (!tally || !need) return [];
+    const { loose, ...uncertain } = need;
     const withMarginMm = tally.cutMm * (1 + yarnMargin);
     const inSkein = skeinMm(yarn);
-    const looseMm = (pieces[yarn.id] ?? 0) * plan.settings.workingLengthMm;
     return [
       {
         id: yarn.id,
@@ -43,11 +34,7 @@ export function yarnNeeds(
         skeinMm: inSkein,
         skeins: wholeSkeins(withMarginMm, inSkein),
         ...buyingOf(withMarginMm, inSkein, yarn),
-        ifLoose: {
-          pieces: pieces[yarn.id] ?? 0,
-          cutMm: looseMm,
-          skeins: wholeSkeins(looseMm * (1 + yarnMargin), inSkein),
-        },
+        ifLoose: { ...loose, skeins: wholeSkeins(loose.cutMm, inSkein) },
         uncertain,
       },
     ];

@@ -4,7 +4,8 @@
  */
 import { codeOf } from '../design/codes.ts';
 import { type Bundle, type Bundles, bundlesOf } from '../materials/bundles/bundles.ts';
-import { fittedPlan, usualFitting } from '../materials/bundles/fitted-plan.ts';
+import { usualFitting } from '../materials/bundles/fitted-plan.ts';
+import { planAsCut } from '../materials/bundles/plan-as-cut.ts';
 import { tyingOrder } from '../tying/steps/tying-order.ts';
 import { formatPercent } from '../units/percent.ts';
 import { cordRanges } from './cord-ranges.ts';
@@ -26,8 +27,8 @@ export function cutListPages(context: PatternContext): Draft[] {
   paragraph(flow, words.introduction, { ...soft, after: 0 });
   cords(flow, context);
   const { chart, plan, design } = context;
-  const isFitted = design.bundles?.fitted === true;
-  const cut = bundlesOf(tyingOrder(chart, isFitted ? fittedPlan(plan, usualFitting) : plan));
+  const isFitted = context.materials.tying.fitted;
+  const cut = bundlesOf(tyingOrder(chart, planAsCut(design, plan)));
   if (cut.pieces === 0) return flow.drafts();
   yarns(flow, context, cut, isFitted);
   if (isFitted) numbers(flow, context, cut);

@@ -44,11 +44,12 @@ function basis({ materials: { gauge, tying }, units, copy, figures }: PatternCon
       inches,
     }),
     words.knot(gauge.yarnFactorSource === 'measured'),
-    words.pieces(
-      figures.enough.length(tying.workingLengthMm),
-      figures.enough.length(tying.tailMm),
-      figures.number(tying.margin * 100),
-    ),
+    words.pieces({
+      fitted: tying.fitted,
+      length: figures.enough.length(tying.workingLengthMm),
+      tail: figures.enough.length(tying.tailMm),
+      margin: figures.number(tying.margin * 100),
+    }),
   ].join(' ');
 }
 
@@ -68,7 +69,7 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
     enough.mass(yarn.massG),
     `${yarn.skeins} × ${skeinOf.get(yarn.id) ?? ''}`,
   ]);
-  const heads = ['', ...words.yarnHeads(enough.length(tying.workingLengthMm))];
+  const heads = ['', ...words.yarnHeads(tying.fitted ? null : enough.length(tying.workingLengthMm))];
   table(flow, columnsFor(heads, rows, [7.5, null]), rows);
   paragraph(
     flow,

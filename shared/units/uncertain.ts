@@ -13,6 +13,12 @@ export function uncertain(value: number, low: number, high: number): Uncertain {
   return { value, low, high, share: value === 0 ? 0 : (high - low) / 2 / value };
 }
 
+/** Figures that all err alike, since one hand ties them all: their intervals add up, they don't average out. */
+export function sumOfUncertain(all: readonly Uncertain[]): Uncertain {
+  const sum = (end: 'value' | 'low' | 'high') => all.reduce((so, each) => so + each[end], 0);
+  return uncertain(sum('value'), sum('low'), sum('high'));
+}
+
 /**
  * '18.4 m ± 6 %': `show` writes the figure itself, in whatever units. The share is rounded up, so that no figure seems
  * surer than it is; a figure that does not depend on the gauge has none.

@@ -5,8 +5,9 @@ import { BARE } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { fringeMm } from '../../shared/gauge/fringe.ts';
 import { gaugeOf } from '../../shared/gauge/gauge.ts';
-import { piecesIfLoose } from '../../shared/materials/if-loose.ts';
+import { planAsCut } from '../../shared/materials/bundles/plan-as-cut.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
+import { planByHand } from '../../shared/materials/plan-by-hand.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
@@ -23,11 +24,12 @@ function forAll(
     fc.property(
       arbitraryChart({ maxColumns: 30 }),
       fc.double({ min: 0, max: 1, noNaN: true }),
-      (made, yarnMargin) => {
-        const design = { ...made.design, yarnMargin };
+      fc.boolean(),
+      (made, yarnMargin, fitted) => {
+        const design = { ...made.design, yarnMargin, bundles: { fitted } };
         const plan = planStrands(design, made.chart);
         if (!plan.ok) throw new Error(plan.problem.sentence);
-        const given = { design, chart: made.chart, plan: plan.value };
+        const given = { design, chart: made.chart, plan: planAsCut(design, plan.value) };
         claim(materialsOf(design, made.chart, plan.value), given);
       },
     ),
@@ -56,18 +58,45 @@ describe('materials', () => {
     });
   });
 
-  it('take no piece more by a hand that is looser by no more than the reserve', () => {
+  it('take no piece more by a hand that is looser by no more than what is kept in reserve', () => {
     let kept = 0;
-    forAll((_, { plan }) => {
+    forAll(({ yarns }, { plan, design }) => {
       const { knotMm, reserveShare = 0 } = plan.settings;
-      const loose = Object.fromEntries(
-        Object.entries(knotMm).map(([id, mm]) => [id, mm * (1 + reserveShare)]),
-      );
-      const own = Object.fromEntries(Object.entries(plan.perYarn).map(([id, { pieces }]) => [id, pieces]));
-      expect(piecesIfLoose(plan, loose)).toEqual(own);
+      const times = Object.fromEntries(Object.keys(knotMm).map((id) => [id, 1 + reserveShare]));
+      const byHand = planByHand(plan, times);
+      for (const { id, pieces, cutMm, usedMm, tailsMm } of yarns) {
+        // A piece that is cut to measure has its own 10 % in reserve; only one of the working length has the plan's.
+        if (design.bundles?.fitted && reserveShare > 0.1) continue;
+        expect(byHand[id]).toMatchObject({ pieces, cutMm });
+        expect(byHand[id]!.usedMm).toBeCloseTo(usedMm + (usedMm - tailsMm) * reserveShare, 6);
+      }
       if (reserveShare > 0) kept++;
     });
     expect(kept).toBeGreaterThan(100);
+  });
+
+  it('are the plan’s own by the plan’s own hand, and never less by a looser one', () => {
+    forAll(({ yarns }, { plan }) => {
+      let before = planByHand(plan, {});
+      for (const { id, pieces, usedMm, cutMm } of yarns) {
+        expect(before[id]!.pieces).toBe(pieces);
+        expect(before[id]!.usedMm).toBeCloseTo(usedMm, 6);
+        expect(before[id]!.cutMm).toBeCloseTo(cutMm, 6);
+      }
+      for (const looser of [1.01, 1.1, 1.5, 3]) {
+        const now = planByHand(plan, Object.fromEntries(yarns.map(({ id }) => [id, looser])));
+        for (const { id, cutMm } of yarns) {
+          const { pieces: count, usedMm, cutMm: cut } = now[id]!;
+          expect(count).toBeGreaterThanOrEqual(before[id]!.pieces);
+          expect(cut).toBeGreaterThanOrEqual(cutMm);
+          // No piece is long enough for a hand whose knots are longer than it.
+          const { workingLengthMm, tailMm, knotMm } = plan.settings;
+          if (knotMm[id]! * looser > workingLengthMm - 2 * tailMm) continue;
+          expect(cut + 0.001).toBeGreaterThanOrEqual(usedMm);
+        }
+        before = now;
+      }
+    });
   });
 
   it('buy skeins that hold the yarn with its margin, and not one too many', () => {

@@ -1,7 +1,8 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
-import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
@@ -13,9 +14,11 @@ import { paperOf } from '../words.ts';
 import { writeOutput } from '../write-output.ts';
 
 export const bundles: CliVerb = {
-  use: 'FILE.larkrow [--fitted] (--json | --labels FILE.pdf [--paper a4|letter])',
+  use: 'FILE.larkrow [--fitted | --whole] (--json | --labels FILE.pdf [--paper a4|letter])',
   details: [
+    'Pieces are cut as the design says, unless one of these does:',
     '--fitted            each piece as long as it is used, with 10 % in reserve, up to the next 5 cm',
+    '--whole             each piece at the working length',
     '--json              one JSON object: pieces by yarn and length, in the order of use. Lengths in mm',
     '--labels FILE.pdf   where to write labels for the bundles; a file of that name is replaced',
     '--paper PAPER       a4 (the default) or letter',
@@ -23,21 +26,24 @@ export const bundles: CliVerb = {
   needs: ['FILE.larkrow'],
   options: {
     fitted: { type: 'boolean' },
+    whole: { type: 'boolean' },
     json: { type: 'boolean' },
     labels: { type: 'string' },
     paper: { type: 'string', default: 'a4' },
   },
   async run(words, terminal) {
-    const { fitted, json, labels } = words.values;
+    const { fitted: wantsFitted, whole, json, labels } = words.values;
+    if (wantsFitted && whole) return usage('Add either --fitted or --whole, not both.');
     if ((json === true) === (typeof labels === 'string' && labels !== ''))
       return usage('Add either --json, or --labels with the name of a PDF file.');
     const paper = paperOf(words);
     if (!paper.ok) return paper;
     const design = await readDesign(terminal, words.positionals[0]!);
     if (!design.ok) return design;
-    const wishes = { fitted: fitted === true, paper: paper.value };
+    const fitted = wantsFitted === true || (whole !== true && design.value.bundles?.fitted === true);
+    const wishes = { fitted, paper: paper.value };
     if (typeof labels === 'string') return writeLabels(terminal, terminal.path(labels), design.value, wishes);
-    const made = bundlesFor(design.value, wishes.fitted);
+    const made = bundlesFor(design.value, fitted);
     if (!made.ok) return made;
     const heading = { format: 'larkrow-bundles', version: 1, fitting: fitted ? usualFitting : null };
     terminal.print(`${JSON.stringify({ ...heading, ...made.value })}\n`);
@@ -49,8 +55,7 @@ function bundlesFor(design: Design, fitted: boolean): Result<Bundles> {
   const chart = flatten(design);
   const plan = planStrands(design, chart);
   if (!plan.ok) return plan;
-  const cut = fitted ? fittedPlan(plan.value, usualFitting) : plan.value;
-  return good(bundlesOf(tyingOrder(chart, cut)));
+  return good(bundlesOf(tyingOrder(chart, planAsCut({ bundles: { fitted } }, plan.value))));
 }
 
 /** Lengths stand in both kinds of units, as in a pattern. */

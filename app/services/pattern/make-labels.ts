@@ -2,7 +2,7 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
-import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
@@ -23,7 +23,7 @@ export async function makeLabels(design: Design, options: MakeLabelsOptions): Pr
   const plan = await planWithPauses(design, chart, signal);
   if (!plan) return cancelled();
   if (!plan.ok) return plan;
-  const cut = fitted ? fittedPlan(plan.value, usualFitting) : plan.value;
+  const cut = planAsCut({ bundles: { fitted } }, plan.value);
   const document = layOutLabels({ design, bundles: bundlesOf(tyingOrder(chart, cut)), paper, units });
   if (document.pages.length === 0) {
     return problem(

@@ -31,7 +31,7 @@ export function MaterialsLeaf() {
   return (
     <LeafPage
       title="Materials"
-      about="What to buy, what it costs and how long it takes. Lengths are rounded up, so that what you buy is enough."
+      about="What to buy, what it costs and how long it takes. Lengths are rounded up."
     >
       {problem && <p className="fault">{problem}</p>}
       {!problem && (!materials || !design) && <p className="quiet">Planning…</p>}

@@ -1,26 +1,39 @@
 /** What else a buyer of yarn should know, in sentences; empty where there is nothing to say. */
 
+import { marginThatHolds } from '../../../shared/materials/margin-that-holds.ts';
 import type { YarnNeed } from '../../../shared/materials/materials.ts';
+import { formatPercent } from '../../../shared/units/percent.ts';
+import type { Units } from '../../../shared/units/units.ts';
+import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { counted } from '../plan-words.ts';
 
 /** What a ± behind a length of yarn means. */
 export const usedWords =
-  'What is used lies within its ± in 95 of 100 cases. What is cut comes in whole pieces, so it may be a piece or some more or fewer.';
+  'What is used lies within its ± in 95 of 100 cases. What is cut is what the cut list says, whatever your hand, until pieces run out.';
 
-/** Yarns of which a looser hand would need more skeins. */
-export function looseWords(yarns: readonly Pick<YarnNeed, 'name' | 'skeins' | 'ifLoose'>[]): string {
-  const more = yarns.flatMap(({ name, skeins, ifLoose }) =>
+/** Whether the skeins hold what a hand at the loose end of that cuts. */
+export function enoughWords(
+  yarns: readonly Pick<YarnNeed, 'name' | 'cutMm' | 'skeins' | 'ifLoose'>[],
+): string {
+  const margin = marginThatHolds(yarns);
+  if (margin === null) return 'The skeins are enough even for a hand at the loose end of that.';
+  const short = yarns.flatMap(({ name, skeins, ifLoose }) =>
     ifLoose.skeins > skeins ? [`${name} ${ifLoose.skeins} instead of ${skeins}`] : [],
   );
-  if (more.length === 0) return '';
-  return `If your hand is as loose as your swatches leave open, you need more skeins: ${listed(more)}.`;
+  return `For a hand at the loose end of that the skeins are too few: ${listed(short)}. A margin of ${formatPercent(margin)} would hold it; a swatch may show that you need none of it.`;
 }
 
 /** What the whole hanging takes of a hand as loose as the swatches leave open. */
-export function loosePiecesWords(yarns: readonly Pick<YarnNeed, 'pieces' | 'ifLoose'>[]): string {
+export function loosePiecesWords(
+  yarns: readonly Pick<YarnNeed, 'pieces' | 'cutMm' | 'ifLoose'>[],
+  units: Units,
+): string {
   const more = yarns.reduce((sum, { pieces, ifLoose }) => sum + ifLoose.pieces - pieces, 0);
-  if (more <= 0) return 'A hand as loose as that leaves open takes no piece more: the reserve holds it.';
-  return `A hand as loose as that leaves open takes ${counted(more, 'piece')} more.`;
+  if (more <= 0)
+    return 'A hand at the loose end of that needs no piece more: what is left over of each holds it.';
+  const moreMm = yarns.reduce((sum, { cutMm, ifLoose }) => sum + Math.max(0, ifLoose.cutMm - cutMm), 0);
+  const length = formatYarnLength(moreMm, units, { enough: true });
+  return `At the loose end of that some pieces run out, and ${counted(more, 'short one')} more ${more === 1 ? 'is' : 'are'} cut: ${length}.`;
 }
 
 /** Yarns of which something is at home, but not enough: a later skein may be of another dye lot. */

@@ -1,5 +1,6 @@
 /** Each yarn: what is needed, how sure that is, what is owned, and what to buy. */
 import type { Design } from '../../../shared/design/design.ts';
+import { marginThatHolds } from '../../../shared/materials/margin-that-holds.ts';
 import type { Materials, YarnNeed } from '../../../shared/materials/materials.ts';
 import { withStash } from '../../../shared/materials/with-stash.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
@@ -13,7 +14,7 @@ import { shownNumber } from '../../shell/written-number.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { FigureField } from '../leaves/figure-field.tsx';
 import { changeMargin, changeOfYarn } from './money-deeds.ts';
-import { dyeLotWords, looseWords, usedWords } from './need-words.ts';
+import { dyeLotWords, enoughWords, usedWords } from './need-words.ts';
 
 interface YarnTableProps {
   readonly materials: Materials;
@@ -26,6 +27,7 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
   const { yarns, totals, gauge, cost } = materials;
   const enough = { enough: true };
   const margin = formatPercent(design.yarnMargin);
+  const holding = marginThatHolds(yarns);
   const toBuy = yarns.reduce((sum, { toBuySkeins }) => sum + toBuySkeins, 0);
   const owned = new Map(withStash(design, stash).yarns.map(({ id, ownedSkeins }) => [id, ownedSkeins]));
   if (yarns.length === 0) return <p className="quiet">No yarn ties a knot yet. Draw on the Draw screen.</p>;
@@ -71,7 +73,14 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
       <p className="leaf-note">
         {usedWords} {gauge.basis.yarn.sentence}
       </p>
-      {looseWords(yarns) && <p className="leaf-note">{looseWords(yarns)}</p>}
+      <p className="leaf-note">{enoughWords(yarns)}</p>
+      {holding !== null && (
+        <div>
+          <button type="button" onClick={() => changeMargin(holding)}>
+            Use a margin of {formatPercent(holding)}
+          </button>
+        </div>
+      )}
       {dyeLotWords(yarns) && <p className="leaf-note">{dyeLotWords(yarns)}</p>}
       <div className="figure-fields">
         <FigureField

@@ -76,7 +76,7 @@ export function TakesPart() {
         </tbody>
       </table>
       <p className="takes-note quiet">
-        Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns)} {gauge.basis.yarn.sentence}
+        Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns, units)} {gauge.basis.yarn.sentence}
       </p>
     </>
   );

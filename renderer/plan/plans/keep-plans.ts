@@ -116,17 +116,26 @@ export function keepPlans(): Planner {
 }
 
 /**
- * What no length, count or time depends on is left out: words, prices, what is owned, what is cut, and the picture under
+ * What no length, count or time depends on is left out: words, prices, what is owned, what is cut already, and the picture under
  * the chart, which may be large. So nothing is planned again where only a price changes; `priced` puts them in where they are
  * shown.
  */
 function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): PlanSource {
-  const { money: _, bundles: _bundles, ...rest } = design;
+  const { money: _, bundles, ...rest } = design;
   const yarns = rest.yarns.map(({ price: _price, ownedSkeins: _ownedSkeins, ...yarn }) => yarn);
   const words = { title: '', designer: '', notes: '' };
   return {
     chart,
-    design: { ...rest, ...words, yarns, tying: design.tying, ...draft, layers: [], reference: null },
+    design: {
+      ...rest,
+      ...(bundles?.fitted ? { bundles: { fitted: true } } : {}),
+      ...words,
+      yarns,
+      tying: design.tying,
+      ...draft,
+      layers: [],
+      reference: null,
+    },
   };
 }
 

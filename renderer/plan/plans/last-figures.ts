@@ -11,14 +11,14 @@ interface Change {
 
 /**
  * What to compare with after a change. While settings are tried, what the hanging took before the first try stands;
- * pins count as settings; another picture or yarn can't be compared with.
+ * pins and how pieces are cut count as settings; another picture or yarn can't be compared with.
  */
 export function lastFigures(
   { last, settled, quick, full }: Pick<Plans, 'last' | 'settled' | 'quick' | 'full'>,
   { before, now, wasTried }: Change,
 ): Plans['last'] {
-  const { tying, swatches, pins } = now.design;
-  const alike = { ...before, design: { ...before.design, tying, swatches, pins } };
+  const { tying, swatches, pins, bundles } = now.design;
+  const alike = { ...before, design: { ...before.design, tying, swatches, pins, bundles } };
   if (!plannedAlike(alike, now)) return null;
   if (wasTried || !settled || !quick) return last;
   return { quick: quick.figures, full: full?.figures ?? null };

@@ -1,6 +1,7 @@
 /** A plan as the Plan screen shows it: made in the worker, with the same code as everywhere. */
 import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import type { WishedTotals } from '../../../shared/tying/live-warning.ts';
@@ -26,14 +27,16 @@ export interface Planned {
 }
 
 /**
- * `chart` and `plan` are the design's own; `free` is absent for a quick plan. The order stays in the worker: steps are
- * asked for a few at a time.
+ * `chart` and what was `made` are the design's own; `free` is absent for a quick plan. The plan is shown as its pieces are
+ * cut. The order stays in the worker: steps are asked for a few at a time.
  */
 export function planned(
   design: Design,
   chart: Chart,
-  { plan, free }: Pick<PlanToWish, 'plan'> & Partial<PlanToWish>,
+  made: Pick<PlanToWish, 'plan'> & Partial<PlanToWish>,
 ): { readonly planned: Planned; readonly order: TyingOrder } {
+  const plan = planAsCut(design, made.plan);
+  const free = made.free && planAsCut(design, made.free);
   const order = tyingOrder(chart, plan);
   const materials = materialsOf(design, chart, plan);
   const figures = figuresOf(materials, plan);

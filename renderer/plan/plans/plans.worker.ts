@@ -5,11 +5,13 @@
 import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
-import { fittedPlan, usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
+import { good, type Result } from '../../../shared/result.ts';
+import type { Plan } from '../../../shared/tying/plan.ts';
 import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
-import { planToWish } from '../../../shared/tying/plan-to-wish.ts';
+import { type PlanToWish, planToWish } from '../../../shared/tying/plan-to-wish.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepsOfRow } from '../../../shared/tying/steps/steps-of-row.ts';
 import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
@@ -17,6 +19,7 @@ import { type Figures, figuresOf } from './figures.ts';
 import { nextSteps } from './next-steps.ts';
 import { buffersOf } from './plan-tables.ts';
 import { type Planned, planned } from './planned.ts';
+import { type PlanSource, plannedAlike } from './planned-alike.ts';
 
 export type Effort = 'quick' | 'full';
 
@@ -46,15 +49,30 @@ export type PlansAnswer =
       readonly fitted: Bundles;
     };
 
+/**
+ * What was planned last, of the design without how its pieces are cut: where only that changes, the plan stays, and
+ * what is cut of it is counted anew.
+ */
+interface Kept extends PlanSource {
+  readonly quick: Plan;
+  careful: Result<Plan> | null;
+  full: PlanToWish | null;
+}
+
 /** How long it plans between two looks at what has come in, and between two words of its progress. */
 const lookMs = 30;
 const tellMs = 120;
 
 /** The newest question; -1 where planning was stopped. */
 let newest = -1;
-let order: TyingOrder | null = null;
-/** Of the plan whose order it is. */
-let effortOfOrder: Effort = 'quick';
+let kept: Kept | null = null;
+/** What was answered last: the plan as it was made, and its order with the pieces as they are cut. */
+let told: {
+  readonly effort: Effort;
+  readonly chart: Chart;
+  readonly plan: Plan;
+  readonly order: TyingOrder;
+} | null = null;
 
 self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
   switch (data.kind) {
@@ -66,45 +84,52 @@ self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
       newest = -1;
       break;
     case 'steps':
-      answer({ kind: 'steps', knots: data.knots, steps: order ? nextSteps(order, data.knots) : [] });
+      answer({ kind: 'steps', knots: data.knots, steps: told ? nextSteps(told.order, data.knots) : [] });
       break;
     case 'row-steps':
-      if (order && data.row <= order.rows.length)
-        answer({ kind: 'row-steps', row: data.row, steps: stepsOfRow(order, data.row) });
+      if (told && data.row <= told.order.rows.length)
+        answer({ kind: 'row-steps', row: data.row, steps: stepsOfRow(told.order, data.row) });
       break;
     case 'bundles':
-      if (order) answer({ kind: 'bundles', effort: effortOfOrder, ...bothBundles(order) });
+      if (told) answer({ kind: 'bundles', effort: told.effort, ...bothBundles(told.chart, told.plan) });
       break;
   }
 });
 
 async function plan(number: number, design: Design, chart: Chart): Promise<void> {
-  const quick = planStrands(design, chart, { effort: 'quick' });
+  const { bundles: _, ...uncut } = design;
+  const before: Kept | null = kept && plannedAlike(kept, { design: uncut, chart }) ? kept : null;
+  const quick = before ? good(before.quick) : planStrands(design, chart, { effort: 'quick' });
   if (!quick.ok) return answer({ kind: 'problem', number, sentence: quick.problem.sentence });
+  const own: Kept = before ?? { design: uncut, chart, quick: quick.value, careful: null, full: null };
+  kept = own;
   tell(number, 'quick', design, chart, { plan: quick.value });
   await newsArrives();
   if (newest !== number) return;
-  const careful = planCarefully(design, chart);
-  if (careful.ok) {
-    const figures = figuresOf(materialsOf(design, chart, careful.value), careful.value);
+  own.careful ??= planCarefully(design, chart);
+  if (own.careful.ok) {
+    const figures = figuresOf(materialsOf(design, chart, own.careful.value), own.careful.value);
     answer({ kind: 'careful', number, figures });
   }
-  await planFully(number, design, chart);
+  if (own.full) tell(number, 'full', design, chart, own.full);
+  else await planFully(number, design, chart, own);
 }
 
-async function planFully(number: number, design: Design, chart: Chart): Promise<void> {
+async function planFully(number: number, design: Design, chart: Chart, into: Kept): Promise<void> {
   const steps = planToWish(design, chart);
   let looked = performance.now();
-  let told = looked;
+  let toldAt = looked;
   for (let step = steps.next(); ; step = steps.next()) {
     if (step.done) {
-      if (step.value.ok) tell(number, 'full', design, chart, step.value.value);
+      if (!step.value.ok) return;
+      into.full = step.value.value;
+      tell(number, 'full', design, chart, into.full);
       return;
     }
     if (performance.now() - looked < lookMs) continue;
-    if (performance.now() - told >= tellMs) {
+    if (performance.now() - toldAt >= tellMs) {
       answer({ kind: 'progress', number, done: step.value });
-      told = performance.now();
+      toldAt = performance.now();
     }
     await newsArrives();
     if (newest !== number) return;
@@ -116,16 +141,14 @@ type Made = Parameters<typeof planned>[2];
 
 function tell(number: number, effort: Effort, design: Design, chart: Chart, made: Made): void {
   const all = planned(design, chart, made);
-  order = all.order;
-  effortOfOrder = effort;
+  told = { effort, chart, plan: made.plan, order: all.order };
   answer({ kind: 'planned', number, effort, planned: all.planned }, buffersOf(all.planned.tables));
 }
 
 /** With pieces of the working length, and with pieces cut to measure. */
-function bothBundles(whole: TyingOrder): { whole: Bundles; fitted: Bundles } {
-  const { chart, plan } = whole;
-  const fitted = tyingOrder(chart, fittedPlan(plan, usualFitting));
-  return { whole: bundlesOf(whole), fitted: bundlesOf(fitted) };
+function bothBundles(chart: Chart, plan: Plan): { whole: Bundles; fitted: Bundles } {
+  const bundles = (fitted: boolean) => bundlesOf(tyingOrder(chart, planAsCut({ bundles: { fitted } }, plan)));
+  return { whole: bundles(false), fitted: bundles(true) };
 }
 
 function answer(words: PlansAnswer, buffers: ArrayBuffer[] = []): void {

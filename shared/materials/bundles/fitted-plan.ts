@@ -4,7 +4,7 @@
  * labels made from this plan agree.
  */
 
-import type { Piece, Plan, YarnTally } from '../../tying/plan.ts';
+import type { Piece, PlainPlan, YarnTally } from '../../tying/plan.ts';
 import { fromTenths, toTenths } from '../../tying/tenths.ts';
 
 export interface Fitting {
@@ -21,7 +21,8 @@ export interface Fitting {
 /** Values from memory: a mark on a tape every 5 cm, and as much reserve as the yarn's own margin. */
 export const usualFitting: Fitting = { roundUpMm: 50, reserve: 0.1 };
 
-export function fittedPlan(plan: Plan, fitting: Fitting): Plan {
+/** Fitted again, a plan stays as it is: what is tied says how long a piece must be, not how it was cut before. */
+export function fittedPlan<P extends PlainPlan>(plan: P, fitting: Fitting): P {
   const strands = plan.strands.map(({ yarn, pieces }) => ({
     yarn,
     pieces: pieces.map((piece) => fittedPiece(piece, plan, fitting)),
@@ -38,7 +39,7 @@ export function fittedPlan(plan: Plan, fitting: Fitting): Plan {
   return { ...plan, strands, perYarn, totals: { ...plan.totals, cutMm: fromTenths(whole) } };
 }
 
-function fittedPiece(piece: Piece, { settings }: Plan, { roundUpMm, reserve }: Fitting): Piece {
+function fittedPiece(piece: Piece, { settings }: PlainPlan, { roundUpMm, reserve }: Fitting): Piece {
   const used = toTenths(piece.usedMm);
   const worked = toTenths(piece.knottedMm) + toTenths(piece.carriedMm);
   const step = Math.max(1, toTenths(roundUpMm));

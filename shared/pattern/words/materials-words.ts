@@ -11,10 +11,17 @@ interface MaterialsWords {
     readonly inches: boolean;
   }) => string;
   readonly knot: (measured: boolean) => string;
-  readonly pieces: (length: string, tail: string, margin: string) => string;
+  /** `fitted`: each piece is cut as long as it is used; `length` is then the longest. */
+  readonly pieces: (figures: {
+    readonly fitted: boolean;
+    readonly length: string;
+    readonly tail: string;
+    readonly margin: string;
+  }) => string;
   readonly yarn: string;
+  /** Null where pieces are of several lengths. */
   readonly yarnHeads: (
-    pieceLength: string,
+    pieceLength: string | null,
   ) => readonly [string, string, string, string, string, string, string];
   readonly together: (figures: {
     readonly knots: string;
@@ -49,14 +56,14 @@ export const materialsWords: Worded<MaterialsWords> = {
       measured
         ? 'Yarn per knot is measured on a swatch.'
         : 'Yarn per knot is an estimate (±), not yet measured.',
-    pieces: (length, tail, margin) =>
-      `Pieces are cut ${length} long, with a tail of ${tail} at each end. Skeins hold a margin of ${margin} %.`,
+    pieces: ({ fitted, length, tail, margin }) =>
+      `${fitted ? `Each piece is cut as long as it is used, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. Skeins hold a margin of ${margin} %.`,
     yarn: 'Yarn',
     yarnHeads: (length) => [
       'yarn',
       'knots',
       'strands',
-      `pieces of ${length}`,
+      length === null ? 'pieces' : `pieces of ${length}`,
       'cut from the ball',
       'mass',
       'skeins',
@@ -91,14 +98,14 @@ export const materialsWords: Worded<MaterialsWords> = {
       measured
         ? 'Der Garnverbrauch je Knoten ist an einem Probestück gemessen.'
         : 'Der Garnverbrauch je Knoten ist geschätzt (±), noch nicht gemessen.',
-    pieces: (length, tail, margin) =>
-      `Die Stücke werden ${length} lang zugeschnitten, mit einem Ende von ${tail} auf jeder Seite. Die Stränge enthalten eine Zugabe von ${margin} %.`,
+    pieces: ({ fitted, length, tail, margin }) =>
+      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit einem Ende von ${tail} auf jeder Seite. Die Stränge enthalten eine Zugabe von ${margin} %.`,
     yarn: 'Garn',
     yarnHeads: (length) => [
       'Garn',
       'Knoten',
       'Fäden',
-      `Stücke zu ${length}`,
+      length === null ? 'Stücke' : `Stücke zu ${length}`,
       'vom Knäuel',
       'Gewicht',
       'Stränge',

@@ -5,7 +5,7 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import { piecesIfLoose } from '../../../shared/materials/if-loose.ts';
+import { planByHand } from '../../../shared/materials/plan-by-hand.ts';
 import { planFaults } from '../../../shared/tying/check-plan.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { pictureDesigns } from './picture-designs.ts';
@@ -55,7 +55,10 @@ function countsOf(design: Design, reserveShare: number): Count {
   const plan = planStrands(kept, chart);
   if (!plan.ok) throw new Error(plan.problem.sentence);
   if (planFaults(plan.value, chart).length > 0) throw new Error(`${design.title} is unsound`);
-  const loose = Object.entries(plan.value.settings.knotMm).map(([id, mm]) => [id, mm * (1 + looserBy)]);
-  const ifLoose = Object.values(piecesIfLoose(plan.value, Object.fromEntries(loose)));
-  return { pieces: plan.value.totals.pieces, ifLoose: ifLoose.reduce((sum, each) => sum + each, 0) };
+  const loose = Object.keys(plan.value.settings.knotMm).map((id) => [id, 1 + looserBy]);
+  const ifLoose = Object.values(planByHand(plan.value, Object.fromEntries(loose)));
+  return {
+    pieces: plan.value.totals.pieces,
+    ifLoose: ifLoose.reduce((sum, { pieces }) => sum + pieces, 0),
+  };
 }

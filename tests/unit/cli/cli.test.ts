@@ -330,6 +330,22 @@ describe('what the verbs print', () => {
     expect(fitted.savedMm).toBeGreaterThan(0);
   });
 
+  it('counts pieces as the design cuts them: bundles, plan and materials agree', async () => {
+    const folder = temporaryFolder();
+    const design = designFromLetters(['aabb', 'b-ba'], { title: 'Fox', bundles: { fitted: true } });
+    writeFileSync(join(folder, 'Fox.larkrow'), writeDesign(design));
+    const json = async (...words: string[]) => JSON.parse((await larkrow(folder, ...words, '--json')).out);
+    const bundles = await json('bundles', 'Fox.larkrow');
+    const plan = await json('plan', 'Fox.larkrow');
+    const materials = await json('materials', 'Fox.larkrow');
+    expect(bundles.fitting).not.toBeNull();
+    expect(plan.totals.cutMm).toBe(bundles.totalMm);
+    expect(materials.totals.yarnCutMm).toBe(bundles.totalMm);
+    const whole = await json('bundles', 'Fox.larkrow', '--whole');
+    expect([whole.fitting, whole.totalMm]).toEqual([null, bundles.totalMm + bundles.savedMm]);
+    expect((await larkrow(folder, 'bundles', 'Fox.larkrow', '--fitted', '--whole', '--json')).code).toBe(2);
+  });
+
   it('is that a design is sound', async () => {
     const { code, out } = await larkrow(folderWithFox(), 'check', 'Fox.larkrow');
     expect(code).toBe(0);

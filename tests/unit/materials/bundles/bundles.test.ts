@@ -3,6 +3,7 @@ import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
 import { bundlesOf } from '../../../../shared/materials/bundles/bundles.ts';
 import { type Fitting, fittedPlan, usualFitting } from '../../../../shared/materials/bundles/fitted-plan.ts';
+import { planAsCut } from '../../../../shared/materials/bundles/plan-as-cut.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import { planCarefully } from '../../../../shared/tying/plan-carefully.ts';
 import { tyingOrder } from '../../../../shared/tying/steps/tying-order.ts';
@@ -78,11 +79,38 @@ describe('bundles', () => {
   });
 });
 
-describe('materials of a fitted plan', () => {
-  it('buy what is cut', () => {
-    const { design, chart, plan, bundlesIn } = made(['aaaabbbb', 'bbbbaaaa']);
-    const { totals } = materialsOf(design, chart, fittedPlan(plan, usualFitting));
-    expect(totals.yarnCutMm).toBe(bundlesIn(usualFitting).totalMm);
-    expect(totals.yarnCutMm).toBeLessThan(plan.totals.cutMm);
+describe('materials of a design whose pieces are cut to measure', () => {
+  const { design, chart, plan, bundlesIn } = made(['aaaabbbb', 'bbbbaaaa']);
+  const whole = materialsOf(design, chart, plan);
+  const fitted = materialsOf({ ...design, bundles: { fitted: true } }, chart, plan);
+
+  it('buy what is cut, in every figure', () => {
+    expect(whole.totals.yarnCutMm).toBe(plan.totals.cutMm);
+    expect(fitted.totals.yarnCutMm).toBe(bundlesIn(usualFitting).totalMm);
+    expect(fitted.totals.yarnCutMm).toBeLessThan(whole.totals.yarnCutMm);
+    expect(fitted.totals.yarnMassG).toBeLessThan(whole.totals.yarnMassG);
+    expect(fitted.totals.massG).toBeLessThan(whole.totals.massG);
+    expect([fitted.tying.fitted, whole.tying.fitted]).toEqual([true, false]);
+    fitted.yarns.forEach((yarn, i) => {
+      const before = whole.yarns[i]!;
+      expect(yarn.cutMm).toBeLessThan(before.cutMm);
+      expect(yarn.withMarginMm).toBeCloseTo(yarn.cutMm * 1.1, 9);
+      expect(yarn.leftOverMm).toBeCloseTo(yarn.cutMm - yarn.usedMm, 6);
+      expect([yarn.usedMm, yarn.pieces, yarn.knots]).toEqual([before.usedMm, before.pieces, before.knots]);
+    });
+  });
+
+  it('are the same, whether the plan comes fitted already or not', () => {
+    const again = { ...design, bundles: { fitted: true } };
+    expect(materialsOf(again, chart, planAsCut(again, plan))).toEqual(fitted);
+  });
+});
+
+describe('a plan as it is cut', () => {
+  it('has whole pieces unless the design says that they are cut to measure', () => {
+    const { plan } = made(['aaaabbbb']);
+    expect(planAsCut({}, plan)).toBe(plan);
+    expect(planAsCut({ bundles: { fitted: false } }, plan)).toBe(plan);
+    expect(planAsCut({ bundles: { fitted: true } }, plan)).toEqual(fittedPlan(plan, usualFitting));
   });
 });
