@@ -72,7 +72,8 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
   const fit = fitSwatches(wanted);
   const size = sizeOf(wanted, gauge);
   const isMeasured = wanted.swatches.length > 0;
-  const tyable = checkTying(tying, Math.max(...wanted.yarns.map((yarn) => knotMm(wanted, yarn, gauge))));
+  const longestKnotMm = Math.max(...wanted.yarns.map((yarn) => knotMm(wanted, yarn, gauge)));
+  const tyable = checkTying(tying, longestKnotMm, units);
   const isUsable = wanted.title.trim() !== '' && tyable.ok;
   const done = (then: CommandId | null) => {
     if (isUsable) answer({ wanted: { ...wanted, title: wanted.title.trim() }, then });

@@ -1,4 +1,7 @@
-/** Labelled fields for dialogs. A figure that can't be used is said so in words, and nothing else is lost. */
+/**
+ * Labelled fields for dialogs. A figure that can't be used is said so in words; it stays as it was written, changes nothing,
+ * and nothing else is lost.
+ */
 import { type ReactNode, useEffect, useId, useRef, useState } from 'react';
 import { numberFault, shownNumber, writtenNumber } from './written-number.ts';
 
@@ -37,10 +40,13 @@ function FigureField({
 }: OptionalNumberFieldProps & { mayBeEmpty: boolean }) {
   const id = useId();
   const input = useRef<HTMLInputElement>(null);
-  /** What is being written; null where the field shows its value. */
-  const [text, setText] = useState<string | null>(null);
-  const faultIn = (written: string) =>
-    mayBeEmpty && written.trim() === '' ? '' : numberFault(written, { min, max, whole });
+  /** What is being written, over which value; null where the field shows its value. */
+  const [written, setWritten] = useState<{ readonly text: string; readonly over: number | undefined } | null>(
+    null,
+  );
+  const text = written?.text ?? null;
+  const faultIn = (figure: string) =>
+    mayBeEmpty && figure.trim() === '' ? '' : numberFault(figure, { min, max, whole });
   const fault = text === null ? '' : faultIn(text);
   // A form can't be sent while a figure in it can't be used.
   useEffect(() => input.current?.setCustomValidity(fault), [fault]);
@@ -56,14 +62,16 @@ function FigureField({
         aria-invalid={fault !== ''}
         aria-describedby={`${id}-hint`}
         onChange={(event) => {
-          setText(event.target.value);
-          if (faultIn(event.target.value) !== '') return;
+          const over = written ? written.over : value;
+          setWritten({ text: event.target.value, over });
           const number = writtenNumber(event.target.value);
-          onChange(Number.isNaN(number) ? undefined : number);
+          if (faultIn(event.target.value) === '') onChange(Number.isNaN(number) ? undefined : number);
+          // The beginning of a figure that can't be used was taken for one: 2 of 2000.
+          else if (value !== over) onChange(over);
         }}
-        onBlur={() => fault === '' && setText(null)}
+        onBlur={() => fault === '' && setWritten(null)}
       />
-      <span id={`${id}-hint`} className={fault ? 'fault' : 'hint'}>
+      <span id={`${id}-hint`} className={fault ? 'fault' : 'hint'} aria-live="polite">
         {fault || hint}
       </span>
     </div>

@@ -361,7 +361,7 @@ describe('the materials', () => {
     await page.getByText('Dowel = 6.00', { exact: true }).waitFor();
     expect(await page.getByText('The full plan.').count()).toBe(1);
     await write(page, 'Price of the dowel', 'much');
-    await page.getByText('Write a number.').waitFor();
+    await page.getByText('Write a number from 0 to 1000000.').waitFor();
     await page.keyboard.press('Escape');
     await page.getByLabel('Price of the dowel').blur();
     await page.getByText('Dowel = 6.00', { exact: true }).waitFor();

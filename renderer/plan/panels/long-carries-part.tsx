@@ -18,24 +18,26 @@ const mostListed = 20;
 export function LongCarriesPart({ tables }: { tables: PlanTables }) {
   const overMm = usePlans((state) => state.overMm);
   const units = useStudio((state) => state.settings.units);
-  const [before] = useState(() => overMm);
+  const [keptMm, setKeptMm] = useState(overMm);
   const found = useMemo(() => longCarries(tables, overMm), [tables, overMm]);
-  const take = (written: number) => plans.setState({ overMm: mmFrom(written, units) });
+  const show = (mm: number) => plans.setState({ overMm: mm });
   return (
     <div className="tying">
       <SettingField
         label="Longer than"
         unit={lengthUnit(units)}
         explained="About an inch is the limit on things that are worn; behind a hanging more is practical."
-        value={Math.round(lengthIn(overMm, units) * 100) / 100}
+        value={Math.round(lengthIn(keptMm, units) * 100) / 100}
         min={0}
         max={1000}
         whole={false}
         press={0.5}
-        onTry={(written) =>
-          written?.figure == null ? plans.setState({ overMm: before }) : take(written.figure)
-        }
-        onKeep={(figure) => figure !== null && take(figure)}
+        onTry={(written) => show(written?.figure == null ? keptMm : mmFrom(written.figure, units))}
+        onKeep={(figure) => {
+          if (figure === null) return;
+          setKeptMm(mmFrom(figure, units));
+          show(mmFrom(figure, units));
+        }}
       />
       <p role="status">
         {found.length === 0

@@ -1,10 +1,11 @@
 /**
  * One setting: a figure with its unit, two buttons to change it by a step, and a sentence of what it means. What is
- * written is tried at once; it becomes a step of the history when the field is left or Enter is pressed. Escape goes
- * back. Where it may be left empty, that has a meaning too.
+ * written is tried at once, and becomes a step of the history when it is kept (`use-written-figure.ts`). Where it may be
+ * left empty, that has a meaning too.
  */
-import { useId, useRef, useState } from 'react';
-import { numberFault, writtenNumber } from '../../shell/written-number.ts';
+import { useId } from 'react';
+import { numberFault, shownNumber, writtenNumber } from '../../shell/written-number.ts';
+import { useWrittenFigure } from '../leaves/use-written-figure.ts';
 
 interface SettingFieldProps {
   readonly label: string;
@@ -19,31 +20,39 @@ interface SettingFieldProps {
   readonly press: number;
   /** Where it may be left empty: what that means, in a word, and the first figure that a button gives. */
   readonly empty?: { readonly means: string; readonly first: number } | undefined;
+  /** What speaks against a figure within the limits, in a sentence; empty where nothing does. */
+  readonly against?: (figure: number | null) => string;
   /** Null: what was tried is dropped. Its figure is null where the field was emptied. */
   readonly onTry: (written: { readonly figure: number | null } | null) => void;
   readonly onKeep: (figure: number | null) => void;
 }
 
 export function SettingField(props: SettingFieldProps) {
-  const { label, unit, explained, value, min, max, whole, press, empty, onTry, onKeep } = props;
+  const { label, unit, explained, value, min, max, whole, press, empty, against, onTry, onKeep } = props;
   const id = useId();
-  /** What is being written; null where the field shows its value. */
-  const [text, setText] = useState<string | null>(null);
-  /** Escape leaves the field too: what is left then is not kept. */
-  const isDropped = useRef(false);
-  const isEmpty = (written: string) => empty !== undefined && written.trim() === '';
-  const faultIn = (written: string) => (isEmpty(written) ? '' : numberFault(written, { min, max, whole }));
-  const figureOf = (written: string) => (isEmpty(written) ? null : writtenNumber(written));
-  const fault = text === null ? '' : faultIn(text);
+  const figureOf = (written: string) =>
+    empty !== undefined && written.trim() === '' ? null : writtenNumber(written);
+  const faultIn = (written: string) => {
+    const figure = figureOf(written);
+    const fault = figure === null ? '' : numberFault(written, { min, max, whole, unit });
+    return fault || (against?.(figure) ?? '');
+  };
+  const { fault, drop, input } = useWrittenFigure({
+    shown: value === null ? '' : shownNumber(value),
+    faultIn,
+    onKeep: (written) => onKeep(figureOf(written)),
+    onTry: (written) => onTry(written === null ? null : { figure: figureOf(written) }),
+  });
+  // Out of a figure that can't be, as a file may have it, every step is a way.
+  const isFaulty = faultIn(value === null ? '' : shownNumber(value)) !== '';
   const within = (number: number) => Math.min(max, Math.max(min, Math.round(number * 1000) / 1000));
   const pressed = (by: number) => within(value === null ? (empty?.first ?? min) : value + by);
-  const canPress = (by: number) => value === null || pressed(by) !== value;
-  const keep = () => {
-    if (text === null) return;
-    if (fault === '' && !isDropped.current) onKeep(figureOf(text));
-    else onTry(null);
-    isDropped.current = false;
-    setText(null);
+  const canPress = (by: number) =>
+    (value === null || pressed(by) !== value) && (isFaulty || faultIn(shownNumber(pressed(by))) === '');
+  const pressBy = (by: number) => {
+    if (!canPress(by)) return;
+    drop();
+    onKeep(pressed(by));
   };
   return (
     <div className="setting">
@@ -53,29 +62,11 @@ export function SettingField(props: SettingFieldProps) {
           type="button"
           aria-label={`${label}: less`}
           aria-disabled={!canPress(-press)}
-          onClick={() => canPress(-press) && onKeep(pressed(-press))}
+          onClick={() => pressBy(-press)}
         >
           −
         </button>
-        <input
-          id={id}
-          inputMode="decimal"
-          value={text ?? (value === null ? '' : String(value))}
-          placeholder={empty?.means}
-          aria-invalid={fault !== ''}
-          aria-describedby={`${id}-unit ${id}-hint`}
-          onChange={({ target }) => {
-            setText(target.value);
-            onTry(faultIn(target.value) === '' ? { figure: figureOf(target.value) } : null);
-          }}
-          onBlur={keep}
-          onKeyDown={(event) => {
-            if (event.key === 'Enter') keep();
-            if (event.key !== 'Escape' || text === null) return;
-            onTry(null);
-            setText(null);
-          }}
-        />
+        <input id={id} placeholder={empty?.means} aria-describedby={`${id}-unit ${id}-hint`} {...input} />
         <span id={`${id}-unit`} className="unit">
           {unit}
         </span>
@@ -83,12 +74,12 @@ export function SettingField(props: SettingFieldProps) {
           type="button"
           aria-label={`${label}: more`}
           aria-disabled={!canPress(press)}
-          onClick={() => canPress(press) && onKeep(pressed(press))}
+          onClick={() => pressBy(press)}
         >
           +
         </button>
       </div>
-      <p id={`${id}-hint`} className={fault ? 'fault' : 'hint'}>
+      <p id={`${id}-hint`} className={fault ? 'fault' : 'hint'} aria-live="polite">
         {fault || explained}
       </p>
     </div>

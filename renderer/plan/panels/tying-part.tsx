@@ -1,17 +1,21 @@
 /** The maker's settings for tying, and how far the plan is. */
+import { useMemo } from 'react';
 import { useStudio } from '../../store/use-studio.ts';
 import { changeTying, tryTying } from '../plan-deeds.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
 import { PlanProgress } from './plan-progress.tsx';
 import { SettingField } from './setting-field.tsx';
+import { longestKnotMm, tyingFault } from './tying-fault.ts';
 import { tyingFields } from './tying-fields.ts';
 import { withTying, writtenTying } from './with-tying.ts';
 
 export function TyingPart() {
-  const tying = useStudio((state) => state.open?.design.tying);
+  const open = useStudio((state) => state.open);
   const units = useStudio((state) => state.settings.units);
   const liveMax = usePlans((state) => shownPlan(state)?.figures.liveMax ?? 1);
-  if (!tying) return null;
+  const knotMm = useMemo(() => (open ? longestKnotMm(open.design, open.chart) : 0), [open]);
+  if (!open) return null;
+  const { tying } = open.design;
   return (
     <div className="tying">
       <PlanProgress />
@@ -29,6 +33,7 @@ export function TyingPart() {
             whole={whole}
             press={press(units)}
             empty={empty === undefined ? undefined : { means: empty, first: Math.max(1, liveMax - 1) }}
+            against={(figure) => tyingFault(withTying(tying, field, figure, units), knotMm, units)}
             onTry={(written) =>
               tryTying(written === null ? null : withTying(tying, field, written.figure, units))
             }

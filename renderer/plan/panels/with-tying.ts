@@ -13,11 +13,12 @@ export function writtenTying(tying: TyingSettings, field: TyingField, units: Uni
 /** The settings with one of them as it was written; null leaves it empty. */
 export function withTying(
   tying: TyingSettings,
-  { key, kept }: TyingField,
+  { key, kept, min, max }: TyingField,
   written: number | null,
   units: Units,
 ): TyingSettings {
-  if (written !== null) return { ...tying, [key]: kept(written, units) };
+  // Figures are shown rounded, so the least and the most that are shown may lie a little beyond what the file holds.
+  if (written !== null) return { ...tying, [key]: Math.min(max, Math.max(min, kept(written, units))) };
   const { [key]: _, ...rest } = tying;
   return rest as TyingSettings;
 }
