@@ -37,8 +37,8 @@ export function numberFault(text: string, { min, max, whole = false, unit = '' }
     : '';
 }
 
-/** Less than this of a thousandth is the noise of binary fractions. */
-const noise = 1e-6;
+/** Less than this share of a figure is the noise of binary fractions. */
+const noise = 1e-9;
 
 function inPlaces(value: number, round: (value: number) => number): number {
   const thousandths = value * 1000;
