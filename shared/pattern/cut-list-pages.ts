@@ -43,7 +43,7 @@ function cords(flow: Flow, { materials, copy, figures }: PatternContext): void {
     tickBox,
     cordRanges(group),
     figures.count(group.count),
-    enough.length(group.cutMm),
+    figures.cutLength(group.cutMm),
     enough.yarnLength(group.count * group.cutMm),
   ]);
   table(flow, columnsFor(['', ...words.cordHeads], rows, [BOX_COLUMN_MM, null]), rows);
@@ -55,15 +55,15 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
   const words = cutListWords[copy.language];
   const { count, enough } = figures;
   heading(flow, words.yarn);
-  const longest = enough.length(materials.tying.workingLengthMm);
+  const longest = figures.cutLength(materials.tying.workingLengthMm);
   const about = isFitted
     ? words.fitted({
         reserve: formatPercent(usualFitting.reserve),
         step: figures.length(usualFitting.roundUpMm),
         longest,
-        saved: cut.savedMm > 0 ? figures.yarnLength(cut.savedMm) : null,
+        saved: cut.savedMm > 0 ? figures.spareYarnLength(cut.savedMm) : null,
       })
-    : words.alike(longest, enough.length(materials.tying.tailMm));
+    : words.alike(longest, figures.cutLength(materials.tying.tailMm));
   paragraph(flow, about, soft);
   const names = yarnNames(context);
   const rows = cut.bundles.map(({ yarn, pieces, cutMm, totalMm }): TableCell[] => [
@@ -71,7 +71,7 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
     { draw: (x, y) => drawSwatch(codeOf(yarn), x, y + 0.1, BOX_MM, cellInks) },
     names.get(yarn)!,
     count(pieces.length),
-    enough.length(cutMm),
+    figures.cutLength(cutMm),
     enough.yarnLength(totalMm),
     String(pieces[0]!.row),
   ]);
@@ -94,7 +94,7 @@ function numbers(flow: Flow, context: PatternContext, { bundles }: Bundles): voi
       flow.y += 1.2;
       paragraph(flow, names.get(bundle.yarn)!, { face: 'sans-bold', after: 0.4 });
     }
-    paragraph(flow, words.numbersOf(figures.enough.length(bundle.cutMm), numbersOf(bundle)), {
+    paragraph(flow, words.numbersOf(figures.cutLength(bundle.cutMm), numbersOf(bundle)), {
       sizeMm: sizes.note,
       indent: BOX_COLUMN_MM,
       after: 0.6,

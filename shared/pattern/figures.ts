@@ -1,8 +1,10 @@
 /** Figures as a pattern prints them: in its units, and as its language writes numbers. */
 import type { Language } from '../design/pattern-schema.ts';
+import { formatCutLength } from '../units/cut-length.ts';
 import { formatLength } from '../units/length.ts';
 import { formatMass } from '../units/mass.ts';
 import { formatMoney } from '../units/money.ts';
+import { decimal } from '../units/round.ts';
 import { formatThickness } from '../units/thickness.ts';
 import { formatTime } from '../units/time.ts';
 import { toldIn } from '../units/told-in.ts';
@@ -10,7 +12,7 @@ import type { Units } from '../units/units.ts';
 import { formatYarnLength } from '../units/yarn-length.ts';
 
 export interface Figures {
-  /** Of hangings, dowels, cords and tails. */
+  /** Of hangings and dowels. */
   length(mm: number): string;
   yarnLength(mm: number): string;
   mass(g: number): string;
@@ -21,6 +23,10 @@ export interface Figures {
   money(amount: number, currency?: string): string;
   /** To one place behind the point. */
   number(value: number): string;
+  /** How long a piece, a cord or a tail is cut: never less. */
+  cutLength(mm: number): string;
+  /** What is saved or left over: never more. */
+  spareYarnLength(mm: number): string;
   /** The same, never less than what must be bought or cut. */
   readonly enough: Pick<Figures, 'length' | 'yarnLength' | 'mass'>;
 }
@@ -36,7 +42,9 @@ export function figuresIn(units: Units, language: Language): Figures {
     time: (seconds) => told(formatTime(seconds)),
     count: (count) => told(count.toLocaleString('en')),
     money: (amount, currency) => told(formatMoney(amount, currency)),
-    number: (value) => told(String(Number(value.toFixed(1)))),
+    number: (value) => told(decimal(value, 0.1)),
+    cutLength: (mm) => told(formatCutLength(mm, units)),
+    spareYarnLength: (mm) => told(formatYarnLength(mm, units, { spare: true })),
     enough: {
       length: (mm) => told(formatLength(mm, units, enough)),
       yarnLength: (mm) => told(formatYarnLength(mm, units, enough)),

@@ -119,7 +119,7 @@ function drawLabel(bundle: BundleLabel, context: LabelsContext, x: number, y: nu
       sizeMm: NAME_MM,
       role: 'paragraph',
     }),
-    label(left, top + 10.4, figures.enough.length(bundle.cutMm), { sizeMm: NAME_MM }),
+    label(left, top + 10.4, figures.cutLength(bundle.cutMm), { sizeMm: NAME_MM }),
     ...lines.map((line, i) => label(left, top + 14.8 + i * SMALL_MM * LEADING, line, { sizeMm: SMALL_MM })),
   ];
 }

@@ -46,8 +46,8 @@ function basis({ materials: { gauge, tying }, units, copy, figures }: PatternCon
     words.knot(gauge.yarnFactorSource === 'measured'),
     words.pieces({
       fitted: tying.fitted,
-      length: figures.enough.length(tying.workingLengthMm),
-      tail: figures.enough.length(tying.tailMm),
+      length: figures.cutLength(tying.workingLengthMm),
+      tail: figures.cutLength(tying.tailMm),
       margin: figures.number(tying.margin * 100),
     }),
   ].join(' ');
@@ -69,7 +69,7 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
     enough.mass(yarn.massG),
     `${yarn.skeins} × ${skeinOf.get(yarn.id) ?? ''}`,
   ]);
-  const heads = ['', ...words.yarnHeads(tying.fitted ? null : enough.length(tying.workingLengthMm))];
+  const heads = ['', ...words.yarnHeads(tying.fitted ? null : figures.cutLength(tying.workingLengthMm))];
   table(flow, columnsFor(heads, rows, [7.5, null]), rows);
   paragraph(
     flow,
@@ -97,7 +97,7 @@ function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: Patt
   const rows = cords.groups.map((group): TableCell[] => [
     cordRanges(group),
     figures.count(group.count),
-    enough.length(group.cutMm),
+    figures.cutLength(group.cutMm),
     enough.yarnLength(group.count * group.cutMm),
   ]);
   table(flow, columnsFor(words.cordHeads, rows, [null]), rows);

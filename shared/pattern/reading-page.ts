@@ -36,8 +36,9 @@ function orderOfWork({ materials, chart, copy, figures }: PatternContext): reado
   const { cords, tying, totals } = materials;
   return readingWords[copy.language].steps({
     cutCords: cords.cutCords,
-    length: figures.enough.length(tying.workingLengthMm),
-    tail: figures.enough.length(tying.tailMm),
+    fitted: tying.fitted,
+    length: figures.cutLength(tying.workingLengthMm),
+    tail: figures.cutLength(tying.tailMm),
     startsLeft: chart.startCorner === 'top-left',
     looseEnds: figures.count(totals.looseEnds),
   });

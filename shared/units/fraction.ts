@@ -1,4 +1,5 @@
 /** Numbers in halves, quarters and so on, as they stand on a ruler in inches: '13 1/2', '3/8', '2'. */
+import { grouped } from './grouped.ts';
 import { wholeSteps } from './round.ts';
 import type { Rounding } from './units.ts';
 
@@ -12,6 +13,7 @@ export function fraction(value: number, parts: number, rounding: Rounding = {}):
     top /= 2;
     bottom /= 2;
   }
-  if (top === 0) return String(whole);
-  return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
+  const wholes = grouped(String(whole));
+  if (top === 0) return wholes;
+  return whole === 0 ? `${top}/${bottom}` : `${wholes} ${top}/${bottom}`;
 }

@@ -1,4 +1,5 @@
 /** Masses of yarn, cord and hangings: g and kg, or ounces and pounds. */
+import { grouped } from './grouped.ts';
 import { decimal, wholeSteps } from './round.ts';
 import { inUnits, type Rounding, type Units } from './units.ts';
 
@@ -19,14 +20,14 @@ export function formatMass(g: number, units: Units, rounding: Rounding = {}): st
 }
 
 function metric(g: number, rounding: Rounding): string {
-  const grams = g < 10 ? decimal(g, 0.1, rounding) : decimal(g, 1, rounding);
-  return Number(grams) < 1000 ? `${grams} g` : `${decimal(g / 1000, 0.01, rounding)} kg`;
+  if (wholeSteps(g, 1, rounding) >= 1000) return `${decimal(g / 1000, 0.01, rounding)} kg`;
+  return `${decimal(g, g < 10 ? 0.1 : 1, rounding)} g`;
 }
 
 function us(g: number, rounding: Rounding): string {
-  const ounces = decimal(g / gPerOunce, 0.1, rounding);
-  if (Number(ounces) < 16) return `${ounces} oz`;
+  if (wholeSteps(g / gPerOunce, 0.1, rounding) < 160) return `${decimal(g / gPerOunce, 0.1, rounding)} oz`;
   const whole = wholeSteps(g, gPerOunce, rounding);
   const rest = whole % 16;
-  return rest === 0 ? `${whole / 16} lb` : `${Math.floor(whole / 16)} lb ${rest} oz`;
+  const pounds = `${grouped(String(Math.floor(whole / 16)))} lb`;
+  return rest === 0 ? pounds : `${pounds} ${rest} oz`;
 }

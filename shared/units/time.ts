@@ -1,4 +1,5 @@
 /** Times at the dowel. */
+import { grouped } from './grouped.ts';
 import { wholeSteps } from './round.ts';
 
 /**
@@ -10,6 +11,6 @@ export function formatTime(seconds: number): string {
   if (minutes < 60) return `${seconds > 0 ? Math.max(1, minutes) : 0} min`;
   const fives = wholeSteps(seconds, 300) * 5;
   const rest = fives % 60;
-  const hours = `${Math.floor(fives / 60)} h`;
+  const hours = `${grouped(String(Math.floor(fives / 60)))} h`;
   return rest === 0 ? hours : `${hours} ${rest} min`;
 }

@@ -2,7 +2,7 @@
 import type { Yarn } from '../../../shared/design/schema.ts';
 import type { Bundle, Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import type { CutPieces } from '../../../shared/materials/bundles/cut-so-far.ts';
-import { formatLength } from '../../../shared/units/length.ts';
+import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
@@ -19,7 +19,7 @@ export function bundlesWords({ bundles, pieces, totalMm }: Bundles, units: Units
 export function savingWords({ savedMm, totalMm }: Bundles, units: Units): string {
   if (savedMm <= 0) return 'Cutting to measure would save nothing: every piece is used to its end.';
   const share = formatPercent(savedMm / (totalMm + savedMm));
-  return `Cutting to measure takes ${formatYarnLength(savedMm, units)} less, ${share}.`;
+  return `Cutting to measure takes ${formatYarnLength(savedMm, units, { spare: true })} less, ${share}.`;
 }
 
 /** The row where the bundle comes in, and the one where its last piece does: 'row 4', 'rows 4 to 31'. */
@@ -45,7 +45,7 @@ export function spareWords(
 ): string {
   const each = spare.map(({ yarn, cutMm, pieces }) => {
     const name = yarns.find(({ id }) => id === yarn)?.name ?? 'a yarn that is gone';
-    return `${counted(pieces, 'piece')} of ${name} at ${formatLength(cutMm, units, { enough: true })}`;
+    return `${counted(pieces, 'piece')} of ${name} at ${formatCutLength(cutMm, units)}`;
   });
   return `Cut for another plan, or in another way, and not in this list: ${each.join('; ')}. They may serve as shorter ones.`;
 }

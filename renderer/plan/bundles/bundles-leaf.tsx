@@ -7,6 +7,7 @@ import type { Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import { cutListHash } from '../../../shared/materials/bundles/cut-list-hash.ts';
 import { cutSoFar } from '../../../shared/materials/bundles/cut-so-far.ts';
 import { usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
+import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { saveLabels } from '../../flows/exporting.ts';
@@ -63,7 +64,7 @@ function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
           options={[
             {
               value: 'whole',
-              label: `at the working length, ${formatLength(workingMm, units, { enough: true })}`,
+              label: `at the working length, ${formatCutLength(workingMm, units)}`,
             },
             {
               value: 'fitted',

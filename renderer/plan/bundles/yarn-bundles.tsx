@@ -1,6 +1,6 @@
 /** One yarn's bundles: how many pieces of which length, their numbers, where they come in, and whether they are cut. */
 import type { Bundle } from '../../../shared/materials/bundles/bundles.ts';
-import { formatLength } from '../../../shared/units/length.ts';
+import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { Ball } from '../../draw/yarns/ball.tsx';
 import { useStudio } from '../../store/use-studio.ts';
@@ -53,7 +53,7 @@ export function YarnBundles({ bundles, mayTick }: YarnBundlesProps) {
         <tbody>
           {bundles.map(({ bundle, cut }) => {
             const isCut = cut >= bundle.pieces.length;
-            const length = formatLength(bundle.cutMm, units, { enough: true });
+            const length = formatCutLength(bundle.cutMm, units);
             return (
               <tr key={bundle.cutMm} className={isCut ? 'is-cut' : ''}>
                 <td>

@@ -73,7 +73,7 @@ function Pieces({ tables, strand, units }: { tables: PlanTables; strand: number;
                   </button>
                 </td>
                 <td>{pieces.knots[piece]}</td>
-                <td>{formatLength(pieces.leftOverMm[piece]!, units)}</td>
+                <td>{formatLength(pieces.leftOverMm[piece]!, units, { spare: true })}</td>
               </tr>
             );
           })}

@@ -1,6 +1,6 @@
 /** Changes of a variant in words. */
 import type { Design } from '../../../shared/design/design.ts';
-import { formatLength } from '../../../shared/units/length.ts';
+import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
 import type { Units } from '../../../shared/units/units.ts';
@@ -28,7 +28,7 @@ function changeWords(change: Change, { yarns }: Design, units: Units): string {
   const nameOf = (id: string) => yarns.find((yarn) => yarn.id === id)?.name ?? 'a yarn';
   switch (change.kind) {
     case 'working-length':
-      return `pieces of ${formatLength(change.mm, units, { enough: true })}`;
+      return `pieces of ${formatCutLength(change.mm, units)}`;
     case 'carry':
       return `carried ${counted(change.cords, 'cord')} and ${counted(change.rows, 'row')} at most`;
     case 'reserve':

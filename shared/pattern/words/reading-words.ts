@@ -16,6 +16,8 @@ interface ReadingWords {
   /** The order of work, a step each. */
   readonly steps: (figures: {
     readonly cutCords: number;
+    /** True: each piece is cut as long as it is used, and `length` is the longest. */
+    readonly fitted: boolean;
     readonly length: string;
     readonly tail: string;
     readonly startsLeft: boolean;
@@ -45,9 +47,9 @@ export const readingWords: Worded<ReadingWords> = {
     pages: (count) =>
       `The chart goes on over ${count} pages, which share two rows or cords with their neighbours. The later page shows them pale and hatched: they stand on the page before as well. Marks beside the numbers say which page joins where.`,
     rows: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
-    steps: ({ cutCords, length, tail, startsLeft, looseEnds }) => [
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds }) => [
       `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side, in the order of the cut list.`,
-      `Cut the yarn in pieces of ${length}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
+      `Cut the yarn in pieces ${fitted ? `as long as each is used, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
       'Before a row is tied, lift the cords that its line names after ‘lift’: the first cord of each new yarn. You meet them where the yarn in hand changes.',
       'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
       'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',
@@ -76,9 +78,9 @@ export const readingWords: Worded<ReadingWords> = {
     pages: (count) =>
       `Das Zählmuster geht über ${count} Seiten, die mit ihren Nachbarn zwei Reihen oder Schnüre gemeinsam haben. Die spätere Seite zeigt sie blass und schraffiert: Sie stehen auch auf der Seite davor. Zeichen neben den Zahlen sagen, welche Seite wo anschließt.`,
     rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
-    steps: ({ cutCords, length, tail, startsLeft, looseEnds }) => [
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds }) => [
       `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein, in der Reihenfolge der Zuschnittliste.`,
-      `Schneiden Sie das Garn in Stücke von ${length}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie hinten ein Ende von ${tail} hängen, das dahin zeigt, woher die Reihe kommt.`,
+      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie hinten ein Ende von ${tail} hängen, das dahin zeigt, woher die Reihe kommt.`,
       'Bevor eine Reihe geknüpft wird, heben Sie die Schnüre an, die ihre Zeile nach „anheben“ nennt: die erste Schnur jedes neuen Garns. Sie treffen auf sie, wo das Garn in der Hand wechselt.',
       'Beim Wechsel legen Sie das Garn in der Hand hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es hinter den Schnüren mit, nicht zu fest.',
       'Ist ein Stück zu Ende, geht es an der nächsten Schnur mit einem frischen weiter, nie mitten in einem Knoten. Am Rand geht es gerade hinunter in die nächste Reihe.',

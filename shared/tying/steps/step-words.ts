@@ -5,6 +5,7 @@
 import type { YarnId } from '../../design/codes.ts';
 import type { Language } from '../../design/pattern-schema.ts';
 import type { Yarn } from '../../design/schema.ts';
+import { formatCutLength } from '../../units/cut-length.ts';
 import { formatLength } from '../../units/length.ts';
 import { toldIn } from '../../units/told-in.ts';
 import type { Units } from '../../units/units.ts';
@@ -31,7 +32,7 @@ export function stepWords(step: Step, { yarnsById, units, form, language = 'en' 
       if (name === undefined) throw new Error(`the steps have a yarn ${yarn} that is not in the list`);
       return name;
     },
-    atLeast: (mm) => toldIn(language, formatLength(mm, units, { enough: true })),
+    atLeast: (mm) => toldIn(language, formatCutLength(mm, units)),
     about: (mm) => toldIn(language, formatLength(mm, units)),
   };
   // The compiler doesn't see that the saying found by a step's kind is for that step.

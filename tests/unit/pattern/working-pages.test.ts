@@ -137,7 +137,7 @@ describe('the cut list', () => {
 
   it('cuts all pieces alike unless the designer cuts to measure, and then numbers them', () => {
     const alike = printed(design, 'cut-list').texts.join(' ');
-    expect(alike).toContain('All pieces are cut alike, 152.5 cm');
+    expect(alike).toContain('All pieces are cut alike, 152.4 cm');
     expect(alike).not.toContain('Which piece is which');
     const fitted = printed({ ...design, bundles: { fitted: true } }, 'cut-list');
     expect(fitted.texts.join(' ')).toContain('with 10 % in reserve, up to the next 5 cm');

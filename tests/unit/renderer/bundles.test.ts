@@ -82,7 +82,7 @@ describe('the words for what is cut', () => {
       { yarn: 'y9' as const, cutMm: 800, pieces: 1 },
     ];
     expect(spareWords(spare, [{ id: 'y1', name: 'Tide' }], 'metric')).toContain(
-      ': 12 pieces of Tide at 152.5 cm; 1 piece of a yarn that is gone at 80 cm.',
+      ': 12 pieces of Tide at 152.4 cm; 1 piece of a yarn that is gone at 80 cm.',
     );
   });
 

@@ -1,8 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
+import { formatMoney } from '../../../shared/units/money.ts';
+import { decimal } from '../../../shared/units/round.ts';
 import { formatThickness } from '../../../shared/units/thickness.ts';
 import { formatTime } from '../../../shared/units/time.ts';
+import { toldIn } from '../../../shared/units/told-in.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 
 describe('a length', () => {
@@ -44,9 +48,54 @@ describe('a length', () => {
     }
   });
 
+  it.each([
+    [59.9, '5.9 cm', '2 1/4 in'],
+    [60, '6 cm', '2 1/4 in'],
+    [9.99, '9.9 mm', '3/8 in'],
+    [0, '0 mm', '0 in'],
+  ])('of %f mm that is left over is shown as %s or %s, never more', (mm, metric, us) => {
+    expect(formatLength(mm, 'metric', { spare: true })).toBe(metric);
+    expect(formatLength(mm, 'us', { spare: true })).toBe(us);
+  });
+
   it('gains no step from the noise of binary fractions', () => {
     expect(3 * 0.1 * 1000).not.toBe(300);
     expect(formatLength(3 * 0.1 * 1000, 'metric', { enough: true })).toBe('30 cm');
+  });
+});
+
+describe('a length to cut', () => {
+  it.each([
+    [1524, '152.4 cm', '60 in'],
+    [1524.1, '152.5 cm', '60 1/4 in'],
+    [1450, '145 cm', '57 1/4 in'],
+    [65, '6.5 cm', '2 3/4 in'],
+    [9.02, '9.1 mm', '3/8 in'],
+    [0, '0 mm', '0 in'],
+    [50_800, '5,080 cm', '2,000 in'],
+  ])('of %f mm is shown to the mark of the tape: %s or %s', (mm, metric, us) => {
+    expect(formatCutLength(mm, 'metric')).toBe(metric);
+    expect(formatCutLength(mm, 'us')).toBe(us);
+    expect(formatCutLength(mm, 'both')).toBe(`${metric} (${us})`);
+  });
+});
+
+describe('thousands', () => {
+  it('are parted alike in lengths, masses, money, times and numbers', () => {
+    expect(formatYarnLength(1_234_000, 'both')).toBe('1,234 m (1,350 yd)');
+    expect(formatMass(1_234_500, 'both')).toBe('1,234.5 kg (2,721 lb 10 oz)');
+    expect(formatMoney(1_234_567.5, 'EUR')).toBe('1,234,567.50 EUR');
+    expect(formatMoney(-1234)).toBe('-1,234.00');
+    expect(formatMoney(-123)).toBe('-123.00');
+    expect(formatTime(3600 * 1234)).toBe('1,234 h');
+    for (const count of [0, 7, 999, 1000, 12_345, 100_000, 4_000_000])
+      expect(decimal(count, 1)).toBe(count.toLocaleString('en'));
+    expect(decimal(1234.5678, 0.001)).toBe('1,234.568');
+  });
+
+  it('are parted by points in German', () => {
+    expect(toldIn('de', formatMass(1_234_500, 'both'))).toBe('1.234,5 kg (2.721 lb 10 oz)');
+    expect(toldIn('de', formatMoney(1234.5))).toBe('1.234,50');
   });
 });
 
@@ -57,6 +106,7 @@ describe('yarn', () => {
     expect(formatYarnLength(120_000, 'us')).toBe('131 yd');
     expect(formatYarnLength(123_400, 'metric')).toBe('123 m');
     expect(formatYarnLength(123_400, 'metric', { enough: true })).toBe('124 m');
+    expect(formatYarnLength(123_900, 'metric', { spare: true })).toBe('123 m');
   });
 });
 

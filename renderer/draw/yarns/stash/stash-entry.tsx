@@ -17,7 +17,7 @@ interface StashEntryProps {
 
 export function StashEntry({ yarn, isPicked, pick, change, remove }: StashEntryProps) {
   const units = useStudio((state) => state.settings.units);
-  const length = formatYarnLength(skeinMetres(yarn) * 1000, units);
+  const length = formatYarnLength(skeinMetres(yarn) * 1000, units, { spare: true });
   return (
     <li>
       <label className="pick">
