@@ -51,9 +51,9 @@ function figures(materials: Materials, units: Units): [string, string][] {
     ['Cords', `${materials.columns} (${cords.cutCords} cut)`],
     ['Cord to cut', `${size}${formatYarnLength(cords.totalMm, units, { enough: true })}`],
     ['Dowel', `at least ${formatLength(dowel.minLengthMm, units, { enough: true })}`],
-    ['Knots', totals.knots.toLocaleString()],
+    ['Knots', totals.knots.toLocaleString('en')],
     ['Yarn to cut', `${yarn}${formatYarnLength(totals.yarnCutMm, units, { enough: true })}`],
     ['Hanging at once', `${totals.liveMax} at most`],
-    ['Mass', `≈ ${formatMass(totals.massG, units)}`],
+    ['Mass', `≈ ${formatMass(totals.massG, units, { enough: true })}`],
   ];
 }

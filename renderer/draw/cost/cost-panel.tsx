@@ -63,25 +63,25 @@ interface Figure {
 const figures: readonly Figure[] = [
   {
     name: 'Lone knots',
-    figure: ({ loneKnots }) => loneKnots.toLocaleString(),
+    figure: ({ loneKnots }) => loneKnots.toLocaleString('en'),
     tip: 'Knots with none of their yarn beside, above or below them',
     show: { marks: 'lone-knots', command: 'mark-lone-knots' },
   },
   {
     name: 'Runs of one knot',
-    figure: ({ shortRuns }) => shortRuns.toLocaleString(),
+    figure: ({ shortRuns }) => shortRuns.toLocaleString('en'),
     tip: 'Runs shorter than two: the yarn is changed before and after a single knot',
     show: { marks: 'short-runs', command: 'mark-short-runs' },
   },
   {
     name: 'Loose ends',
-    figure: ({ looseEnds }) => looseEnds.toLocaleString(),
+    figure: ({ looseEnds }) => looseEnds.toLocaleString('en'),
     tip: 'Tails to be tied off or trimmed, where pieces begin and end',
     show: { marks: 'loose-ends', command: 'mark-loose-ends' },
   },
   {
     name: 'Strands',
-    figure: ({ strands }) => strands.toLocaleString(),
+    figure: ({ strands }) => strands.toLocaleString('en'),
     tip: 'Lines of yarn, each from its first tail to its last',
   },
   {

@@ -35,9 +35,9 @@ function Bar({ tidying }: { tidying: Tidying }) {
     <section className="tidy-bar" aria-label="Tidying">
       <div role="status">
         <p>
-          <b>{changed === 1 ? '1 knot changes.' : `${changed.toLocaleString()} knots change.`}</b>{' '}
+          <b>{changed === 1 ? '1 knot changes.' : `${changed.toLocaleString('en')} knots change.`}</b>{' '}
           {left > 0 &&
-            `${left === 1 ? '1 lone knot stays' : `${left.toLocaleString()} lone knots stay`}, on locked layers. `}
+            `${left === 1 ? '1 lone knot stays' : `${left.toLocaleString('en')} lone knots stay`}, on locked layers. `}
           Thin slanting lines are lone knots too, and go with them.
         </p>
         {before && cost && (
@@ -65,8 +65,8 @@ function Bar({ tidying }: { tidying: Tidying }) {
 function savings(before: PictureCost, after: PictureCost): { name: string; from: string; to: string }[] {
   const count = (name: string, of: (cost: PictureCost) => number) => ({
     name,
-    from: of(before).toLocaleString(),
-    to: of(after).toLocaleString(),
+    from: of(before).toLocaleString('en'),
+    to: of(after).toLocaleString('en'),
   });
   return [
     count('Lone knots', ({ loneKnots }) => loneKnots),

@@ -47,7 +47,7 @@ export const YarnEntry = memo(function YarnEntry(props: YarnEntryProps) {
             {isGround && <span className="ground-tag">ground</span>}
           </span>
         </span>
-        <span className="count">{knots > 0 ? knots.toLocaleString() : ''}</span>
+        <span className="count">{knots > 0 ? knots.toLocaleString('en') : ''}</span>
       </button>
     </li>
   );

@@ -82,7 +82,7 @@ export function YarnPanel() {
               <span className="one-line name">Bare cord</span>
               <span className="quiet small">no knot</span>
             </span>
-            <span className="count">{bare?.toLocaleString() ?? ''}</span>
+            <span className="count">{bare?.toLocaleString('en') ?? ''}</span>
           </button>
         </li>
       </ul>

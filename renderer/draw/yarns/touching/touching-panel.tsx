@@ -99,7 +99,7 @@ function PairEntry({ pair, sight, yarns }: PairEntryProps) {
           {b.name}
         </span>
         <span className="quiet">
-          {pair.count === 1 ? '1 place' : `${pair.count.toLocaleString()} places`}
+          {pair.count === 1 ? '1 place' : `${pair.count.toLocaleString('en')} places`}
         </span>
       </span>
       <button
