@@ -1,6 +1,7 @@
 /** What is changed on the Publish screen: how the pattern is composed. Each is one step of the history. */
 import { type PatternPart, patternParts } from '../../shared/design/pattern-schema.ts';
 import type { CopySettings, PatternSettings } from '../../shared/design/schema.ts';
+import { chosenParts } from '../../shared/pattern/chosen-parts.ts';
 import { parts } from '../../shared/pattern/parts.ts';
 import { change } from '../store/changing.ts';
 import { studio } from '../store/studio.ts';
@@ -8,7 +9,7 @@ import { partNames } from './part-words.ts';
 
 /** The parts that are printed, in their order. */
 export function partsPrinted(pattern: PatternSettings | undefined): readonly PatternPart[] {
-  return pattern?.parts ?? patternParts.filter((part) => parts[part]?.usual);
+  return chosenParts(pattern ? { pattern } : {});
 }
 
 /** The parts that can be printed and are not, in their usual order. */

@@ -9,12 +9,13 @@ import { planAsCut } from '../materials/bundles/plan-as-cut.ts';
 import { tyingOrder } from '../tying/steps/tying-order.ts';
 import { formatPercent } from '../units/percent.ts';
 import { cordRanges } from './cord-ranges.ts';
-import { type Flow, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
+import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, sizes } from './style.ts';
+import { type TableCell, table } from './table.ts';
 import { columnsFor } from './table-columns.ts';
 import { cutListWords } from './words/cut-list-words.ts';
 
@@ -46,7 +47,7 @@ function cords(flow: Flow, { materials, copy, figures }: PatternContext): void {
     figures.cutLength(group.cutMm),
     enough.yarnLength(group.count * group.cutMm),
   ]);
-  table(flow, columnsFor(['', ...words.cordHeads], rows, [BOX_COLUMN_MM, null]), rows);
+  table(flow, columnsFor(flow, ['', ...words.cordHeads], rows, [BOX_COLUMN_MM, 'rest']), rows);
   paragraph(flow, words.mounting, soft);
 }
 
@@ -75,8 +76,8 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
     enough.yarnLength(totalMm),
     String(pieces[0]!.row),
   ]);
-  const widths = [BOX_COLUMN_MM, BOX_COLUMN_MM, null];
-  table(flow, columnsFor(['', '', ...words.yarnHeads], rows, widths), rows);
+  const widths = [BOX_COLUMN_MM, BOX_COLUMN_MM, 'names'] as const;
+  table(flow, columnsFor(flow, ['', '', ...words.yarnHeads], rows, widths), rows);
   paragraph(flow, words.together(cut.pieces, count(cut.pieces), enough.yarnLength(cut.totalMm)), soft);
 }
 

@@ -30,7 +30,7 @@ export function layOutLabels({ design, bundles, paper, units }: LabelsInput): Pa
     sheet: papers[paper],
     cellInks: cellInks(design.yarns),
     accent: inks.accent,
-    copy: { language },
+    copy: { language, cells: 'standard' } as const,
   };
   const drafts = labelsPages(context, bundles);
   const title = printer.printable(design.title);

@@ -5,30 +5,50 @@
 
 import { codeOf } from '../design/codes.ts';
 import { mmPerInch } from '../units/length.ts';
+import { chosenParts } from './chosen-parts.ts';
 import { cordRanges } from './cord-ranges.ts';
+import { fewestPages } from './fewest-pages.ts';
 import { textOf } from './first-texts.ts';
-import { type Flow, heading, newFlow, paragraph, type TableCell, table } from './flow.ts';
+import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import type { Draft } from './page-foot.ts';
-import type { PatternContext } from './pattern-input.ts';
-import { inks, sizes } from './style.ts';
+import type { PageNumbers, PatternContext } from './pattern-input.ts';
+import { inks } from './style.ts';
+import { type TableCell, table } from './table.ts';
 import { columnsFor } from './table-columns.ts';
 import { careWords } from './words/care-words.ts';
 import { materialsWords } from './words/materials-words.ts';
 
-export function materialsPages(context: PatternContext): Draft[] {
-  const { copy, figures, materials } = context;
-  const words = materialsWords[copy.language];
-  const flow = newFlow(context, words.title);
-  paragraph(flow, basis(context), { color: inks.soft, sizeMm: sizes.note, after: 0 });
-  yarns(flow, context);
-  cord(flow, context);
-  dowelAndTools(flow, context);
-  notes(flow, context);
-  const care = careWords[copy.language];
-  heading(flow, care.takeCare);
-  paragraph(flow, care.inShort(figures.enough.mass(materials.totals.massG)));
-  return flow.drafts();
+export function materialsPages(context: PatternContext, at: PageNumbers): Draft[] {
+  const words = materialsWords[context.copy.language];
+  return fewestPages((setting) => {
+    const flow = newFlow(context, words.title, setting);
+    note(flow, basis(context), 0);
+    yarns(flow, context);
+    cord(flow, context);
+    dowelAndTools(flow, context);
+    notes(flow, context);
+    cautions(flow, context, at);
+    return flow.drafts();
+  });
+}
+
+/** Short: they have a page of their own, unless the designer has left it out. */
+function cautions(flow: Flow, { design, copy, figures, materials }: PatternContext, at: PageNumbers): void {
+  const words = careWords[copy.language];
+  heading(flow, words.takeCare);
+  if (chosenParts(design).includes('care')) {
+    const page = at.first('care') ?? 1;
+    paragraph(flow, words.readFirst(page), { link: page });
+  } else paragraph(flow, words.inShort(figures.enough.mass(materials.totals.massG)));
+}
+
+function note(flow: Flow, text: string, after?: number): void {
+  paragraph(flow, text, {
+    color: inks.soft,
+    sizeMm: flow.sizes.note,
+    ...(after !== undefined && { after }),
+  });
 }
 
 /** How the figures came about, in words. */
@@ -53,6 +73,8 @@ function basis({ materials: { gauge, tying }, units, copy, figures }: PatternCon
   ].join(' ');
 }
 
+const SWATCH_EMS = 1.3;
+
 function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures }: PatternContext): void {
   const words = materialsWords[copy.language];
   heading(flow, words.yarn);
@@ -60,7 +82,7 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
   const { count, enough } = figures;
   const skeinOf = new Map(design.yarns.map(({ id, skeinG }) => [id, figures.mass(skeinG)]));
   const rows = materials.yarns.map((yarn): TableCell[] => [
-    { draw: (x, y) => drawSwatch(codeOf(yarn.id), x, y + 0.4, 4.2, cellInks) },
+    { draw: (x, y) => drawSwatch(codeOf(yarn.id), x, y + 0.2, SWATCH_EMS * flow.sizes.body, cellInks) },
     printer.printable(yarn.name),
     count(yarn.knots),
     count(yarn.strands),
@@ -70,8 +92,8 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
     `${yarn.skeins} × ${skeinOf.get(yarn.id) ?? ''}`,
   ]);
   const heads = ['', ...words.yarnHeads(tying.fitted ? null : figures.cutLength(tying.workingLengthMm))];
-  table(flow, columnsFor(heads, rows, [7.5, null]), rows);
-  paragraph(
+  table(flow, columnsFor(flow, heads, rows, [SWATCH_EMS * flow.sizes.body + 3, 'names']), rows);
+  note(
     flow,
     words.together({
       knots: count(totals.knots),
@@ -81,26 +103,20 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
       looseEnds: count(totals.looseEnds),
       live: totals.liveMax,
     }),
-    { color: inks.soft, sizeMm: sizes.note },
   );
 }
-
-/** A heading is one line. */
-const TITLE_CHARS = 60;
 
 function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: PatternContext): void {
   const words = materialsWords[copy.language];
   const { enough } = figures;
-  const title = words.cord(printer.printable(cords.name), figures.thickness(cords.diameterMm));
-  heading(flow, title.length > TITLE_CHARS ? words.cordAlone : title);
-  if (title.length > TITLE_CHARS) paragraph(flow, title);
+  heading(flow, words.cord(printer.printable(cords.name), figures.thickness(cords.diameterMm)));
   const rows = cords.groups.map((group): TableCell[] => [
     cordRanges(group),
     figures.count(group.count),
     figures.cutLength(group.cutMm),
     enough.yarnLength(group.count * group.cutMm),
   ]);
-  table(flow, columnsFor(words.cordHeads, rows, [null]), rows);
+  table(flow, columnsFor(flow, words.cordHeads, rows, ['rest']), rows);
   const sentences = [
     words.cordsTogether(
       cords.cutCords,
@@ -111,7 +127,7 @@ function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: Patt
     ...(cords.spareLegs === 1 ? [words.spare] : []),
     ...(cords.headsSpread ? [words.spread(figures.length(cords.headWidthMm))] : []),
   ];
-  paragraph(flow, sentences.join(' '), { color: inks.soft, sizeMm: sizes.note });
+  note(flow, sentences.join(' '));
 }
 
 function dowelAndTools(flow: Flow, { materials: { dowel }, copy, figures }: PatternContext): void {

@@ -3,6 +3,7 @@ import type { PatternPart } from '../design/pattern-schema.ts';
 import { carePage } from './care-page.ts';
 import { chartInput } from './chart-input.ts';
 import { chartPages, countChartPages } from './chart-pages.ts';
+import { chosenParts } from './chosen-parts.ts';
 import { coverPage } from './cover-page.ts';
 import { cutListPages } from './cut-list-pages.ts';
 import { designerPages } from './designer-page.ts';
@@ -20,8 +21,6 @@ import { ticksPages } from './ticks-pages.ts';
 import { welcomePages } from './welcome-pages.ts';
 
 export interface Part {
-  /** Whether it is printed where the design does not say which parts are. */
-  readonly usual: boolean;
   /**
    * Its pages, in order; none where it has nothing to tell. `at` says where the parts begin; on a first pass, which only counts
    * pages, all begin on page 1. How many pages there are must not hang on it.
@@ -33,20 +32,18 @@ export interface Part {
 
 /** A part that is not in this table can't be printed yet, and is passed over. */
 export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
-  cover: { usual: true, pages: (context) => [coverPage(context)] },
-  welcome: { usual: true, pages: welcomePages },
-  materials: { usual: true, pages: materialsPages },
-  'cut-list': { usual: false, pages: cutListPages },
-  reading: { usual: true, pages: (context, at) => readingPage(context, at.count('chart')) },
-  knots: { usual: true, pages: knotsPages },
-  map: { usual: true, pages: map },
+  cover: { pages: (context) => [coverPage(context)] },
+  welcome: { pages: welcomePages },
+  materials: { pages: materialsPages },
+  'cut-list': { pages: cutListPages },
+  reading: { pages: (context, at) => readingPage(context, at.count('chart')) },
+  knots: { pages: knotsPages },
+  map: { pages: map },
   chart: {
-    usual: true,
     pages: (context, at) => chartPages(chartInput(context, at, 'chart'), at.first('chart') ?? 1),
     count: (context) => countChartPages(chartInput(context, whileCounting, 'chart')),
   },
   'chart-symbols': {
-    usual: false,
     pages: (context, at) =>
       isInSymbolsAlready(context)
         ? []
@@ -54,13 +51,13 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
     count: (context) =>
       isInSymbolsAlready(context) ? 0 : countChartPages(chartInput(context, whileCounting, 'chart-symbols')),
   },
-  rows: { usual: true, pages: rowsPages },
-  ticks: { usual: false, pages: ticksPages },
-  strands: { usual: false, pages: strandsPages },
-  finishing: { usual: true, pages: finishingPages },
-  fringe: { usual: true, pages: fringePages },
-  care: { usual: true, pages: carePage },
-  designer: { usual: true, pages: designerPages },
+  rows: { pages: rowsPages },
+  ticks: { pages: ticksPages },
+  strands: { pages: strandsPages },
+  finishing: { pages: finishingPages },
+  fringe: { pages: fringePages },
+  care: { pages: carePage },
+  designer: { pages: designerPages },
 };
 
 const whileCounting: PageNumbers = { first: () => 1, count: () => 1 };
@@ -78,5 +75,5 @@ function map(context: PatternContext, at: PageNumbers): Draft[] {
 
 /** Asked of the design rather than of page numbers, so that a first pass counts the same pages. */
 function isChosen({ design }: PatternContext, part: PatternPart): boolean {
-  return design.pattern?.parts?.includes(part) ?? parts[part]?.usual ?? false;
+  return chosenParts(design).includes(part);
 }

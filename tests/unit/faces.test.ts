@@ -11,6 +11,7 @@ import {
   joinedLines,
   missingCharacters,
   textWidthMm,
+  widestPieceMm,
   wrapText,
 } from '../../shared/pattern/faces/measure-text.ts';
 
@@ -74,6 +75,23 @@ describe('text that is laid out', () => {
       expect(lines.filter((line) => /^(cm|in|g|7\/8)\b/.test(line))).toEqual([]);
       expect(lines.join(' ')).toBe('It is 15 cm × 17.3 cm, or 5 7/8 in, and weighs 240 g');
     }
+  });
+
+  it('keeps hours and minutes, pounds and ounces, and signs with their figures on one line', () => {
+    const text =
+      'about 9 h 10 min, 2 lb 3 oz, 12 Std. 40 Min., 1 × 50 g, 18 m ± 6 % or 15 cm (5 7/8 in) × 17 cm';
+    for (let width = 22; width < 70; width++) {
+      const lines = wrapText(text, 'sans', 3, width);
+      expect(lines.filter((line) => /^(10 min|3 oz|40 Min|50 g|[×±]|6 %)/.test(line))).toEqual([]);
+      expect(lines.join(' ')).toBe(text);
+    }
+  });
+
+  it('tells the width of what it keeps on one line', () => {
+    const text = 'pieces of 152.4 cm';
+    const width = widestPieceMm(text, 'sans', 3);
+    expect(width).toBeCloseTo(textWidthMm('152.4 cm', 'sans', 3), 9);
+    expect(wrapText(text, 'sans', 3, width)).toEqual(['pieces of', '152.4 cm']);
   });
 
   it('breaks a word only where it alone is too wide', () => {

@@ -38,6 +38,11 @@ export function wrapText(text: string, face: Face, sizeMm: number, widthMm: numb
     .flatMap((paragraph) => wrapParagraph(paragraph, measures, room));
 }
 
+/** Width in mm of the widest piece of the text that `wrapText` keeps on one line, if the line is wide enough for it. */
+export function widestPieceMm(text: string, face: Face, sizeMm: number): number {
+  return Math.max(...wordsOf(text.normalize('NFC')).map((word) => textWidthMm(word.trimEnd(), face, sizeMm)));
+}
+
 /**
  * For each line of `wrapText`, whether it goes on in the middle of a word that the line before begins: after a hyphen, or
  * where the word was too long for a line. A reader puts no space there.
@@ -133,11 +138,25 @@ function kernBetween(before: string, after: string, { kern }: FaceMeasures): num
   return before === '' ? 0 : kern(before.codePointAt(before.length - 1)!, after.codePointAt(0) ?? -1);
 }
 
-/**
- * A space, but none that forbids a break, and none between a figure and its unit or fraction; or a hyphen, dash or slash after a letter.
- */
-const BREAK =
-  /(?<=[^\S\u00a0\u2007\u202f])(?=\S)(?!(?<=[\d/]\s)(?:\d+\/\d+|[cm]?m|in|Zoll|yd|k?g|oz|lb|h|Std\.|min|Min\.|%)(?![\p{L}\p{N}]))|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])/u;
+/** What stays with the figure before it. */
+const UNITS = String.raw`\d+\/\d+|[cm]?m|in|Zoll|yd|k?g|oz|lb|h|Std\.|min|Min\.|%`;
+
+/** Where a space does not end a line: before what is named, behind what is named. */
+const HELD = [
+  // A figure and its unit or fraction.
+  String.raw`(?<=[\d/]\s)(?:${UNITS})(?![\p{L}\p{N}])`,
+  // Hours and minutes, pounds and ounces.
+  String.raw`(?<=\d (?:h|Std\.|lb) )\d+ (?:min|Min\.|oz)`,
+  // A sign before its figure, and both sides of one that a line does not begin or end with.
+  String.raw`[×±](?:\s|$)`,
+  String.raw`(?<=(?:^|[\s(])±\s|\d\s×\s)\d`,
+];
+
+/** A space, but none that forbids a break and none that is held; or a hyphen, dash or slash after a letter. */
+const BREAK = new RegExp(
+  String.raw`(?<=[^\S\u00a0\u2007\u202f])(?=\S)(?!${HELD.join('|')})|(?<=[^\s\d][-\u2010\u2013\u2014/])(?=[^\s\d])`,
+  'u',
+);
 
 /** Pieces between which a line may end; each keeps its own trailing spaces. */
 function wordsOf(paragraph: string): string[] {

@@ -33,8 +33,8 @@ function card(context: PatternContext, area: Area): Item[] {
     column.rule(inks.hair, ruleMm.thin);
     column.skip(0.9);
     column.text(head, { face: 'sans-bold', sizeMm: sizes.small, color: accent });
-    column.text(text, { sizeMm: sizes.note, lines: 3 });
-    column.skip(1.5);
+    column.text(text, { sizeMm: sizes.small, lines: 3 });
+    column.skip(1.3);
   }
   column.rule(inks.hair, ruleMm.thin);
   column.skip(0.9);

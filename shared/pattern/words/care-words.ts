@@ -15,7 +15,8 @@ interface CareWords {
   readonly hangingUp: (mass: string) => Caution;
   readonly care: readonly Caution[];
   readonly selling: Caution;
-  /** For the foot of the materials page. */
+  /** For the foot of the materials page: which page they are on, or what they say. */
+  readonly readFirst: (page: number) => string;
   readonly inShort: (mass: string) => string;
 }
 
@@ -57,8 +58,9 @@ export const careWords: Worded<CareWords> = {
       title: 'If you sell the finished piece',
       text: 'Rules for fibre labels and product safety differ from country to country: the European Union has Regulations (EU) 1007/2011 and 2023/988, and the United States have rules of their own for fibre content, most of all for wool. This is a pointer and no legal advice; local rules decide.',
     },
+    readFirst: (page) => `Read the cautions on page ${page} before you begin.`,
     inShort: (mass) =>
-      `Blades cut. Natural fibre burns: keep it away from flames and heaters. Cords can strangle: out of reach of cribs, children and pets. Use a fixing that holds several times its ${mass}. More on the last pages.`,
+      `Blades cut. Natural fibre burns: keep it away from flames and heaters. Cords can strangle: keep them out of reach of cribs, children and pets. The hanging weighs about ${mass}: use a fixing that holds several times as much.`,
   },
   de: {
     title: 'Vorsicht und Pflege',
@@ -100,7 +102,8 @@ export const careWords: Worded<CareWords> = {
       title: 'Wenn Sie das fertige Stück verkaufen',
       text: 'Regeln für Faserangaben und Produktsicherheit sind von Land zu Land verschieden: in der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung; es gelten die Regeln vor Ort.',
     },
+    readFirst: (page) => `Lesen Sie die Hinweise auf Seite ${page}, bevor Sie beginnen.`,
     inShort: (mass) =>
-      `Klingen schneiden. Naturfasern brennen: fern von Flammen und Heizgeräten halten. Schnüre können strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren. Wählen Sie eine Befestigung, die ein Mehrfaches von ${mass} trägt. Mehr auf den letzten Seiten.`,
+      `An Klingen kann man sich schneiden. Naturfasern brennen: Halten Sie sie von Flammen und Heizgeräten fern. An Schnüren kann man sich strangulieren: Halten Sie sie von Kinderbetten, kleinen Kindern und Tieren fern. Der Wandbehang wiegt etwa ${mass}: Wählen Sie eine Befestigung, die ein Mehrfaches davon trägt.`,
   },
 };

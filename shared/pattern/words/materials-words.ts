@@ -32,7 +32,6 @@ interface MaterialsWords {
     readonly live: number;
   }) => string;
   readonly cord: (name: string, thickness: string) => string;
-  readonly cordAlone: string;
   readonly cordHeads: readonly [string, string, string, string];
   readonly cordsTogether: (count: number, shown: string, length: string, mass: string) => string;
   readonly spare: string;
@@ -71,7 +70,6 @@ export const materialsWords: Worded<MaterialsWords> = {
     together: ({ knots, isOneKnot, length, mass, looseEnds, live }) =>
       `Together ${knots} ${isOneKnot ? 'knot' : 'knots'}, ${length} and ${mass} of yarn; ${looseEnds} loose ends at the back, and at most ${live === 1 ? '1 strand' : `${live} strands`} hanging at once. Buy all skeins of one yarn from one dye lot.`,
     cord: (name, thickness) => `Cord${name ? `: ${name}` : ''}, ${thickness}`,
-    cordAlone: 'Cord',
     cordHeads: ['for cords', 'pieces', 'length each', 'together'],
     cordsTogether: (count, shown, length, mass) =>
       `${shown} cut ${count === 1 ? 'cord' : 'cords'}, ${length} and ${mass} in all. Each is folded in half over the dowel and gives two cords.`,
@@ -113,7 +111,6 @@ export const materialsWords: Worded<MaterialsWords> = {
     together: ({ knots, length, mass, looseEnds, live }) =>
       `Zusammen ${knots} Knoten, ${length} und ${mass} Garn; ${looseEnds} lose Enden auf der Rückseite und höchstens ${live === 1 ? '1 Faden' : `${live} Fäden`}, die zugleich hängen. Kaufen Sie alle Stränge eines Garns aus einer Farbpartie.`,
     cord: (name, thickness) => `Schnur${name ? `: ${name}` : ''}, ${thickness}`,
-    cordAlone: 'Schnur',
     cordHeads: ['für die Schnüre', 'Stücke', 'Länge je Stück', 'zusammen'],
     cordsTogether: (count, shown, length, mass) =>
       `${shown} ${count === 1 ? 'zugeschnittene Schnur' : 'zugeschnittene Schnüre'}, zusammen ${length} und ${mass}. Jede wird in der Mitte über das Rundholz gelegt und ergibt zwei Schnüre.`,
