@@ -8,8 +8,12 @@ import { basisSentence } from '../../shared/gauge/basis-sentence.ts';
 import { fitSwatches } from '../../shared/gauge/fit-swatches.ts';
 import { type Gauge, gaugeFromPer10Cm, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/gauge.ts';
 import { checkTying } from '../../shared/tying/check-tying.ts';
-import { formatLength } from '../../shared/units/length.ts';
+import { formatLength, mmPerYard } from '../../shared/units/length.ts';
+import { gPerOunce } from '../../shared/units/mass.ts';
+import type { Units } from '../../shared/units/units.ts';
+import { GaugeField } from '../new-design/gauge-field.tsx';
 import { lengthIn, lengthUnit, mmFrom } from '../new-design/length-field.ts';
+import { ThicknessField } from '../new-design/thickness-field.tsx';
 import { runCommand } from '../shell/command-bus.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices, NumberField, TextArea, TextField } from '../shell/fields.tsx';
@@ -122,19 +126,19 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
         )}
 
         <h3 className="whole">Cord, dowel, fringe</h3>
-        <NumberField
-          label="Cord thickness in mm"
-          value={cord.diameterMm}
-          min={0.5}
-          max={30}
+        <ThicknessField
+          label="Cord thickness"
+          mm={cord.diameterMm}
+          minMm={0.5}
+          maxMm={30}
           onChange={(diameterMm) => want({ cord: { ...cord, diameterMm } })}
         />
         <NumberField
-          label="Cord, grams per metre"
-          value={cord.gPerM}
-          min={0.1}
-          max={1000}
-          onChange={(gPerM) => want({ cord: { ...cord, gPerM } })}
+          label={`Cord, ${cordMass[units].words}`}
+          value={cord.gPerM * cordMass[units].perGPerM}
+          min={0.1 * cordMass[units].perGPerM}
+          max={1000 * cordMass[units].perGPerM}
+          onChange={(written) => want({ cord: { ...cord, gPerM: written / cordMass[units].perGPerM } })}
         />
         <NumberField
           label="Take-up in %"
@@ -144,11 +148,11 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
           hint="how much longer cords must be"
           onChange={(percent) => want({ cord: { ...cord, takeUp: percent / 100 } })}
         />
-        <NumberField
-          label="Dowel thickness in mm"
-          value={dowel.diameterMm}
-          min={2}
-          max={100}
+        <ThicknessField
+          label="Dowel thickness"
+          mm={dowel.diameterMm}
+          minMm={2}
+          maxMm={100}
           onChange={(diameterMm) => want({ dowel: { ...dowel, diameterMm } })}
         />
         {length('Dowel beyond each side', dowel.overhangMm, 1000, (overhangMm) =>
@@ -263,6 +267,16 @@ const onward: readonly (readonly [CommandId, string])[] = [
   ['resize', 'Cords and rows…'],
 ];
 
+const ouncesAYard = { words: 'ounces a yard', perGPerM: mmPerYard / 1000 / gPerOunce };
+const gramsAMetre = { words: 'grams a metre', perGPerM: 1 };
+
+/** How a cord's mass is written. */
+const cordMass: Readonly<Record<Units, typeof gramsAMetre>> = {
+  metric: gramsAMetre,
+  us: ouncesAYard,
+  both: gramsAMetre,
+};
+
 interface GaugeFieldsProps {
   readonly wanted: Design;
   readonly gauge: Gauge;
@@ -289,20 +303,8 @@ function GaugeFields({ wanted, gauge, want }: GaugeFieldsProps) {
       />
       {isMeasured && (
         <>
-          <NumberField
-            label="Knots in 10 cm across"
-            value={knots}
-            min={1}
-            max={200}
-            onChange={(value) => tell(value, rows)}
-          />
-          <NumberField
-            label="Rows in 10 cm down"
-            value={rows}
-            min={1}
-            max={200}
-            onChange={(value) => tell(knots, value)}
-          />
+          <GaugeField of="knots" per10Cm={knots} onChange={(value) => tell(value, rows)} />
+          <GaugeField of="rows" per10Cm={rows} onChange={(value) => tell(knots, value)} />
         </>
       )}
     </>

@@ -15,3 +15,16 @@ export function lengthIn(mm: number, units: Units): number {
 export function mmFrom(value: number, units: Units): number {
   return units === 'us' ? value * mmPerInch : value * 10;
 }
+
+/** Thickness of cords, yarns and dowels: mm, or thousandths of an inch, as a caliper has them. */
+export function thicknessUnit(units: Units): string {
+  return units === 'us' ? 'inches' : 'mm';
+}
+
+export function thicknessIn(mm: number, units: Units): number {
+  return units === 'us' ? mm / mmPerInch : mm;
+}
+
+export function mmFromThickness(value: number, units: Units): number {
+  return units === 'us' ? value * mmPerInch : value;
+}

@@ -9,7 +9,9 @@ import { mayLeave } from '../flows/opening.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices, NumberField, TextField } from '../shell/fields.tsx';
 import { openDesign, studio } from '../store/studio.ts';
+import { GaugeField } from './gauge-field.tsx';
 import { lengthIn, lengthUnit, mmFrom } from './length-field.ts';
+import { ThicknessField } from './thickness-field.tsx';
 
 export async function startNewDesign(): Promise<void> {
   if (!(await mayLeave())) return;
@@ -129,34 +131,30 @@ function NewDesignSheet({ answer }: { answer: (design: Design) => void }) {
           ]}
           onChange={(gauge) => wish({ gauge })}
         />
-        <NumberField
-          label="Cord thickness in mm"
-          value={wishes.cordMm}
-          min={0.5}
-          max={30}
+        <ThicknessField
+          label="Cord thickness"
+          mm={wishes.cordMm}
+          minMm={0.5}
+          maxMm={30}
           onChange={(cordMm) => wish({ cordMm })}
         />
-        <NumberField
-          label="Yarn thickness in mm"
-          value={wishes.yarnMm}
-          min={0.2}
-          max={20}
+        <ThicknessField
+          label="Yarn thickness"
+          mm={wishes.yarnMm}
+          minMm={0.2}
+          maxMm={20}
           onChange={(yarnMm) => wish({ yarnMm })}
         />
         {wishes.gauge === 'measured' && (
           <>
-            <NumberField
-              label="Knots in 10 cm across"
-              value={wishes.knotsPer10Cm}
-              min={1}
-              max={200}
+            <GaugeField
+              of="knots"
+              per10Cm={wishes.knotsPer10Cm}
               onChange={(knotsPer10Cm) => wish({ knotsPer10Cm })}
             />
-            <NumberField
-              label="Rows in 10 cm down"
-              value={wishes.rowsPer10Cm}
-              min={1}
-              max={200}
+            <GaugeField
+              of="rows"
+              per10Cm={wishes.rowsPer10Cm}
               onChange={(rowsPer10Cm) => wish({ rowsPer10Cm })}
             />
           </>

@@ -140,7 +140,9 @@ describe('the bundles', () => {
     const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
     await page.getByText(`${pieces} pieces of 4 yarns: ${length(totalMm)}.`).waitFor();
     expect(await page.getByRole('checkbox').count()).toBe(bundles.length);
-    await page.getByText(`takes ${formatYarnLength(fitted.savedMm, 'metric', { spare: true })} less`).waitFor();
+    await page
+      .getByText(`takes ${formatYarnLength(fitted.savedMm, 'metric', { spare: true })} less`)
+      .waitFor();
     await page.getByLabel(/to measure/).check();
     await page.getByText(`${pieces} pieces of 4 yarns: ${length(fitted.totalMm)}.`).waitFor();
     expect(await page.getByRole('checkbox').count()).toBe(fitted.bundles.length);
@@ -204,7 +206,7 @@ describe('swatches', () => {
     expect(saved.swatches).toHaveLength(3);
     const { gauge, totals } = materialsFor(saved);
     const [figure, basis] = await cells(page, 'Cords across');
-    expect(figure).toMatch(/^20\.3 in 10 cm ± /);
+    expect(figure).toMatch(/^20\.3 per 10 cm ± /);
     expect(basis).toBe(gauge.basis.size.sentence);
     const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
     const yarn = formatUncertain(totals.uncertain.yarnCutMm, length);
@@ -224,7 +226,7 @@ describe('swatches', () => {
     expect(await dialog.getByRole('button', { name: 'Done' }).isDisabled()).toBe(true);
     for (const [label, text] of Object.entries({ ...size, 'Width in cm': '20' }))
       await page.getByLabel(label, { exact: true }).fill(text);
-    await dialog.getByText('10 in 10 cm ± 3 %').waitFor();
+    await dialog.getByText('10 per 10 cm ± 3 %').waitFor();
     await page.getByLabel('Width in cm').fill('100');
     await dialog.getByText(/Look at the units/).waitFor();
     await page.getByLabel('Yarn in cm').fill('190');
@@ -382,6 +384,57 @@ describe('the materials', () => {
     expect((await savedDesign()).money?.cordPricePerM).toBeCloseTo(0.5 / 0.9144, 9);
     await page.getByText(/^Cord = [\d.]+ yd × 0\.50 = /).waitFor();
     expect((await cells(page, design.yarns[0]!.name))[0]).toMatch(/ yd ± /);
+  });
+});
+
+describe('figures that are written on the Plan screen', () => {
+  it('stay as they were written where they can’t be used, say what is possible, and change nothing', async () => {
+    const { page, savedDesign } = await planning();
+    const faultOf = async (label: string) => {
+      const field = page.getByLabel(label, { exact: true });
+      expect(await field.getAttribute('aria-invalid')).toBe('true');
+      const [, hint] = ((await field.getAttribute('aria-describedby')) ?? '').split(' ');
+      return page.locator(`[id="${hint}"]`).textContent();
+    };
+    await write(page, 'Working length', '0,1');
+    await write(page, 'Tail', 'much');
+    await write(page, 'Carry at most, across', '2.5');
+    expect(await faultOf('Working length')).toMatch(
+      /^A piece of 1 mm can't hold one knot of .*at least .* cm, or the tails shorter\.$/,
+    );
+    expect(await faultOf('Tail')).toBe('Write a number from 0 to 10000 cm.');
+    expect(await faultOf('Carry at most, across')).toBe('Only a whole number will do: 2 or 3 cords.');
+    await page.getByText('The full plan.').waitFor();
+    await turnTo(page, 'Materials');
+    await write(page, 'Your pay', 'x');
+    await page.getByRole('region', { name: 'Materials' }).click({ position: { x: 4, y: 4 } });
+    expect(await faultOf('Your pay')).toBe('Write a number from 0 to 1000000.');
+    expect(await savedDesign()).toEqual({ ...design, title: 'Drawn' });
+    await write(page, 'Working length', '60,5');
+    await page.getByLabel('Working length', { exact: true }).press('Enter');
+    expect((await savedDesign()).tying).toEqual({ ...design.tying, workingLengthMm: 605 });
+  });
+
+  it('are asked for in inches, yards and ounces where the maker measures so', async () => {
+    const { page, savedDesign } = await planning();
+    await runCommand(page, 'settings');
+    await page.getByLabel('US', { exact: true }).check();
+    await page.getByRole('button', { name: 'Done' }).click();
+    await turnTo(page, 'Sizes');
+    expect(await page.getByLabel(/ in (mm|cm)$/).count()).toBe(0);
+    await page.getByLabel('Cord in inches').fill('0.157');
+    await page.getByText('5/32 in, 4 mm').waitFor();
+    await page.keyboard.press('Control+2');
+    await runCommand(page, 'This hanging');
+    const dialog = page.getByRole('dialog', { name: 'This hanging' });
+    expect(await dialog.getByText(/ in (mm|cm)\b|metre|10 cm/).count()).toBe(0);
+    await dialog.getByLabel('Dowel thickness in inches').fill('3/4');
+    await dialog.getByLabel('Cord, ounces a yard').fill('0.2');
+    await dialog.getByRole('button', { name: 'Done' }).click();
+    const { dowel, cord } = await savedDesign();
+    // 1 in = 25.4 mm, 1 yd = 0.9144 m, 1 oz = 28.349523125 g exactly: yard and pound agreement, 1959.
+    expect(dowel.diameterMm).toBeCloseTo(19.05, 9);
+    expect(cord.gPerM).toBeCloseTo((0.2 * 28.349523125) / 0.9144, 9);
   });
 });
 

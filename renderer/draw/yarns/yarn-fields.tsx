@@ -3,8 +3,8 @@ import { useEffect, useId, useRef, useState } from 'react';
 import { limits } from '../../../shared/design/limits.ts';
 import type { YarnLook } from '../../../shared/design/yarn-edits.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
-import { formatThickness } from '../../../shared/units/thickness.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
+import { ThicknessField } from '../../new-design/thickness-field.tsx';
 import { NumberField, OptionalNumberField, TextField } from '../../shell/fields.tsx';
 import { useStudio } from '../../store/use-studio.ts';
 import { skeinFault, skeinMetres, skeinUnits, withGrams, withMetres } from './skein.ts';
@@ -69,12 +69,11 @@ export function YarnFields({ look, want, ownedHint }: YarnFieldsProps) {
       <p className={fault ? 'whole fault' : 'whole quiet small'}>
         {fault || `${formatYarnLength(look.metresPer100G * 1000, units)} in ${formatMass(100, units)}`}
       </p>
-      <NumberField
-        label="Thickness in mm"
-        value={look.diameterMm}
-        min={0.2}
-        max={20}
-        hint={units !== 'metric' && formatThickness(look.diameterMm, 'us')}
+      <ThicknessField
+        label="Thickness"
+        mm={look.diameterMm}
+        minMm={0.2}
+        maxMm={20}
         onChange={(diameterMm) => want({ diameterMm })}
       />
       <OptionalNumberField

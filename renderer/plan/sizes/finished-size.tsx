@@ -34,16 +34,24 @@ export function FinishedSize({ design }: { design: Design }) {
   return (
     <section aria-label="Finished size">
       <h3>A finished size</h3>
-      <div className="figure-fields">
-        {field('Width', 'width', limits.columns * gauge.pitchMm)}
-        {field('Knotted height', 'height', limits.rows * gauge.rowHeightMm)}
-      </div>
-      <p role="status">{finishedSize(design, size, units)}</p>
-      <div>
-        <button type="button" disabled={isSame} onClick={() => askToResize(size)}>
-          Resize…
-        </button>
-      </div>
+      <form
+        className="size-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          if (!isSame) askToResize(size);
+        }}
+      >
+        <div className="figure-fields">
+          {field('Width', 'width', limits.columns * gauge.pitchMm)}
+          {field('Knotted height', 'height', limits.rows * gauge.rowHeightMm)}
+        </div>
+        <p role="status">{finishedSize(design, size, units)}</p>
+        <div>
+          <button type="submit" disabled={isSame}>
+            Resize…
+          </button>
+        </div>
+      </form>
     </section>
   );
 }

@@ -2,7 +2,7 @@
 import { useMemo, useState } from 'react';
 import { graded, gradeEdit } from '../../../shared/gauge/graded.ts';
 import { formatThickness } from '../../../shared/units/thickness.ts';
-import { NumberField } from '../../shell/fields.tsx';
+import { ThicknessField } from '../../new-design/thickness-field.tsx';
 import { tell } from '../../shell/notices.tsx';
 import { change } from '../../store/changing.ts';
 import type { OpenDesign } from '../../store/state.ts';
@@ -34,7 +34,7 @@ export function Grading({ open: { design, chart } }: { open: OpenDesign }) {
   const thicknesses = `${formatThickness(cordDiameterMm, units)} cord and ${formatThickness(yarnDiameterMm, units)} yarn`;
   const grade = () => {
     const edit = gradeEdit(design, { cordDiameterMm, yarnDiameterMm });
-    if (!edit.ok) return;
+    if (!edit.ok || isSame) return;
     change(`Grade to ${thicknesses}`, edit.value);
     setCordMm(null);
     setYarnMm(null);
@@ -48,45 +48,45 @@ export function Grading({ open: { design, chart } }: { open: OpenDesign }) {
         proportion. Your tension is kept, until you tie a swatch with the new cord. Prices and what you own
         are of the old cord and yarns, and are left out.
       </p>
-      <div className="figure-fields">
-        <NumberField
-          label="Cord in mm"
-          value={cordDiameterMm}
-          min={0.5}
-          max={30}
-          hint={units === 'metric' ? '' : formatThickness(cordDiameterMm, 'us')}
-          onChange={setCordMm}
-        />
-        <NumberField
-          label="Ground yarn in mm"
-          value={yarnDiameterMm}
-          min={0.2}
-          max={20}
-          hint={units === 'metric' ? '' : formatThickness(yarnDiameterMm, 'us')}
-          onChange={setYarnMm}
-        />
-      </div>
-      {!made.ok && <p className="fault">{made.problem.sentence}</p>}
-      {made.ok && !isSame && (
-        <>
-          <WeighProgress weighing={weighing} />
-          {weighing.problems.after && <p className="fault">{weighing.problems.after}</p>}
-          <CompareTable
-            caption="The hanging before and after grading"
-            rows={gradeRows}
-            weighing={weighing}
-            columns={[
-              { key: 'before', head: 'Before' },
-              { key: 'after', head: `With ${thicknesses}` },
-            ]}
+      <form
+        className="size-form"
+        onSubmit={(event) => {
+          event.preventDefault();
+          grade();
+        }}
+      >
+        <div className="figure-fields">
+          <ThicknessField label="Cord" mm={cordDiameterMm} minMm={0.5} maxMm={30} onChange={setCordMm} />
+          <ThicknessField
+            label="Ground yarn"
+            mm={yarnDiameterMm}
+            minMm={0.2}
+            maxMm={20}
+            onChange={setYarnMm}
           />
-        </>
-      )}
-      <div>
-        <button type="button" disabled={!made.ok || isSame} onClick={grade}>
-          Grade the design
-        </button>
-      </div>
+        </div>
+        {!made.ok && <p className="fault">{made.problem.sentence}</p>}
+        {made.ok && !isSame && (
+          <>
+            <WeighProgress weighing={weighing} />
+            {weighing.problems.after && <p className="fault">{weighing.problems.after}</p>}
+            <CompareTable
+              caption="The hanging before and after grading"
+              rows={gradeRows}
+              weighing={weighing}
+              columns={[
+                { key: 'before', head: 'Before' },
+                { key: 'after', head: `With ${thicknesses}` },
+              ]}
+            />
+          </>
+        )}
+        <div>
+          <button type="submit" disabled={!made.ok || isSame}>
+            Grade the design
+          </button>
+        </div>
+      </form>
     </section>
   );
 }

@@ -8,7 +8,14 @@ import { formatLength } from '../../../shared/units/length.ts';
 import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
-import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
+import {
+  lengthIn,
+  lengthUnit,
+  mmFrom,
+  mmFromThickness,
+  thicknessIn,
+  thicknessUnit,
+} from '../../new-design/length-field.ts';
 import { OptionalNumberField, TextField } from '../../shell/fields.tsx';
 import { studio } from '../../store/studio.ts';
 import { plans, shownPlan, usePlans } from '../plans/plans.ts';
@@ -91,13 +98,15 @@ function SwatchFields({ written, want, design }: SwatchFieldsProps) {
       onChange={(value) => want({ [key]: value })}
     />
   );
+  const thicknessWritten = (mm: number | undefined) =>
+    mm === undefined ? undefined : thicknessIn(mm, units);
   const thickness = (label: string, key: 'cordDiameterMm' | 'yarnDiameterMm', own: number | undefined) => (
     <OptionalNumberField
-      label={`${label} in mm`}
-      value={written[key] ?? own}
-      min={0.1}
-      max={100}
-      onChange={(value) => want({ [key]: value })}
+      label={`${label} in ${thicknessUnit(units)}`}
+      value={thicknessWritten(written[key] ?? own)}
+      min={thicknessIn(0.1, units)}
+      max={thicknessIn(100, units)}
+      onChange={(value) => want({ [key]: value === undefined ? undefined : mmFromThickness(value, units) })}
     />
   );
   return (
@@ -158,5 +167,5 @@ function comesOutWords({ finished, totals }: Materials, units: Units): string {
   const yarn = (mm: number) => formatYarnLength(mm, units, { enough: true });
   const width = formatUncertain(finished.uncertain.widthMm, length);
   const height = formatUncertain(finished.uncertain.knottedHeightMm, length);
-  return `The hanging comes out ${width} wide and ${height} high, and takes ${formatUncertain(totals.uncertain.yarnCutMm, yarn)} of yarn.`;
+  return `The hanging comes out ${width} wide and ${height} high, and uses ${formatUncertain(totals.uncertain.yarnUsedMm, yarn)} of yarn.`;
 }
