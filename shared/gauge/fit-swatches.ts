@@ -29,8 +29,6 @@ export type Measured = Pick<Design, 'cord' | 'yarns' | 'ground' | 'swatches'>;
 /** A fitted quantity; `low` and `high` are the ends of its 95 % interval. */
 export interface Fit {
   readonly value: number;
-  /** Relative standard error of `value`: 0.01 is 1 %. */
-  readonly errorShare: number;
   readonly low: number;
   readonly high: number;
 }
@@ -142,30 +140,23 @@ function transferShare(from: readonly Thickness[], model: Model, to: Thickness):
 
 function fitted(logs: readonly number[], { share, quantile }: Scatter, transferShare: number): Fit {
   const own = share / Math.sqrt(logs.length);
-  return within(
-    Math.exp(meanOf(logs)),
-    Math.hypot(own, transferShare),
-    Math.hypot(quantile * own, normalQuantile95 * transferShare),
-  );
+  return within(Math.exp(meanOf(logs)), Math.hypot(quantile * own, normalQuantile95 * transferShare));
 }
 
 function estimated(value: number): Fit {
-  return within(value, estimateError, normalQuantile95 * estimateError);
+  return within(value, normalQuantile95 * estimateError);
 }
 
-function within(value: number, errorShare: number, logHalfWidth: number): Fit {
-  return { value, errorShare, low: value * Math.exp(-logHalfWidth), high: value * Math.exp(logHalfWidth) };
+function within(value: number, logHalfWidth: number): Fit {
+  return { value, low: value * Math.exp(-logHalfWidth), high: value * Math.exp(logHalfWidth) };
 }
 
 /** A cord can't come out longer than it was: less is a slip of measuring, and take-up is then 0. */
 function takeUpOf(legs: readonly number[], told: number): Fit {
   const leg =
-    legs.length > 0
-      ? fitted(legs, scatterOf([legs]), 0)
-      : within(1 + told, takeUpError, normalQuantile95 * takeUpError);
+    legs.length > 0 ? fitted(legs, scatterOf([legs]), 0) : within(1 + told, normalQuantile95 * takeUpError);
   return {
     value: legs.length > 0 ? Math.max(0, leg.value - 1) : told,
-    errorShare: leg.errorShare,
     low: Math.max(0, leg.low - 1),
     high: Math.max(0, leg.high - 1),
   };

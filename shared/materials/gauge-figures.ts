@@ -1,7 +1,7 @@
 /** The gauge as the materials tell it: its figures, how sure they are, and what they rest on. */
 import type { Design } from '../design/design.ts';
 import { basisSentence } from '../gauge/basis-sentence.ts';
-import type { Basis, Fit } from '../gauge/fit-swatches.ts';
+import type { Basis } from '../gauge/fit-swatches.ts';
 import { type Gauge, knotMm } from '../gauge/gauge.ts';
 import { type GaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
 import type { GaugeBasis, Materials } from './materials.ts';
@@ -23,19 +23,19 @@ export function gaugeFigures(design: Pick<Design, 'cord'>, spread: GaugeSpread):
       takeUp: spreadOf(spread, ({ takeUp }) => takeUp),
     },
     basis: {
-      size: basisOf(fit.size, fit.pitchMm),
-      yarn: basisOf(fit.yarn, fit.knotMm ?? fit.yarnFactor),
-      cord: basisOf(fit.cord, fit.takeUp),
+      size: basisOf(fit.size),
+      yarn: basisOf(fit.yarn),
+      cord: basisOf(fit.cord),
     },
   };
 }
 
-function basisOf(basis: Basis, fit: Fit): GaugeBasis {
+function basisOf(basis: Basis): GaugeBasis {
   return {
     from: basis.from,
     swatches: basis.swatches,
     scatterShare: basis.scatter?.share ?? null,
     scatterFrom: basis.scatter?.from ?? null,
-    sentence: basisSentence(basis, fit),
+    sentence: basisSentence(basis),
   };
 }

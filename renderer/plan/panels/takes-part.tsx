@@ -76,7 +76,8 @@ export function TakesPart() {
         </tbody>
       </table>
       <p className="takes-note quiet">
-        Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns, units)} {gauge.basis.yarn.sentence}
+        Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns, units)}
+        {gauge.basis.yarn.from === 'estimate' && ' The gauge is not yet measured.'}
       </p>
     </>
   );

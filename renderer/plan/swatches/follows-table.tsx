@@ -4,6 +4,7 @@ import { cutList } from '../../../shared/gauge/cords.ts';
 import { dowelOf } from '../../../shared/gauge/dowel.ts';
 import { gaugeOf, sizeOf } from '../../../shared/gauge/gauge.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
+import { usedAtGaugeMm } from '../../../shared/materials/used-at-gauge.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
@@ -13,7 +14,7 @@ import { usePlans } from '../plans/plans.ts';
 export function FollowsTable({ materials, design }: { materials: Materials; design: Design }) {
   const units = useStudio((state) => state.settings.units);
   const settled = usePlans((state) => state.settled);
-  const { finished, dowel, cords, totals } = materials;
+  const { finished, dowel, cords, totals, yarns } = materials;
   const model = gaugeOf({ ...design, swatches: [] });
   const size = sizeOf(design, model);
   const length = (mm: number) => formatLength(mm, units);
@@ -32,7 +33,11 @@ export function FollowsTable({ materials, design }: { materials: Materials; desi
       enoughLength(dowelOf(design, model).minLengthMm),
     ],
     ['Cord to cut', formatUncertain(cords.uncertain.totalMm, yards), yards(cutList(design, model).totalMm)],
-    ['Yarn to cut', formatUncertain(totals.uncertain.yarnCutMm, yards), '–'],
+    [
+      'Yarn used',
+      formatUncertain(totals.uncertain.yarnUsedMm, yards),
+      yards(usedAtGaugeMm(design, yarns, model)),
+    ],
   ];
   const isMeasured = design.swatches.length > 0;
   return (

@@ -6,7 +6,7 @@ import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
 import { formatUncertain, type Uncertain } from '../../../shared/units/uncertain.ts';
-import type { Units } from '../../../shared/units/units.ts';
+import { inUnits, type Units } from '../../../shared/units/units.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { gaugeOver } from '../leaves/gauge-over.ts';
 
@@ -35,11 +35,11 @@ export function GaugeTable({ design }: { design: Design }) {
         </tr>
       </thead>
       <tbody>
-        {rows.map(([name, figure, sentence]) => (
+        {rows.map(([name, figure, sentence], i) => (
           <tr key={name}>
             <th scope="row">{name}</th>
             <td className="now">{figure}</td>
-            <td>{sentence}</td>
+            {sentence !== rows[i - 1]?.[2] && <td rowSpan={alikeFrom(rows, i)}>{sentence}</td>}
           </tr>
         ))}
       </tbody>
@@ -47,15 +47,28 @@ export function GaugeTable({ design }: { design: Design }) {
   );
 }
 
-/** '20.4 in 10 cm ± 3 %'. */
+/** How many rows of the table, from `i` on, rest on the same: what it is stands once beside them all. */
+function alikeFrom(rows: readonly (readonly [string, string, string])[], i: number): number {
+  const other = rows.findIndex(([, , sentence], j) => j > i && sentence !== rows[i]![2]);
+  return (other === -1 ? rows.length : other) - i;
+}
+
+/** '20.4 per 10 cm ± 3 %'. */
 function countWords({ value, share }: Uncertain, units: Units): string {
-  const over = gaugeOver(units);
-  const figure = `${decimal(over.mm / value, 0.1)} in ${over.words}`;
+  const per = (each: Units) => {
+    const over = gaugeOver(each);
+    return `${decimal(over.mm / value, 0.1)} per ${over.words}`;
+  };
+  const figure = inUnits(
+    units,
+    () => per('metric'),
+    () => per('us'),
+  );
   return share === 0 ? figure : `${figure} ± ${formatPercent(share, { enough: true })}`;
 }
 
 /** A share of a share would puzzle: both ends are told. */
 function takeUpWords({ value, low, high }: Uncertain): string {
   if (low === high) return formatPercent(value);
-  return `${formatPercent(value)}, from ${formatPercent(low)} to ${formatPercent(high)}`;
+  return `${formatPercent(value)} (${formatPercent(low)} to ${formatPercent(high)})`;
 }

@@ -51,12 +51,7 @@ export function SwatchesLeaf() {
 function SwatchList({ design }: { design: Design }) {
   const units = useStudio((state) => state.settings.units);
   if (design.swatches.length === 0) {
-    return (
-      <p>
-        No swatch yet: all lengths are estimates from the thickness of cord and yarn, and tension is personal.
-        They may be a fifth off.
-      </p>
-    );
+    return <p>No swatch yet. Tension is personal: tie one before you buy and cut.</p>;
   }
   const differences = swatchDifferences(design);
   return (

@@ -99,7 +99,7 @@ function GaugePair({ change, onChange }: { change: GaugeChange; onChange: (chang
   const { mm, words } = gaugeOver(useStudio((state) => state.settings.units));
   const field = (label: string, key: 'knotsPer10Cm' | 'rowsPer10Cm') => (
     <NumberField
-      label={`${label} in ${words}`}
+      label={`${label} per ${words}`}
       value={Math.round(change[key] * mm) / 100}
       min={1}
       max={200}

@@ -46,7 +46,7 @@ function changeWords(change: Change, { yarns }: Design, units: Units): string {
       const [knots, rows] = [change.knotsPer10Cm, change.rowsPer10Cm].map((per) =>
         decimal((per * mm) / 100, 0.1),
       );
-      return `${knots} knots and ${rows} rows in ${words}`;
+      return `${knots} knots and ${rows} rows per ${words}`;
     }
   }
 }

@@ -10,26 +10,22 @@ const design = newDesign({ title: 'Any', columns: 40, rows: 50 });
 const swatch: Swatch = { widthMm: 100, cords: 20, heightMm: 96, rows: 20 };
 const fitOf = (swatches: Swatch[], change: Partial<Design> = {}) =>
   fitSwatches({ ...design, swatches, ...change });
-const sayOf = (swatches: Swatch[]) => {
-  const { size, pitchMm } = fitOf(swatches);
-  return basisSentence(size, pitchMm);
-};
+const sayOf = (swatches: Swatch[]) => basisSentence(fitOf(swatches).size);
 
 describe('what swatches tell', () => {
   it('is an estimate where there is none: 1.96 times 10 % to both sides', () => {
     const { pitchMm, size, knotMm, yarnFactor } = fitOf([]);
-    expect(pitchMm).toMatchObject({ value: 5, errorShare: 0.1 });
+    expect(pitchMm.value).toBe(5);
     expect(pitchMm.high / pitchMm.value).toBeCloseTo(Math.exp(0.196), 4);
     expect(size).toEqual({ from: 'estimate', swatches: 0, scatter: null });
     expect(knotMm).toBeNull();
     expect(yarnFactor.value).toBe(1);
-    expect(sayOf([])).toBe('An estimate, not yet measured: ± 20 % is a value from memory. Tie a swatch.');
+    expect(sayOf([])).toBe('An estimate, not yet measured; its ± is a value from memory. Tie a swatch.');
   });
 
   it('is taken at a scatter from memory where there is one', () => {
     const { pitchMm, size } = fitOf([swatch]);
     expect(pitchMm.value).toBe(5);
-    expect(pitchMm.errorShare).toBeCloseTo(0.015, 9);
     expect(pitchMm.high / 5).toBeCloseTo(Math.exp(0.0294), 4);
     expect(size.scatter).toMatchObject({ share: 0.015, from: 'prior' });
     expect(sayOf([swatch])).toBe(
@@ -86,7 +82,10 @@ describe('a swatch of another thickness', () => {
     const { pitchMm, size } = fitOf([thick]);
     // 5 mm a cord where the model says 7, so 5 x 5 / 7 where it says 5.
     expect(pitchMm.value).toBeCloseTo(25 / 7, 9);
-    expect(pitchMm.errorShare).toBeCloseTo(Math.hypot(0.015, 0.25 * Math.log(7 / 5)), 9);
+    expect(Math.log(pitchMm.high / pitchMm.value) / 1.96).toBeCloseTo(
+      Math.hypot(0.015, 0.25 * Math.log(7 / 5)),
+      5,
+    );
     expect(size).toMatchObject({ from: 'other-thickness', swatches: 1 });
     expect(gaugeOf({ ...design, swatches: [thick] }).source).toBe('estimate');
     expect(sayOf([thick])).toContain('Tie a swatch with this cord and yarn.');

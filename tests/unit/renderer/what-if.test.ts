@@ -118,8 +118,8 @@ describe('a variant in words', () => {
   it('tells a gauge over 4 inches to whoever measures in inches', () => {
     // 4 in = 101.6 mm exactly: international yard and pound agreement, 1959.
     const gauge: Change = { kind: 'gauge', knotsPer10Cm: 20, rowsPer10Cm: 25 };
-    expect(changesWords([gauge], design, 'metric')).toBe('20 knots and 25 rows in 10 cm');
-    expect(changesWords([gauge], design, 'us')).toBe('20.3 knots and 25.4 rows in 4 in');
+    expect(changesWords([gauge], design, 'metric')).toBe('20 knots and 25 rows per 10 cm');
+    expect(changesWords([gauge], design, 'us')).toBe('20.3 knots and 25.4 rows per 4 in');
   });
 
   it('says a difference with its sign, or that there is none', () => {
