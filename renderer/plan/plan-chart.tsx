@@ -21,7 +21,6 @@ import { plainly } from './overlay/plainly.ts';
 import { PlanSheet } from './overlay/plan-sheet.ts';
 import { chooseKnot, dropCarry } from './pins/pin-deeds.ts';
 import { letGoOfStrand } from './plan-deeds.ts';
-import { PlanKey } from './plan-key.tsx';
 import { PlanViewChoice } from './plan-view-choice.tsx';
 import { plans, shownPlan } from './plans/plans.ts';
 
@@ -144,7 +143,6 @@ export function PlanChart() {
           <Stage ref={stage} width={1} height={1} listening={false} />
         </div>
         <div ref={outline} className="cell-outline" hidden />
-        <PlanKey />
       </div>
       <p className="unseen" aria-live="polite">
         {spoken}

@@ -12,7 +12,6 @@ import { LeafChoice } from './leaves/leaf-choice.tsx';
 import { type Leaf, useLeaf } from './leaves/leaves.ts';
 import { MaterialsLeaf } from './money/materials-leaf.tsx';
 import { OrderBar } from './panels/order-bar.tsx';
-import { StrandPart } from './panels/strand-part.tsx';
 import { TakesPart } from './panels/takes-part.tsx';
 import { TyingPart } from './panels/tying-part.tsx';
 import { ViewPart } from './panels/view-part.tsx';
@@ -60,12 +59,9 @@ export function PlanScreen() {
         {leaf === 'chart' ? <PlanChart key={opening} /> : leaves[leaf]}
       </div>
       <aside className="side" aria-label="Strands and figures">
-        <SidePart title="Strand">
-          <StrandPart />
-        </SidePart>
+        <ViewPart />
         <PinsPart />
         <StepsPart />
-        <ViewPart />
         <SidePart title="What it takes">
           <TakesPart />
         </SidePart>

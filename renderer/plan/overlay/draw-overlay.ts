@@ -2,14 +2,15 @@
 import { strokeTwoTones } from '../../surface/two-tones.ts';
 import { drawPins } from '../pins/draw-pins.ts';
 import type { PlanView } from '../plans/plans.ts';
-import { worstRows } from '../plans/row-facts.ts';
 import { tyingPlace } from '../plans/tying-place.ts';
-import { drawLive, drawLiveBars } from './draw-live.ts';
+import { drawAllStrands } from './draw-all-strands.ts';
+import { drawLive } from './draw-live.ts';
 import { drawLongCarries } from './draw-long-carries.ts';
 import { drawLooseEnds } from './draw-loose-ends.ts';
 import { drawStrand } from './draw-strand.ts';
+import { drawWorstRows } from './draw-worst-rows.ts';
 import type { Pen, PlacedOverlay } from './overlay.ts';
-import { addCells, veilAll, veilOtherRows, veilOthers, veilUntied } from './veils.ts';
+import { addCells, veilAll, veilOthers, veilUntied } from './veils.ts';
 
 export function drawOverlay(pen: Pen, overlay: PlacedOverlay): void {
   const { strand, tied } = overlay;
@@ -21,9 +22,11 @@ export function drawOverlay(pen: Pen, overlay: PlacedOverlay): void {
 
 const views: Readonly<Record<PlanView, (pen: Pen, overlay: PlacedOverlay) => void>> = {
   strands(pen, overlay) {
-    if (overlay.strand === null) return;
-    veilOthers(pen, overlay, overlay.strand);
-    drawStrand(pen, overlay, overlay.strand);
+    if (overlay.strand === null) drawAllStrands(pen, overlay);
+    else {
+      veilOthers(pen, overlay, overlay.strand);
+      drawStrand(pen, overlay, overlay.strand);
+    }
   },
   live(pen, overlay) {
     veilAll(pen, overlay);
@@ -37,15 +40,7 @@ const views: Readonly<Record<PlanView, (pen: Pen, overlay: PlacedOverlay) => voi
     veilAll(pen, overlay);
     drawLongCarries(pen, overlay);
   },
-  'worst-rows'(pen, overlay) {
-    const worst = worstRows(overlay.planned.rows, overlay.rowsBy);
-    veilOtherRows(
-      pen,
-      overlay,
-      worst.map(({ row }) => row - 1),
-    );
-    drawLiveBars(pen, overlay);
-  },
+  'worst-rows': drawWorstRows,
 };
 
 /** What is not tied yet is faint; the next knot has an outline. */

@@ -97,7 +97,8 @@ export function addCells(pen: Pen, { placed: { view }, size }: PlacedOverlay, bl
   pen.rect(x, y, columnEdge(view, size, right + 1) - x, rowEdge(view, size, bottom + 1) - y);
 }
 
-function fillPaper(pen: Pen, { inks }: PlacedOverlay, alpha: number): void {
+/** Fills the pen's path with paper; where parts of it overlap, they stay free. */
+export function fillPaper(pen: Pen, { inks }: PlacedOverlay, alpha: number): void {
   pen.globalAlpha = alpha;
   pen.fillStyle = inks.paper;
   pen.fill('evenodd');

@@ -1,15 +1,17 @@
-/** The figures of what is shown over the chart; the view of strands has its own part. */
+/** What is shown over the chart, in figures, with the key to its signs. The strand that is chosen has its own part. */
 import type { ReactNode } from 'react';
 import { SidePart } from '../../draw/side-part.tsx';
+import { PlanKey } from '../key/plan-key.tsx';
 import type { Planned } from '../plans/planned.ts';
 import { type PlanView, shownPlan, usePlans } from '../plans/plans.ts';
 import { LongCarriesPart } from './long-carries-part.tsx';
+import { StrandPart } from './strand-part.tsx';
 import { WorstRowsPart } from './worst-rows-part.tsx';
 
 const parts: Readonly<
-  Record<PlanView, { readonly title: string; readonly body: (planned: Planned) => ReactNode } | null>
+  Record<PlanView, { readonly title: string; readonly body: ((planned: Planned) => ReactNode) | null }>
 > = {
-  strands: null,
+  strands: { title: 'Strands', body: null },
   live: { title: 'Hanging at once', body: (planned) => <p>{liveWords(planned)}</p> },
   'loose-ends': { title: 'Loose ends', body: (planned) => <p>{looseEndWords(planned)}</p> },
   'long-carries': { title: 'Long carries', body: (planned) => <LongCarriesPart tables={planned.tables} /> },
@@ -19,9 +21,29 @@ const parts: Readonly<
 export function ViewPart() {
   const view = usePlans((state) => state.view);
   const planned = usePlans(shownPlan);
-  const part = parts[view];
-  if (!part || !planned) return null;
-  return <SidePart title={part.title}>{part.body(planned)}</SidePart>;
+  const { title, body } = parts[view];
+  return (
+    <>
+      <SidePart title={title}>
+        {body === null ? (
+          <>
+            <StrandPart />
+            <PlanKey />
+          </>
+        ) : (
+          <>
+            <PlanKey />
+            {planned ? body(planned) : <p className="quiet">This comes with the plan.</p>}
+          </>
+        )}
+      </SidePart>
+      {view !== 'strands' && (
+        <SidePart title="Strand">
+          <StrandPart />
+        </SidePart>
+      )}
+    </>
+  );
 }
 
 function liveWords({ figures, rows }: Planned): string {
