@@ -234,8 +234,8 @@ describe('this hanging', () => {
 
     await page.getByRole('button', { name: 'Size, cords, dowel…' }).click();
     await page.getByLabel('measured on a swatch').check();
-    await page.getByLabel('Knots in 10 cm across').fill('25');
-    await page.getByLabel('Rows in 10 cm down').fill('20');
+    await page.getByLabel('Knots per 10 cm across').fill('25');
+    await page.getByLabel('Rows per 10 cm down').fill('20');
     await page.getByLabel('Longest fringe in cm').fill('0');
     await page.getByText('3.2 cm wide, 3 cm knotted, 3 cm with the fringe.').waitFor();
     await page.getByRole('button', { name: 'Done' }).click();

@@ -29,7 +29,7 @@ const rows: readonly Row[] = [
     shows: (mm, units) => formatYarnLength(mm, units, { enough: true }),
     differs: formatYarnLength,
   },
-  { key: 'carriedMm', name: 'Carried', shows: formatYarnLength, differs: formatYarnLength },
+  { key: 'carriedMm', name: 'Carries and turns', shows: formatYarnLength, differs: formatYarnLength },
   { key: 'liveMax', name: 'Hanging at once', shows: count, differs: count },
   { key: 'seconds', name: 'Hours', shows: (seconds) => `≈ ${formatTime(seconds)}`, differs: formatTime },
 ];

@@ -52,7 +52,7 @@ export const whatIfRows: readonly FigureRow[] = [
   { name: 'Hanging at once', of: ({ figures }) => figures.liveMax, shown: count, differs: count },
   yarnToCut,
   {
-    name: 'Carried',
+    name: 'Carries and turns',
     of: ({ figures }) => figures.carriedMm,
     shown: formatYarnLength,
     differs: formatYarnLength,
