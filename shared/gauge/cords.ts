@@ -10,9 +10,7 @@ import type { CordGroup, Materials } from '../materials/materials.ts';
 import { wholeSteps } from '../units/round.ts';
 import { fringeMm } from './fringe.ts';
 import type { Gauge } from './gauge.ts';
-
-/** A lark's head is about four cords wide: a value from memory, to be measured. */
-const headInCords = 4;
+import { headsOf } from './heads.ts';
 
 type Hung = Pick<Design, 'columns' | 'rows' | 'cord' | 'dowel' | 'fringe'>;
 
@@ -24,7 +22,7 @@ export function cutList(
   const mountPerLegMm = mountMm(cord.diameterMm, design.dowel.diameterMm);
   const groups = groupsOf(design, mountPerLegMm + design.rows * gauge.rowHeightMm * (1 + gauge.takeUp));
   const totalMm = groups.reduce((sum, { count, cutMm }) => sum + count * cutMm, 0);
-  const headWidthMm = headInCords * cord.diameterMm;
+  const heads = headsOf(design, gauge);
   return {
     name: cord.name,
     diameterMm: cord.diameterMm,
@@ -34,8 +32,8 @@ export function cutList(
     groups,
     totalMm,
     massG: (totalMm / 1000) * cord.gPerM,
-    headWidthMm,
-    headsSpread: headWidthMm > 2 * gauge.pitchMm,
+    headWidthMm: heads.headWidthMm,
+    headsSpread: heads.spread,
   };
 }
 

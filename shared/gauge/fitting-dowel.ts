@@ -1,12 +1,13 @@
 /** Choosing a dowel: which of several carries the hanging, and what would fit on each. */
 import type { Design } from '../design/design.ts';
 import { limits } from '../design/limits.ts';
-import { dowelOf } from './dowel.ts';
+import { dowelOf, hungMm } from './dowel.ts';
 import { gaugeSpread, spreadOf } from './gauge-spread.ts';
+import { headsOf } from './heads.ts';
 
 export interface DowelFit {
   readonly lengthMm: number;
-  /** Whole cords that fit between the overhangs, at the gauge as it is; 0 where there is no room. */
+  /** Whole cords that fit between the overhangs with their lark's heads, at the gauge as it is; 0 where there is no room. */
   readonly cords: number;
   /** Cords that fit even where the gauge comes out at the wide end of its interval. */
   readonly cordsSurely: number;
@@ -15,7 +16,7 @@ export interface DowelFit {
   /** Whether the hanging fits: as its gauge is, and even at the wide end. */
   readonly fits: boolean;
   readonly fitsSurely: boolean;
-  /** What is left free at each end with the hanging in the middle; below 0 where the dowel is shorter than it. */
+  /** What is left free at each end with the hanging and its heads in the middle; below 0 where the dowel is shorter. */
   readonly endsMm: number;
 }
 
@@ -34,20 +35,21 @@ export function fittingDowel(
   const spread = gaugeSpread(design);
   const pitchMm = spreadOf(spread, (gauge) => gauge.pitchMm);
   const minLengthMm = spreadOf(spread, (gauge) => dowelOf(design, gauge).minLengthMm);
-  const { columns, dowel } = design;
+  const hung = hungMm(design, spread.gauge);
+  const { headWidthMm } = headsOf(design, spread.gauge);
   const choices = lengthsMm
     .toSorted((a, b) => a - b)
     .map((lengthMm): DowelFit => {
-      const roomMm = lengthMm - 2 * dowel.overhangMm;
-      const cords = cordsIn(roomMm, pitchMm.value);
+      const roomMm = lengthMm - 2 * design.dowel.overhangMm;
+      const cords = cordsIn(roomMm, pitchMm.value, headWidthMm);
       return {
         lengthMm,
         cords,
-        cordsSurely: cordsIn(roomMm, pitchMm.high),
+        cordsSurely: cordsIn(roomMm, pitchMm.high, headWidthMm),
         widthMm: cords * pitchMm.value,
         fits: lengthMm >= minLengthMm.value - noiseMm,
         fitsSurely: lengthMm >= minLengthMm.high - noiseMm,
-        endsMm: (lengthMm - columns * pitchMm.value) / 2,
+        endsMm: (lengthMm - hung) / 2,
       };
     });
   return {
@@ -60,7 +62,9 @@ export function fittingDowel(
 /** A dowel that is just long enough must not seem too short by the noise of binary fractions. */
 const noiseMm = 1e-6;
 
-/** Never more than a chart may have. */
-function cordsIn(roomMm: number, pitchMm: number): number {
-  return Math.min(limits.columns, Math.max(0, Math.floor((roomMm + noiseMm) / pitchMm)));
+/** Never more than a chart may have. Two cords share a head. */
+function cordsIn(roomMm: number, pitchMm: number, headWidthMm: number): number {
+  const below = Math.floor((roomMm + noiseMm) / pitchMm);
+  const above = 2 * Math.floor((roomMm + noiseMm) / headWidthMm);
+  return Math.min(limits.columns, Math.max(0, Math.min(below, above)));
 }

@@ -95,6 +95,7 @@ export interface Materials {
   };
   dowel: {
     diameterMm: number;
+    /** The picture or all its lark's heads, whichever is wider, and the overhangs. */
     minLengthMm: number;
     overhangMm: number;
     uncertain: { minLengthMm: Uncertain };

@@ -130,8 +130,9 @@ function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: Patt
   note(flow, sentences.join(' '));
 }
 
-function dowelAndTools(flow: Flow, { materials: { dowel }, copy, figures }: PatternContext): void {
+function dowelAndTools(flow: Flow, { materials: { dowel, finished }, copy, figures }: PatternContext): void {
   const words = materialsWords[copy.language];
+  const hungMm = dowel.minLengthMm - 2 * dowel.overhangMm;
   heading(flow, words.dowelAndTools);
   paragraph(
     flow,
@@ -139,6 +140,7 @@ function dowelAndTools(flow: Flow, { materials: { dowel }, copy, figures }: Patt
       figures.thickness(dowel.diameterMm),
       figures.enough.length(dowel.minLengthMm),
       figures.length(dowel.overhangMm),
+      hungMm > finished.widthMm + 1e-6,
     ),
   );
   paragraph(flow, words.tools);

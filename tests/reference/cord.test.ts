@@ -88,7 +88,15 @@ describe("a lark's head", () => {
 describe('the dowel', () => {
   it('for 48 cords, 24.0 cm wide, is at least 34.2 cm long', () => {
     // First mount 2 in (51 mm) from the end: myncle.com article on dowel hangings; others mark 2.5 in.
+    const { cord, ...design } = hanging(48, 10);
+    const thin = { ...design, cord: { ...cord, diameterMm: 2.5 } };
+    expect(dowelOf(thin, { pitchMm: 5 }).minLengthMm).toBeCloseTo(342, 9);
+  });
+
+  it('is longer where its lark’s heads are wider than the picture: 24 heads of 3 mm cord take 28.8 cm', () => {
+    // A head about 4 D wide: a value from memory, to be measured.
     const design = hanging(48, 10);
-    expect(dowelOf(design, gaugeOf(design)).minLengthMm).toBeCloseTo(342, 9);
+    expect(dowelOf(design, { pitchMm: 5 }).minLengthMm).toBeCloseTo(24 * 12 + 102, 9);
+    expect(dowelOf(design, { pitchMm: 6.5 }).minLengthMm).toBeCloseTo(48 * 6.5 + 102, 9);
   });
 });

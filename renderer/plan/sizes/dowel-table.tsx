@@ -1,10 +1,13 @@
 /** Dowels as shops have them, and one of the maker's own: what fits on each, and whether this hanging does. */
+
 import { useState } from 'react';
 import type { Design } from '../../../shared/design/design.ts';
 import { dowelOf } from '../../../shared/gauge/dowel.ts';
 import { type DowelFit, fittingDowel } from '../../../shared/gauge/fitting-dowel.ts';
-import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { gaugeOf, sizeOf } from '../../../shared/gauge/gauge.ts';
+import { headsOf } from '../../../shared/gauge/heads.ts';
 import { nominalDowels } from '../../../shared/gauge/nominal-dowels.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
@@ -18,13 +21,17 @@ export function DowelTable({ design }: { design: Design }) {
   const nominal: readonly number[] = nominalDowels[units === 'us' ? 'us' : 'metric'].lengthsMm;
   const lengths = ownMm === undefined || nominal.includes(ownMm) ? nominal : [...nominal, ownMm];
   const { choices, shortestMm, shortestSurelyMm } = fittingDowel(lengths, design);
-  const { minLengthMm } = dowelOf(design, gaugeOf(design));
+  const gauge = gaugeOf(design);
+  const { minLengthMm } = dowelOf(design, gauge);
+  const { allMm } = headsOf(design, gauge);
   return (
     <section aria-label="Dowel">
       <h3>Which dowel</h3>
       <p>
         This hanging wants at least {formatLength(minLengthMm, units, { enough: true })}:{' '}
         {shortestWords(shortestMm, shortestSurelyMm, units)}
+        {allMm > sizeOf(design, gauge).widthMm &&
+          ` Its lark’s heads side by side take ${formatLength(allMm, units)}, more than the picture below them.`}
       </p>
       <div className="figure-fields">
         <OptionalNumberField
@@ -71,5 +78,5 @@ function shortestWords(shortestMm: number | null, surelyMm: number | null, units
 
 /** The number that surely fits is told where it is another. */
 function cordsWords({ cords, cordsSurely }: DowelFit): string {
-  return cords === cordsSurely ? `${cords} cords` : `${cords} cords, surely ${cordsSurely}`;
+  return cords === cordsSurely ? counted(cords, 'cord') : `${counted(cords, 'cord')}, surely ${cordsSurely}`;
 }

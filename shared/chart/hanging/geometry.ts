@@ -4,6 +4,7 @@
  * cover both place dowel, heads, cords and fringe by this.
  */
 import type { Design } from '../../design/design.ts';
+import { dowelOf } from '../../gauge/dowel.ts';
 
 export interface HangingGeometry {
   readonly columns: number;
@@ -56,8 +57,8 @@ export function hangingGeometry(
   const cordMm = cord.diameterMm;
   // The head's bar and its legs take about two cord thicknesses below the dowel.
   const dowelY = -(2 * cordMm + dowel.diameterMm);
-  const length = widthMm + 2 * dowel.overhangMm;
-  const dowelX = -dowel.overhangMm;
+  const length = dowelOf({ columns, cord, dowel }, { pitchMm }).minLengthMm;
+  const dowelX = (widthMm - length) / 2;
   const inset = Math.min(dowel.overhangMm / 2, length / 4);
   const rise = Math.min(length * 0.09, 160) + dowel.diameterMm;
   const cordEndsMm = Array.from({ length: columns }, (_, c) => heightMm + (fringeMm[c] ?? 0));
@@ -93,7 +94,7 @@ function headsOf(columns: number, pitchMm: number, cordMm: number): HangingGeome
     const right = Math.min(left + 1, columns - 1);
     return {
       x: ((left + right + 1) / 2) * pitchMm,
-      // As wide as the knot is, but never into its neighbour: there the heads crowd.
+      // As wide as the knot is, but drawn over its own two columns: how heads spread on the dowel hangs on the maker.
       width: Math.min(4 * cordMm, 1.9 * pitchMm),
       left,
       right,

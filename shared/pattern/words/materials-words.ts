@@ -37,7 +37,8 @@ interface MaterialsWords {
   readonly spare: string;
   readonly spread: (width: string) => string;
   readonly dowelAndTools: string;
-  readonly dowel: (thickness: string, length: string, overhang: string) => string;
+  /** `headsWider`: the lark’s heads side by side are wider than the picture. */
+  readonly dowel: (thickness: string, length: string, overhang: string, headsWider: boolean) => string;
   readonly tools: string;
   readonly notes: string;
 }
@@ -78,8 +79,8 @@ export const materialsWords: Worded<MaterialsWords> = {
     spread: (width) =>
       `A lark’s head is about ${width} wide, more than its two cords take in the picture: the heads spread on the dowel, and the cords fan in to the first row.`,
     dowelAndTools: 'Dowel and tools',
-    dowel: (thickness, length, overhang) =>
-      `A dowel ${thickness} thick and at least ${length} long: the width of the picture and ${overhang} at each end. A length of cord to hang it from.`,
+    dowel: (thickness, length, overhang, headsWider) =>
+      `A dowel ${thickness} thick and at least ${length} long: the width of ${headsWider ? 'the lark’s heads side by side' : 'the picture'} and ${overhang} at each end. A length of cord to hang it from.`,
     tools:
       'Sharp scissors, a tape measure, a comb for the fringe, and a clip or bobbin for each hanging strand if you like. A blunt needle for loose ends.',
     notes: 'Notes from the designer',
@@ -119,8 +120,8 @@ export const materialsWords: Worded<MaterialsWords> = {
     spread: (width) =>
       `Ein Ankerstich ist etwa ${width} breit, mehr als seine zwei Schnüre im Bild einnehmen: Die Ankerstiche drängen am Rundholz auseinander, und die Schnüre laufen bis zur ersten Reihe zusammen.`,
     dowelAndTools: 'Rundholz und Werkzeug',
-    dowel: (thickness, length, overhang) =>
-      `Ein Rundholz, ${thickness} dick und mindestens ${length} lang: die Breite des Bildes und ${overhang} an jedem Ende. Ein Stück Schnur zum Aufhängen.`,
+    dowel: (thickness, length, overhang, headsWider) =>
+      `Ein Rundholz, ${thickness} dick und mindestens ${length} lang: die Breite ${headsWider ? 'der Ankerstiche nebeneinander' : 'des Bildes'} und ${overhang} an jedem Ende. Ein Stück Schnur zum Aufhängen.`,
     tools:
       'Eine scharfe Schere, ein Maßband, ein Kamm für die Fransen und, wenn Sie mögen, eine Klammer oder Spule für jeden hängenden Faden. Eine stumpfe Nadel für lose Enden.',
     notes: 'Anmerkungen zum Entwurf',

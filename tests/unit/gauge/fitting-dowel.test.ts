@@ -5,9 +5,12 @@ import { fittingDowel } from '../../../shared/gauge/fitting-dowel.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 import { nominalDowels } from '../../../shared/gauge/nominal-dowels.ts';
 
-/** 48 cords of 5 mm: 24 cm, and 5.1 cm at each end. */
+const any = newDesign({ title: 'Any', columns: 48, rows: 10 });
+
+/** 48 cords of 5 mm: 24 cm, and 5.1 cm at each end; thin cord, whose heads are no wider. */
 const design = {
-  ...newDesign({ title: 'Any', columns: 48, rows: 10 }),
+  ...any,
+  cord: { ...any.cord, diameterMm: 2 },
   swatches: [{ widthMm: 100, cords: 20, heightMm: 96, rows: 20 }],
 };
 
@@ -32,6 +35,15 @@ describe('choosing a dowel', () => {
     expect(fittingDowel([342], design).shortestMm).toBe(342);
     expect(fittingDowel([341.9], design).shortestMm).toBeNull();
     expect(fittingDowel([342], design).choices[0]!.cords).toBe(48);
+  });
+
+  it('asks whether the lark’s heads fit too, which may be wider than the picture', () => {
+    // Heads of 14 mm over two cords of 5 mm: 24 of them take 33.6 cm.
+    const thick = { ...design, cord: { ...any.cord, diameterMm: 3.5 } };
+    expect(fittingDowel([400, 438, 500], thick)).toMatchObject({
+      shortestMm: 438,
+      choices: [{ cords: 42, fits: false, endsMm: 32 }, { cords: 48 }, { cords: 56, endsMm: 82 }],
+    });
   });
 
   it('finds no room between overhangs that meet', () => {

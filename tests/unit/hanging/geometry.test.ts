@@ -17,10 +17,11 @@ describe('where the parts of a hanging lie', () => {
     expect(heightMm).toBeCloseTo(230.4, 9);
   });
 
-  it('the dowel reaches over the picture by its overhang at each end', () => {
+  it('the dowel is as long as it must be, with the picture in its middle', () => {
     const { dowel, widthMm } = hanging(40, 48);
-    expect(dowel.x).toBe(-51);
-    expect(dowel.x + dowel.length).toBe(widthMm + 51);
+    // Twenty lark's heads of four cords each.
+    expect(dowel.length).toBe(20 * 12 + 2 * 51);
+    expect(dowel.x).toBe((widthMm - dowel.length) / 2);
     expect(dowel.y + dowel.diameter).toBeLessThan(0);
   });
 

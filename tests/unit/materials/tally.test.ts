@@ -58,7 +58,8 @@ describe('materials', () => {
     const yarnG = yarns.reduce((sum, { massG }) => sum + massG, 0);
     const dowelG = ((Math.PI * 36 * dowel.minLengthMm) / 1000) * 0.7;
     expect(totals.massG).toBeCloseTo(yarnG + cords.massG + dowelG, 9);
-    expect(dowel.minLengthMm).toBe(4 * 5 + 2 * 51);
+    // Two lark's heads, each four cords of 3 mm wide, are wider than four cords at 5 mm.
+    expect(dowel.minLengthMm).toBe(2 * 12 + 2 * 51);
   });
 
   it('say whether the gauge is measured, in knots and rows per 10 cm', () => {
