@@ -1,6 +1,6 @@
 /**
  * The cover: what it is, its title and designer, the finished hanging on its wall as large as the sheet allows, and what it takes
- * in one line of figures. It has no foot.
+ * in one line of figures. It has no foot. Over a photograph that is lower than the wall the title stands lower, and may be larger.
  */
 
 import { COTTON } from '../chart/hanging/cotton.ts';
@@ -8,91 +8,122 @@ import { hangingGeometry } from '../chart/hanging/geometry.ts';
 import { drawOnItsWall } from '../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../design/codes.ts';
 import { fringeMm } from '../gauge/fringe.ts';
+import { coverFacts } from './cover-facts.ts';
 import { fitText, wrapText } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import { markIn } from './mark.ts';
-import type { Item } from './page.ts';
+import type { ImageItem, Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { accentBar } from './page-head.ts';
 import { type Area, bodyOf, FOOT_MM } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { plainItems } from './plain-items.ts';
-import { printedPicture } from './printed-picture.ts';
-import { sizeToFit } from './size-to-fit.ts';
-import { inks, LEADING, sizes } from './style.ts';
+import { type PrintedPicture, printedPicture } from './printed-picture.ts';
+import { inks, LEADING, typeScales } from './style.ts';
 import { coverWords } from './words/cover-words.ts';
 import { yarnBand } from './yarn-band.ts';
 
-/** The line of figures, which takes the place of the foot. */
-const FACTS_MM = 15;
 const BAND_MM = 2.4;
+const BELOW_NAMES_MM = 6;
 /** What the designer's mark takes at most, at the top right. */
 const MARK_MM = { width: 34, height: 20 } as const;
 
 export function coverPage(context: PatternContext): Draft {
-  const { sheet, copy } = context;
+  const { sheet, copy, materials } = context;
   const body = bodyOf(sheet);
   const area: Area = { ...body, height: body.height + FOOT_MM };
+  const bottom = area.y + area.height;
   const mark = markIn(
     context,
     { x: area.x + area.width - MARK_MM.width, y: area.y, ...MARK_MM },
     'top right',
   );
+  const facts = coverFacts(context, area);
+  const foot = bottom - facts.heightMm - BAND_MM;
   const names = namesIn(context, { ...area, width: area.width - (mark ? MARK_MM.width + 6 : 0) });
-  const top = Math.max(names.bottom, mark ? area.y + MARK_MM.height : 0) + 6;
-  const foot = area.y + area.height - FACTS_MM;
-  const wall: Area = { ...area, y: top, height: foot - BAND_MM - top };
+  const top =
+    Math.max(names.kindBottom + names.heightMm, mark ? area.y + MARK_MM.height : 0) + BELOW_NAMES_MM;
+  const wall: Area = { ...area, y: top, height: foot - top };
+  const photograph = photographOf(context);
+  // A low photograph stands on the band, the names right above it.
+  const shown = photograph && placed(photograph, wall);
+  const isLow = shown !== null && shown.height < wall.height - 1;
+  const namesY = isLow ? foot - shown.height - BELOW_NAMES_MM - names.heightMm : names.kindBottom;
   return {
     sheet,
     title: coverWords[copy.language].page,
     withoutFoot: true,
     items: [
-      ...names.items,
+      ...names.kind,
+      ...names.itemsAt(namesY),
       ...(mark ? [mark] : []),
-      ...picture(context, wall),
-      ...yarnBand(context.materials, { ...area, y: foot - BAND_MM, height: BAND_MM }),
-      ...facts(context, { ...area, y: foot, height: FACTS_MM }),
+      ...(shown ? onLinen(shown, wall, isLow) : drawnHanging(context, wall)),
+      ...yarnBand(materials, { ...area, y: foot, height: BAND_MM }),
+      ...facts.itemsAt(foot + BAND_MM),
     ],
   };
 }
 
-/** What it is and of which workshop; the title as large as its length allows; the designer. */
-function namesIn(context: PatternContext, area: Area): { items: Item[]; bottom: number } {
+interface Names {
+  /** What it is and of which workshop, at the top. */
+  readonly kind: readonly Item[];
+  readonly kindBottom: number;
+  /** Title and designer, from a top of theirs. */
+  readonly heightMm: number;
+  readonly itemsAt: (top: number) => Item[];
+}
+
+/** The title as large as its length allows. */
+function namesIn(context: PatternContext, area: Area): Names {
   const { design, imprint, printer, copy, accent } = context;
   const words = coverWords[copy.language];
+  const sizes = typeScales[copy.cells];
   const workshop = printer.printable(imprint.workshop);
   const kind = workshop ? `${workshop} · ${words.kind}` : words.kind;
   const title = titleLines(printer.printable(design.title, 'serif-bold'), area.width);
   const designer = printer.printable(design.designer || imprint.name);
   const byline = designer ? wrapText(words.designedBy(designer), 'sans', sizes.lead, area.width) : [];
-  const items: Item[] = [
-    accentBar(area.x, area.y, accent),
-    label(area.x, area.y + 6.4, fitText(kind, 'sans', sizes.body, area.width), {
-      color: inks.soft,
-      role: 'paragraph',
-    }),
-  ];
-  let y = area.y + 8;
-  title.lines.forEach((line, i) => {
-    y += title.sizeMm * 1.13;
-    const role = i === 0 ? ({ role: 'title' } as const) : {};
-    items.push(label(area.x, y, line, { face: 'serif-bold', sizeMm: title.sizeMm, ...role }));
-  });
-  y += 2.2;
-  byline.forEach((line, i) => {
-    y += sizes.lead * LEADING;
-    const role = i === 0 ? ({ role: 'paragraph' } as const) : {};
-    items.push(label(area.x, y, line, { sizeMm: sizes.lead, color: inks.soft, ...role }));
-  });
-  return { items, bottom: y };
+  const titleMm = title.lines.length * title.sizeMm * TITLE_LEADING;
+  const kindY = area.y + 3 + sizes.body * 1.08;
+  return {
+    kind: [
+      accentBar(area.x, area.y, accent),
+      label(area.x, kindY, fitText(kind, 'sans', sizes.body, area.width), {
+        color: inks.soft,
+        sizeMm: sizes.body,
+        role: 'paragraph',
+      }),
+    ],
+    kindBottom: kindY + sizes.body * 0.5,
+    heightMm: titleMm + (byline.length > 0 ? ABOVE_BYLINE_MM + byline.length * sizes.lead * LEADING : 0),
+    itemsAt: (top) => [
+      ...title.lines.map((line, i) =>
+        label(area.x, top + (i + 1) * title.sizeMm * TITLE_LEADING, line, {
+          face: 'serif-bold',
+          sizeMm: title.sizeMm,
+          ...(i === 0 && { role: 'title' }),
+        }),
+      ),
+      ...byline.map((line, i) =>
+        label(area.x, top + titleMm + ABOVE_BYLINE_MM + (i + 1) * sizes.lead * LEADING, line, {
+          sizeMm: sizes.lead,
+          color: inks.soft,
+          ...(i === 0 && { role: 'paragraph' }),
+        }),
+      ),
+    ],
+  };
 }
+
+const TITLE_LEADING = 1.13;
+const ABOVE_BYLINE_MM = 2.2;
 
 /** Sizes to try, and how many lines of each are most; a very long title goes on in smaller lines. */
 const titleSizes = [
-  [sizes.display, 1],
+  [15, 1],
   [12, 1],
   [12, 2],
-  [sizes.pageTitle, 2],
+  [9, 2],
   [7, 4],
 ] as const;
 
@@ -104,11 +135,36 @@ function titleLines(title: string, width: number): { lines: string[]; sizeMm: nu
   return { lines: wrapText(title, 'serif-bold', 5.5, width), sizeMm: 5.5 };
 }
 
-/** The maker's own photograph, or the hanging as it is drawn, on its wall. */
-function picture(context: PatternContext, wall: Area): Item[] {
-  const photograph = photographIn(context, wall);
-  if (photograph) return [{ kind: 'box', ...wall, fill: inks.linen }, photograph];
-  const { design, chart, materials, copy, printer } = context;
+type Photograph = Omit<ImageItem, 'x' | 'y' | 'width' | 'height'> & PrintedPicture;
+
+/** The maker's own; null where the design has none, or one that can't be read. */
+function photographOf({ design, printer, copy }: PatternContext): Photograph | null {
+  const { cover } = design.pattern ?? {};
+  const picture = cover && printedPicture({ mediaType: cover.mediaType, base64: cover.picture });
+  if (!picture) return null;
+  const alt = coverWords[copy.language].photograph(printer.printable(design.title));
+  return { kind: 'image', ...picture, alt };
+}
+
+/** As large as fits, at the foot of the wall. */
+function placed({ widthPx, heightPx, ...image }: Photograph, wall: Area): ImageItem {
+  const scale = Math.min(wall.width / widthPx, wall.height / heightPx);
+  const [width, height] = [widthPx * scale, heightPx * scale];
+  return {
+    ...image,
+    x: wall.x + (wall.width - width) / 2,
+    y: wall.y + wall.height - height,
+    width,
+    height,
+  };
+}
+
+/** A photograph that is narrower than the wall has linen at its sides. */
+function onLinen(photograph: ImageItem, wall: Area, isLow: boolean): Item[] {
+  return isLow ? [photograph] : [{ kind: 'box', ...wall, fill: inks.linen }, photograph];
+}
+
+function drawnHanging({ design, chart, materials, copy, printer }: PatternContext, wall: Area): Item[] {
   const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
   const drawn = drawOnItsWall({
     chart,
@@ -126,52 +182,4 @@ function picture(context: PatternContext, wall: Area): Item[] {
     yarns: materials.yarns.map(({ name }) => printer.printable(name)),
   });
   return [{ kind: 'figure', alt, items: plainItems(drawn) }];
-}
-
-/** As large as fits, in the middle; null where the design has none, or one that can't be read. */
-function photographIn({ design, printer, copy }: PatternContext, wall: Area): Item | null {
-  const { cover } = design.pattern ?? {};
-  const photograph = cover && printedPicture({ mediaType: cover.mediaType, base64: cover.picture });
-  if (!photograph) return null;
-  const { widthPx, heightPx, mediaType, bytes } = photograph;
-  const scale = Math.min(wall.width / widthPx, wall.height / heightPx);
-  const [width, height] = [widthPx * scale, heightPx * scale];
-  return {
-    kind: 'image',
-    x: wall.x + (wall.width - width) / 2,
-    y: wall.y + (wall.height - height) / 2,
-    width,
-    height,
-    mediaType,
-    bytes,
-    alt: coverWords[copy.language].photograph(printer.printable(design.title)),
-  };
-}
-
-function facts({ materials, units, figures, copy }: PatternContext, area: Area): Item[] {
-  const words = coverWords[copy.language];
-  const { finished, totals } = materials;
-  const width = figures.length(finished.widthMm);
-  const height = figures.length(finished.knottedHeightMm);
-  // One unit is enough for both: '30 × 34.6 cm'.
-  const alike = units === 'metric' && width.endsWith(' cm') && height.endsWith(' cm');
-  const list = [
-    [words.size, `${alike ? width.slice(0, -3) : width} × ${height}`],
-    [words.cordsAndRows, `${figures.count(materials.columns)} × ${figures.count(materials.rows)}`],
-    [words.yarns, figures.count(materials.yarns.length)],
-    [words.time, words.about(figures.time(totals.seconds))],
-  ] as const;
-  // The size takes more room than the others.
-  const shares = units === 'both' ? [0.46, 0.2, 0.11, 0.23] : [0.32, 0.25, 0.15, 0.28];
-  let x = area.x;
-  return list.flatMap(([name, value], i) => {
-    const room = shares[i]! * area.width;
-    const sizeMm = sizeToFit(value, 'serif-bold', 5, room - 3);
-    const items = [
-      label(x, area.y + 7, name, { sizeMm: sizes.small, color: inks.soft, role: 'paragraph' }),
-      label(x, area.y + 13.4, value, { face: 'serif-bold', sizeMm }),
-    ];
-    x += room;
-    return items;
-  });
 }

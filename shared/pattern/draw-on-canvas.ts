@@ -47,6 +47,7 @@ export interface CanvasPen {
 
 /** A context that draws pictures of the kind that its platform decodes. */
 export interface PicturePen<Picture> extends CanvasPen {
+  globalCompositeOperation: string;
   drawImage(picture: Picture, x: number, y: number, width: number, height: number): void;
 }
 
@@ -69,9 +70,16 @@ export function drawOnCanvas<Picture>(
   faces: CanvasFaces,
   pictures?: CanvasPictures<Picture>,
 ): void {
-  const drawImage = ({ bytes, x, y, width, height }: ImageItem) => {
+  const drawImage = ({ bytes, x, y, width, height, inGreys }: ImageItem) => {
     const picture = pictures?.get(bytes);
-    if (picture !== undefined) pen.drawImage(picture, x, y, width, height);
+    if (picture === undefined) return;
+    pen.drawImage(picture, x, y, width, height);
+    if (!inGreys) return;
+    // The light of the picture, and the saturation of a grey.
+    pen.globalCompositeOperation = 'saturation';
+    pen.fillStyle = '#808080';
+    pen.fillRect(x, y, width, height);
+    pen.globalCompositeOperation = 'source-over';
   };
   pen.save();
   pen.scale(pxPerMm, pxPerMm);

@@ -6,6 +6,7 @@
 import type { PatternPart } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
 import { chosenParts } from './chosen-parts.ts';
+import { inGreys } from './in-greys.ts';
 import type { PatternDocument } from './page.ts';
 import { type Draft, finishPage } from './page-foot.ts';
 import { parts } from './parts.ts';
@@ -29,7 +30,8 @@ export function layOutPattern(input: PatternInput): PatternDocument {
     language: context.copy.language,
     pages: laidOut
       .flatMap(({ part, drafts }) => drafts.map((draft) => ({ part, draft })))
-      .map(({ part, draft }, i) => ({ ...finishPage(draft, foot, i + 1, drafts.length), part })),
+      .map(({ part, draft }, i) => ({ ...finishPage(draft, foot, i + 1, drafts.length), part }))
+      .map((page) => (context.copy.ink === 'grey' ? { ...page, items: inGreys(page.items) } : page)),
     notices: [...printer.notices, ...aspectNotice(materials.gauge)],
   };
 }

@@ -121,6 +121,8 @@ export interface ImageItem {
   bytes: Uint8Array;
   /** The picture in words, for those who can't see it; empty where it only decorates. */
   alt: string;
+  /** Printed in greys, whatever its own colours are. */
+  inGreys?: true;
 }
 
 /** What is drawn by itself. */

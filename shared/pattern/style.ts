@@ -10,9 +10,8 @@ export const inks = {
   paper: '#ffffff',
 } as const;
 
-/** Display and page titles, headings, what leads, what is read, notes and feet. */
+/** Page titles, headings, what leads, what is read, notes and feet. */
 export interface TypeScale {
-  readonly display: number;
   readonly pageTitle: number;
   readonly heading: number;
   readonly lead: number;
@@ -25,7 +24,6 @@ export interface TypeScale {
 /** One scale for all pages of a copy: nothing is smaller than 7.5 points, and what is read in large print is 16 at least. */
 export const typeScales: Readonly<Record<Copy['cells'], TypeScale>> = {
   standard: {
-    display: 15,
     pageTitle: 9,
     heading: 4.6,
     lead: 3.9,
@@ -35,7 +33,6 @@ export const typeScales: Readonly<Record<Copy['cells'], TypeScale>> = {
     foot: 2.65,
   },
   large: {
-    display: 17,
     pageTitle: 10,
     heading: 7,
     lead: 6.2,

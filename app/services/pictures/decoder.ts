@@ -127,16 +127,19 @@ export type PrintablePicture = { readonly widthPx: number; readonly heightPx: nu
 
 /**
  * All of its pixels are read, so that nothing damaged is printed. A JPEG that is upright and in sRGB goes on paper as it is;
- * any other is made anew. Problems as of `pixelsOf`.
+ * any other is made anew, and so is one in colours that is to be in greys. Problems as of `pixelsOf`.
  */
-export async function printable(picture: OpenPicture): Promise<Result<PrintablePicture>> {
+export async function printable(
+  picture: OpenPicture,
+  { inGreys = false }: { readonly inGreys?: boolean } = {},
+): Promise<Result<PrintablePicture>> {
   const { widthPx, heightPx } = picture;
   const size = { widthPx, heightPx };
   try {
     const { format, space, channels, orientation = 1, icc, hasAlpha } = await sharp(picture.bytes).metadata();
     if (format === 'jpeg') {
-      const isPlain = orientation === 1 && !icc && (space === 'srgb' || space === 'b-w');
-      const anew = await upright(picture).jpeg({ quality: 90 }).toBuffer();
+      const isPlain = orientation === 1 && !icc && (space === 'b-w' || (space === 'srgb' && !inGreys));
+      const anew = await inked(picture, inGreys).jpeg({ quality: 90 }).toBuffer();
       return good({
         ...size,
         kind: 'jpeg',
@@ -146,12 +149,16 @@ export async function printable(picture: OpenPicture): Promise<Result<PrintableP
     }
     const isOpaque = !hasAlpha || (await upright(picture).stats()).isOpaque;
     const png = { compressionLevel: 9, adaptiveFiltering: true } as const;
-    const color = await upright(picture).removeAlpha().png(png).toBuffer();
+    const color = await inked(picture, inGreys).removeAlpha().png(png).toBuffer();
     const opacity = isOpaque ? null : await upright(picture).extractChannel('alpha').png(png).toBuffer();
     return good({ ...size, kind: 'png', color, opacity });
   } catch (error) {
     return failed(error);
   }
+}
+
+function inked(picture: OpenPicture, inGreys: boolean): Sharp {
+  return inGreys ? upright(picture).greyscale() : upright(picture);
 }
 
 function upright({ bytes }: OpenPicture): Sharp {

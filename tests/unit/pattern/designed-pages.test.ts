@@ -2,18 +2,22 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
+import { type PatternPart, patternLanguages, patternParts } from '../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
+import { copyOf } from '../../../shared/pattern/copy.ts';
 import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
+import { margins } from '../../../shared/pattern/papers.ts';
 import type { PatternInput } from '../../../shared/pattern/pattern-input.ts';
 import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
 import { formatTime } from '../../../shared/units/time.ts';
+import { textBounds } from '../../item-bounds.ts';
 import { designFromLetters } from '../../notation.ts';
+import { outside, printedOver } from '../../page-laws.ts';
 
 const moth = designFromLetters(['aabbaa', 'abccba', 'abccba', 'aabbaa'], {
   title: 'Moth',
@@ -173,6 +177,46 @@ describe('the cover', () => {
     expect(plainItems(page!.items).some((item) => item.kind === 'cells')).toBe(false);
   });
 
+  /** A PNG whose header says how large it is. */
+  function photograph(widthPx: number, heightPx: number) {
+    const bytes = Buffer.from(png, 'base64');
+    bytes.writeUInt32BE(widthPx, 16);
+    bytes.writeUInt32BE(heightPx, 20);
+    return { mediaType: 'image/png' as const, widthPx, heightPx, picture: [bytes.toString('base64')] };
+  }
+
+  it('is filled from edge to edge by a photograph that lies, with the title right above it', () => {
+    const [page] = pagesOf(laidOut({ ...moth, pattern: { cover: photograph(300, 200) } }), 'cover');
+    const items = plainItems(page!.items);
+    const image = items.find((item) => item.kind === 'image')!;
+    expect(image.width).toBeCloseTo(page!.widthMm - margins.left - margins.right, 6);
+    expect(items.some((item) => item.kind === 'box' && item.height > 100)).toBe(false);
+    const title = textItems([page!]).find(({ text }) => text === 'Moth')!;
+    expect(image.y - title.y).toBeGreaterThan(6);
+    expect(image.y - title.y).toBeLessThan(20);
+    const upright = pagesOf(laidOut({ ...moth, pattern: { cover: photograph(200, 300) } }), 'cover');
+    expect(textItems(upright).find(({ text }) => text === 'Moth')!.y).toBeLessThan(title.y - 20);
+  });
+
+  it('has room between its figures in all units and sizes of type', () => {
+    for (const units of ['metric', 'us', 'both'] as const)
+      for (const language of patternLanguages)
+        for (const cells of ['standard', 'large'] as const) {
+          const copy = { ...copyOf(moth), language, cells };
+          const [page] = pagesOf(laidOut(moth, { units, copy }), 'cover');
+          expect(printedOver(page!)).toEqual([]);
+          expect(outside(page!)).toEqual([]);
+          const figures = textItems([page!]).filter(({ face, y }) => face === 'serif-bold' && y > 200);
+          expect(figures).toHaveLength(4);
+          for (const line of new Set(figures.map(({ y }) => y))) {
+            const placed = figures.filter(({ y }) => y === line).map(textBounds);
+            placed.slice(1).forEach(({ left }, i) => {
+              expect(left - placed[i]!.right).toBeGreaterThan(3);
+            });
+          }
+        }
+  });
+
   it('is the drawn hanging where the photograph can’t be read', () => {
     const cover = { mediaType: 'image/jpeg' as const, widthPx: 1, heightPx: 1, picture: [png] };
     const [page] = pagesOf(laidOut({ ...moth, pattern: { cover } }), 'cover');
@@ -193,5 +237,19 @@ describe('the cover', () => {
   it('has a title of 200 letters whole, in lines within its margins', () => {
     const title = 'The long shore at Harrow Point '.repeat(7).slice(0, 200).trim();
     expect(running(pagesOf(laidOut({ ...moth, title }), 'cover'))).toContain(title);
+  });
+});
+
+describe('a copy in greys', () => {
+  it('has no colour on any page', () => {
+    const design = { ...moth, pattern: { parts: [...patternParts] } };
+    const colourOf = (item: object) => JSON.stringify(item).match(/#[0-9a-f]{6}/gi) ?? [];
+    const printed = (ink: 'grey' | 'colour') =>
+      laidOut(design, { copy: { ...copyOf(design), ink } }).pages.flatMap(({ items }) =>
+        plainItems(items).flatMap(colourOf),
+      );
+    const isColour = (hex: string) => hex.slice(1, 3) !== hex.slice(3, 5) || hex.slice(3, 5) !== hex.slice(5);
+    expect(printed('colour').some(isColour)).toBe(true);
+    expect(printed('grey').filter(isColour)).toEqual([]);
   });
 });

@@ -26,6 +26,7 @@ function notingPen(): { pen: PicturePen<string>; notes: string[] } {
     lineCap: '',
     lineJoin: '',
     globalAlpha: 1,
+    globalCompositeOperation: 'source-over',
     font: '',
     textAlign: '',
     textBaseline: '',
@@ -41,7 +42,10 @@ function notingPen(): { pen: PicturePen<string>; notes: string[] } {
     setLineDash: still,
     fill: () => notes.push(`fill ${pen.fillStyle} at ${pen.globalAlpha}`),
     stroke: () => notes.push(`stroke ${pen.strokeStyle} ${pen.lineWidth}`),
-    fillRect: (x, y, width, height) => notes.push(`rect ${x} ${y} ${width} ${height} ${pen.fillStyle}`),
+    fillRect: (x, y, width, height) =>
+      notes.push(
+        `${pen.globalCompositeOperation === 'source-over' ? 'rect' : pen.globalCompositeOperation} ${x} ${y} ${width} ${height} ${pen.fillStyle}`,
+      ),
     fillText: (text, x, y) => notes.push(`text ${text} ${x} ${y} ${pen.font} ${pen.textAlign}`),
     strokeText: (text, x, y) => notes.push(`edge ${text} ${x} ${y} ${pen.strokeStyle} ${pen.lineWidth}`),
     drawImage: (picture, x, y, width, height) => notes.push(`${picture} ${x} ${y} ${width} ${height}`),
@@ -143,6 +147,14 @@ describe('a page on a canvas', () => {
     const decoded = new Map([[photograph.bytes, 'photograph']]);
     expect(drawn(photograph, 10, decoded).slice(1)).toEqual(['photograph 3 4 20 30']);
     expect(drawn(photograph).slice(1)).toEqual([]);
+  });
+
+  it('takes the colours out of a picture in greys, within its box', () => {
+    const decoded = new Map([[photograph.bytes, 'photograph']]);
+    expect(drawn({ ...photograph, inGreys: true }, 10, decoded).slice(1)).toEqual([
+      'photograph 3 4 20 30',
+      'saturation 3 4 20 30 #808080',
+    ]);
   });
 
   it('names each picture to decode once, wherever it stands', () => {

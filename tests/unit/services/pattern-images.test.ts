@@ -63,6 +63,17 @@ describe('a picture on a page', () => {
     expect(placed.operands).toEqual(['40', '0', '0', '-30', '10', '40']);
   });
 
+  it('is made anew without colours where it is in greys', async () => {
+    const jpeg = await bytesOf(cloth().jpeg());
+    const { bytes } = await written([{ ...imageOf(jpeg), inGreys: true }]);
+    expect(holds(bytes, jpeg)).toBe(false);
+    const file = Buffer.from(bytes);
+    // A JPEG begins with SOI and APP0 and ends with EOI: ITU-T T.81, B.2.1.
+    const from = file.indexOf(Buffer.from([0xff, 0xd8, 0xff]));
+    const { channels } = await sharp(file.subarray(from)).stats();
+    expect(new Set(channels.map(({ mean }) => Math.round(mean))).size).toBe(1);
+  });
+
   it('is a JPEG as it came where it is upright and in sRGB, and made anew where it is not', async () => {
     const plain = await bytesOf(cloth().jpeg());
     const one = await written([imageOf(plain)]);

@@ -22,9 +22,9 @@ export async function embedImages(
 ): Promise<PdfImages> {
   const inside = insideOf(pdf);
   const embedded = new Map<Uint8Array, { readonly name: string; readonly ref: PdfRef }>();
-  for (const { bytes, alt } of images) {
+  for (const { bytes, alt, inGreys = false } of images) {
     if (embedded.has(bytes)) continue;
-    const picture = await readPicture(bytes);
+    const picture = await readPicture(bytes, inGreys);
     if (picture.ok)
       embedded.set(bytes, { name: `Im${embedded.size + 1}`, ref: embed(inside, picture.value) });
     else onNotice(`The picture “${alt}” is left out. ${picture.problem.sentence}`);
@@ -39,9 +39,9 @@ export async function embedImages(
   };
 }
 
-async function readPicture(bytes: Uint8Array): Promise<Result<PrintablePicture>> {
+async function readPicture(bytes: Uint8Array, inGreys: boolean): Promise<Result<PrintablePicture>> {
   const picture = await openPicture(bytes);
-  return picture.ok ? printable(picture.value) : picture;
+  return picture.ok ? printable(picture.value, { inGreys }) : picture;
 }
 
 function embed(inside: PdfInside, picture: PrintablePicture): PdfRef {
