@@ -77,7 +77,7 @@ export function TakesPart() {
       </table>
       <p className="takes-note quiet">
         Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns, units)}
-        {gauge.basis.yarn.from === 'estimate' && ' The gauge is not yet measured.'}
+        {gauge.basis.yarn.from === 'estimate' && ' Yarn in a knot is not yet measured.'}
       </p>
     </>
   );

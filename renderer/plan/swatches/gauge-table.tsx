@@ -2,7 +2,7 @@
 import type { Design } from '../../../shared/design/design.ts';
 import { gaugeSpread } from '../../../shared/gauge/gauge-spread.ts';
 import { gaugeFigures } from '../../../shared/materials/gauge-figures.ts';
-import { formatLength } from '../../../shared/units/length.ts';
+import { mmPerInch } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
 import { formatUncertain, type Uncertain } from '../../../shared/units/uncertain.ts';
@@ -17,11 +17,7 @@ export function GaugeTable({ design }: { design: Design }) {
   const rows: readonly (readonly [name: string, figure: string, basis: string])[] = [
     ['Cords across', countWords(uncertain.pitchMm, units), basis.size.sentence],
     ['Rows down', countWords(uncertain.rowHeightMm, units), basis.size.sentence],
-    [
-      'Yarn in a knot',
-      formatUncertain(uncertain.knotMm, (mm) => formatLength(mm, units)),
-      basis.yarn.sentence,
-    ],
+    ['Yarn in a knot', formatUncertain(uncertain.knotMm, (mm) => knotWords(mm, units)), basis.yarn.sentence],
     ['Take-up of cord', takeUpWords(uncertain.takeUp), basis.cord.sentence],
   ];
   return (
@@ -65,6 +61,15 @@ function countWords({ value, share }: Uncertain, units: Units): string {
     () => per('us'),
   );
   return share === 0 ? figure : `${figure} ± ${formatPercent(share, { enough: true })}`;
+}
+
+/** '36.8 mm', '1.45 in': a swatch tells it better than the marks of a ruler. */
+function knotWords(mm: number, units: Units): string {
+  return inUnits(
+    units,
+    () => `${decimal(mm, 0.1)} mm`,
+    () => `${decimal(mm / mmPerInch, 0.01)} in`,
+  );
 }
 
 /** A share of a share would puzzle: both ends are told. */
