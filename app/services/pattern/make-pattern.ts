@@ -5,6 +5,7 @@ import { writeDesign } from '../../../shared/design/write-design.ts';
 import { type Copy, copyOf } from '../../../shared/pattern/copy.ts';
 import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
+import { noPages } from '../../../shared/pattern/no-pages.ts';
 import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 import type { Units } from '../../../shared/units/units.ts';
@@ -34,7 +35,7 @@ export interface MadePattern {
   readonly notices: readonly string[];
 }
 
-/** Problems: those of the plan, where a piece is too short to tie with; `cancelled`. */
+/** Problems: those of the plan, where a piece is too short to tie with; `no-pages`; `cancelled`. */
 export async function makePattern(design: Design, options: MakePatternOptions): Promise<Result<MadePattern>> {
   const { paper, units, signal, onProgress } = options;
   onProgress?.({ done: 0, what: 'Planning the strands' });
@@ -43,6 +44,7 @@ export async function makePattern(design: Design, options: MakePatternOptions): 
   if (!tied) return cancelled();
   if (!tied.ok) return tied;
   const document = layOutPattern({ ...tied.value, paper, units, copy, imprint });
+  if (document.pages.length === 0) return noPages;
   const notices = [...document.notices];
   const bytes = await writePatternPdf(document, {
     ...options,

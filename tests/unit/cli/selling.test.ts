@@ -1,4 +1,4 @@
-import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { unzipSync } from 'fflate';
 import { describe, expect, it, vi } from 'vitest';
@@ -70,6 +70,18 @@ describe('selling from the command line', () => {
     }
     const { err } = await larkrow(...asked, '--left-handed', '--right-handed');
     expect(err).toContain('contradict');
+  });
+
+  it('makes no pattern and no parcel of nothing, and says what to do', async () => {
+    const larkrow = atHome();
+    const { folder } = await larkrow('check', 'reeds.larkrow');
+    writeFileSync(join(folder, 'empty.larkrow'), writeDesign({ ...reeds, pattern: { parts: [] } }));
+    for (const verb of ['pattern', 'parcel']) {
+      const { code, err, out } = await larkrow(verb, 'empty.larkrow', '--out', 'none');
+      expect([code, out]).toEqual([1, '']);
+      expect(err).toContain('The pattern has no page');
+      expect(existsSync(join(folder, 'none'))).toBe(false);
+    }
   });
 
   it('lists what would disappoint a buyer, as text and as JSON', async () => {

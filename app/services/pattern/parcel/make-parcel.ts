@@ -9,6 +9,7 @@ import type { Language } from '../../../../shared/design/pattern-schema.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
 import type { Imprint } from '../../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
+import { noPages } from '../../../../shared/pattern/no-pages.ts';
 import type { PatternDocument } from '../../../../shared/pattern/page.ts';
 import { listingText } from '../../../../shared/pattern/parcel/listing.ts';
 import { type Pack, packsForSale } from '../../../../shared/pattern/parcel/packs-for-sale.ts';
@@ -44,7 +45,7 @@ export interface MadeParcel {
   readonly notices: readonly string[];
 }
 
-/** Problems: those of the plan; `cancelled`. */
+/** Problems: those of the plan; `no-pages`; `cancelled`. */
 export async function makeParcel(design: Design, options: MakeParcelOptions): Promise<Result<MadeParcel>> {
   const { languages, bothHands, preparedFor, signal, onProgress } = options;
   const packs = packsForSale({ copy: { ...copyOf(design), preparedFor }, languages, bothHands });
@@ -58,7 +59,8 @@ export async function makeParcel(design: Design, options: MakeParcelOptions): Pr
     if (!tied) return cancelled;
     if (!tied.ok) return tied;
     for (const pack of packs.filter((each) => each.leftHanded === leftHanded)) {
-      if (!(await packUp(parcel, pack, tied.value))) return cancelled;
+      const packed = await packUp(parcel, pack, tied.value);
+      if (!packed.ok) return packed;
     }
   }
   onProgress?.({ done: 1, what: parcelWords[languages[0]!].listing });
@@ -91,8 +93,8 @@ function newParcel(title: string, options: MakeParcelOptions & { jobs: number })
   };
 }
 
-/** Copies, pictures and the listing of one pack. False where it was cancelled. */
-async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<boolean> {
+/** Copies, pictures and the listing of one pack. Problems: `no-pages`; `cancelled`. */
+async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<Result<null>> {
   const { title, units, imprint, date, signal, files, notices } = parcel;
   const { language, folder, copies } = pack;
   const { pictures, listing } = parcelWords[language];
@@ -101,23 +103,24 @@ async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<boole
   let first: PatternDocument | null = null;
   const patterns = copies.map(({ words }) => `${title}, ${words}.pdf`);
   for (const [i, { copy, paper }] of copies.entries()) {
-    if (!(await parcel.begin(patterns[i]!))) return false;
+    if (!(await parcel.begin(patterns[i]!))) return cancelled;
     const document = layOutPattern({ ...tied, paper, units, copy, imprint });
+    if (document.pages.length === 0) return noPages;
     first ??= document;
     for (const notice of document.notices) notices.add(notice);
     const bytes = await writePatternPdf(document, { date, ...(signal && { signal }) });
-    if (!bytes) return false;
+    if (!bytes) return cancelled;
     put(patterns[i]!, bytes);
   }
   const shown = await picturesOf(parcel, pack, tied);
-  if (!shown) return false;
+  if (!shown) return cancelled;
   for (const { name, bytes } of shown) put(name, bytes);
   const collage = `${title}, ${pictures.pages}.png`;
-  if (!(await parcel.begin(collage))) return false;
+  if (!(await parcel.begin(collage))) return cancelled;
   put(collage, await drawPagesPicture(first!));
   const text = listingText({ ...tied, units, language, files: patterns });
   put(`${title}, ${listing}.txt`, new TextEncoder().encode(text));
-  return true;
+  return good(null);
 }
 
 async function picturesOf(parcel: Parcel, { language }: Pack, tied: TiedCopy): Promise<NamedFile[] | null> {
