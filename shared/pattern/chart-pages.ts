@@ -122,10 +122,11 @@ function keyOfPage(
   down: Stretch,
   isAgain: boolean,
 ): Item[] {
+  // What the page before shows as well is counted there, so that the pages add up to the chart.
   const here = new Uint32Array(256);
-  for (let row = down.first; row < down.end; row++) {
-    const from = row * chart.columns;
-    for (let cell = from + across.first; cell < from + across.end; cell++) here[chart.cells[cell]!]!++;
+  for (let row = down.first + down.repeated; row < down.end; row++) {
+    const end = row * chart.columns + across.end;
+    for (let cell = end - newIn(across); cell < end; cell++) here[chart.cells[cell]!]!++;
   }
   return drawKey(entries, key, {
     x: keyX,
@@ -136,6 +137,11 @@ function keyOfPage(
     isAgain,
     ...(colors && { colors }),
   });
+}
+
+/** Cells that the page before does not show. */
+function newIn({ first, end, repeated }: Stretch): number {
+  return end - first - repeated;
 }
 
 function mapOfPage({ words, accent }: ChartInput, layout: ChartLayout, at: At): Item[] {

@@ -1,5 +1,5 @@
 /**
- * The key: what stands for which yarn, and how many knots of it the whole chart has, and this page. It lists every yarn
+ * The key: what stands for which yarn, and how many knots of it the whole chart has, and this page adds. It lists every yarn
  * that the chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis.
  */
 
@@ -114,14 +114,14 @@ function swatchesMm({ scale, withColors }: Pick<KeyOptions, 'scale' | 'withColor
   return scale.swatchMm * (withColors ? 1.5 : 1);
 }
 
-/** The counts as they are printed; `here` is the page's own count, at most that of the whole chart. */
+/** The counts as they are printed; `here` is the page's own count, at most that of the whole chart, and none is left out. */
 function figuresOf(
   { code, count }: KeyEntry,
   { words, withHere }: Pick<KeyOptions, 'words' | 'withHere'>,
   here = count,
 ): string[] {
   if (code === 'lift') return [];
-  return [words.count(count), ...(withHere ? [words.here(words.count(here))] : [])];
+  return [words.count(count), ...(withHere && here > 0 ? [words.here(words.count(here))] : [])];
 }
 
 /** Each figure with the gap before it. */
@@ -134,7 +134,7 @@ export interface PlacedKey {
   readonly y: number;
   readonly cellInks: CellsItem['inks'];
   readonly words?: KeyWords;
-  /** The cells of the page by code. */
+  /** The cells that the page adds, by code. */
   readonly here?: Uint32Array;
   /** A page before has told the key already: it is seen again, and not read again. */
   readonly isAgain?: boolean;
@@ -190,7 +190,7 @@ function drawEntry(
     at += nameMm / 2 + textWidthMm(figure, 'sans', nameMm);
     return group('cell', [item]);
   });
-  // The lift mark counts nothing, but rows of a table are equally long.
+  // The lift mark counts nothing, and a yarn may have no knots here, but rows of a table are equally long.
   const missing = 1 + Number(withHere) - cells.length;
   const chip: Item[] = color === undefined ? [] : [chipOf(color, x + swatchMm, y, swatchMm)];
   return [

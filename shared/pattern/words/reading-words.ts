@@ -43,9 +43,9 @@ export const readingWords: Worded<ReadingWords> = {
       'Thick lines follow every tenth row and cord, thinner ones every fifth, counted from the first. A line of numbers counts the cords above and below.',
     lifts:
       'A small corner on a cell is a lift mark: a new yarn begins there, and its cord is lifted before the row is tied.',
-    bare: 'A white cell with a small open diamond is bare: no knot, the cord shows. Lay no yarn behind it.',
+    bare: 'A white cell with a small open diamond is bare: no knot, the cord shows. Carry no yarn across behind it: a strand may only hang straight down behind its cord.',
     pages: (count) =>
-      `The chart goes on over ${count} pages, which share two rows or cords with their neighbours. The later page shows them pale and hatched: they stand on the page before as well. Marks beside the numbers say which page joins where.`,
+      `The chart goes on over ${count} pages, which share two rows or cords with their neighbours. The later page shows them pale and hatched: they stand on the page before as well, and the key counts them there. Marks beside the numbers say which page joins where.`,
     rows: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
     steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds }) => [
       `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side, in the order of the cut list.`,
@@ -74,9 +74,9 @@ export const readingWords: Worded<ReadingWords> = {
       'Dicke Linien folgen jeder zehnten Reihe und Schnur, dünnere jeder fünften, von der ersten an gezählt. Oben und unten zählt eine Zeile die Schnüre.',
     lifts:
       'Eine kleine Ecke an einem Kästchen ist eine Hebemarke: Dort beginnt ein neues Garn, und die Schnur wird angehoben, bevor die Reihe geknüpft wird.',
-    bare: 'Ein weißes Kästchen mit einer kleinen offenen Raute ist frei: kein Knoten, die Schnur ist zu sehen. Führen Sie dahinter kein Garn.',
+    bare: 'Ein weißes Kästchen mit einer kleinen offenen Raute ist frei: kein Knoten, die Schnur ist zu sehen. Führen Sie kein Garn quer dahinter vorbei: Ein Faden darf nur gerade hinter seiner Schnur herunterhängen.',
     pages: (count) =>
-      `Das Zählmuster geht über ${count} Seiten, die mit ihren Nachbarn zwei Reihen oder Schnüre gemeinsam haben. Die spätere Seite zeigt sie blass und schraffiert: Sie stehen auch auf der Seite davor. Zeichen neben den Zahlen sagen, welche Seite wo anschließt.`,
+      `Das Zählmuster geht über ${count} Seiten, die mit ihren Nachbarn zwei Reihen oder Schnüre gemeinsam haben. Die spätere Seite zeigt sie blass und schraffiert: Sie stehen auch auf der Seite davor, und die Legende zählt sie dort. Zeichen neben den Zahlen sagen, welche Seite wo anschließt.`,
     rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
     steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds }) => [
       `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein, in der Reihenfolge der Zuschnittliste.`,
