@@ -2,11 +2,13 @@
  * The hanging with its strands over it: looked at, not drawn on. A click chooses the strand of a knot; by keys, arrows
  * move a cell cursor and Space or Enter chooses. React only mounts the surface and the sheet over it.
  */
+
 import type Konva from 'konva';
 import { useEffect, useRef, useState } from 'react';
 import { Stage } from 'react-konva';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import { type Command, commands } from '../../shared/commands.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { movedBy, startOf } from '../draw/chart-cursor.ts';
 import { nameOfCode } from '../draw/code-names.ts';
 import { followCells } from '../draw/go-to-cell.ts';
@@ -19,6 +21,7 @@ import { Surface } from '../surface/surface.ts';
 import { overlayNow } from './overlay/overlay-now.ts';
 import { plainly } from './overlay/plainly.ts';
 import { PlanSheet } from './overlay/plan-sheet.ts';
+import { CarryAsks } from './pins/carry-asks.tsx';
 import { chooseKnot, dropCarry } from './pins/pin-deeds.ts';
 import { letGoOfStrand } from './plan-deeds.ts';
 import { PlanViewChoice } from './plan-view-choice.tsx';
@@ -73,6 +76,7 @@ export function PlanChart() {
         setSpoken(wordsOf(cell));
       }),
       () => theme.disconnect(),
+      dropCarry,
       () => sheet.destroy(),
       () => made.destroy(),
     ];
@@ -127,7 +131,7 @@ export function PlanChart() {
           role="application"
           // The chart is moved in by keys, so it takes the focus.
           tabIndex={0}
-          aria-label={`Chart of ${columns} cords and ${rows} rows. Arrow keys move, Enter chooses the strand of a knot.`}
+          aria-label={`Chart of ${counted(columns ?? 0, 'cord')} and ${counted(rows ?? 0, 'row')}. Arrow keys move, Enter chooses the strand of a knot.`}
           onFocus={onFocus}
           onKeyDown={onKey}
           onPointerMove={(event) => {
@@ -143,6 +147,7 @@ export function PlanChart() {
           <Stage ref={stage} width={1} height={1} listening={false} />
         </div>
         <div ref={outline} className="cell-outline" hidden />
+        <CarryAsks />
       </div>
       <p className="unseen" aria-live="polite">
         {spoken}
@@ -152,7 +157,17 @@ export function PlanChart() {
 }
 
 /** What the sheet over the chart depends on. */
-const shownKeys = ['quick', 'full', 'view', 'chosen', 'carryFrom', 'tied', 'overMm', 'rowsBy'] as const;
+const shownKeys = [
+  'quick',
+  'full',
+  'view',
+  'chosen',
+  'carryFrom',
+  'pinAhead',
+  'tied',
+  'overMm',
+  'rowsBy',
+] as const;
 
 const hand = {
   press: chooseKnot,

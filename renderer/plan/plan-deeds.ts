@@ -48,9 +48,10 @@ export function letGoOfStrand(): void {
   plans.setState({ chosen: null });
 }
 
+/** What was begun in another view, a carry that is being pinned, is given up. */
 export function showView(view: PlanView): void {
   showLeaf('chart');
-  plans.setState({ view });
+  plans.setState((before) => ({ view, carryFrom: before.view === view ? before.carryFrom : null }));
 }
 
 /** Shows the hanging with so many knots tied. All of them: nothing is faint. */

@@ -8,6 +8,8 @@ import type { RowMeasure } from '../plans/row-facts.ts';
 interface KeyQuestion {
   readonly view: PlanView;
   readonly hasStrand: boolean;
+  /** True while the tying order is followed, before its end. */
+  readonly isTying: boolean;
   readonly rowsBy: RowMeasure;
   readonly pins: ReadonlySet<Pin['kind']>;
   readonly hasPinFault: boolean;
@@ -40,14 +42,22 @@ const inPart: KeyEntry = [
   </g>,
   'so many in this part; come nearer to see each',
 ];
+const strandsInTurn: KeyEntry = [
+  halves('key-quiet', 'key-quiet more'),
+  'every other strand of a yarn, paler',
+];
 const allStrands: readonly KeyEntry[] = [
-  [halves('key-quiet', 'key-quiet more'), 'every other strand of a yarn, paler'],
   [<path key="y" className="key-yarn" d="M1 8h22" />, 'a strand, in its yarn’s colour'],
   [<path key="z" className="key-yarn behind" d="M1 8h22" />, 'carried behind'],
   [attach[0], 'a strand begins'],
   [end[0], 'a strand ends'],
 ];
 const oneStrand: readonly KeyEntry[] = [attach, join, end, front, behind, number, piecesInTurn];
+
+const tying: readonly KeyEntry[] = [
+  [<rect key="u" className="key-untied" x="2" y="2" width="20" height="12" />, 'not tied yet'],
+  [twoToned('M7 3h10v10H7Z'), 'the next knot'],
+];
 
 const worst: KeyEntry = [
   <g key="w">
@@ -76,10 +86,17 @@ const notObeyed: KeyEntry = [
 ];
 
 /** In the order in which they are shown, each once. */
-export function keyEntries({ view, hasStrand, rowsBy, pins, hasPinFault }: KeyQuestion): readonly KeyEntry[] {
+export function keyEntries({
+  view,
+  hasStrand,
+  isTying,
+  rowsBy,
+  pins,
+  hasPinFault,
+}: KeyQuestion): readonly KeyEntry[] {
   const bar: KeyEntry = [<path key="bar" className="key-accent" d="M2 4h18v8H2Z" />, bars[rowsBy]];
   const ofView: Readonly<Record<PlanView, readonly KeyEntry[]>> = {
-    strands: hasStrand ? [] : allStrands,
+    strands: hasStrand ? [] : [...(isTying ? [] : [strandsInTurn]), ...allStrands],
     live: [],
     'loose-ends': [attach, end, inPart],
     'long-carries': [behind, inPart],
@@ -88,6 +105,7 @@ export function keyEntries({ view, hasStrand, rowsBy, pins, hasPinFault }: KeyQu
   const all = [
     ...ofView[view],
     ...(hasStrand ? oneStrand : []),
+    ...(isTying ? tying : []),
     ...Array.from(pins, (kind) => pinEntries[kind]),
     ...(hasPinFault ? [notObeyed] : []),
   ];

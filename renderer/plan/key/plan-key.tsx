@@ -10,6 +10,7 @@ import './key.css';
 export function PlanKey() {
   const view = usePlans((state) => state.view);
   const hasStrand = usePlans(() => chosenStrand() !== null);
+  const isTying = usePlans((state) => state.tied !== null);
   const rowsBy = usePlans((state) => state.rowsBy);
   const shown = shownPins(
     useStudio((state) => state.open?.design.pins),
@@ -18,6 +19,7 @@ export function PlanKey() {
   const entries = keyEntries({
     view,
     hasStrand,
+    isTying,
     rowsBy,
     pins: new Set(shown.map(({ pin }) => pin.kind)),
     hasPinFault: shown.some(({ fault }) => fault !== ''),

@@ -16,7 +16,8 @@ const linesFromPx = 5;
 const signsFromPx = 8;
 
 export function drawAllStrands(pen: Pen, overlay: PlacedOverlay): void {
-  quieten(pen, overlay);
+  // While the tying order is followed, paper lies over what is not tied yet instead.
+  if (overlay.tied === null) quieten(pen, overlay);
   if (cellPx(overlay) < linesFromPx) return;
   for (const [yarn, stretches] of stretchesByYarn(overlay))
     drawWays(pen, overlay, stretches, overlay.colors[yarn]!);

@@ -4,6 +4,7 @@
  */
 import { strokeTwoTones } from '../../surface/two-tones.ts';
 import { arrivals } from '../plans/plan-tables.ts';
+import { isLight } from './is-light.ts';
 import { cellPx, middleOf, type Pen, type PlacedOverlay } from './overlay.ts';
 import { drawPlate } from './plate.ts';
 import { drawSign } from './signs.ts';
@@ -109,10 +110,4 @@ function drawSigns(pen: Pen, overlay: PlacedOverlay, inSight: readonly number[])
     const [x, y] = middleOf(overlay, { row: row[s]!, column: from[s]! });
     drawPlate(pen, String(pieces.number[piece[s]!]!), x, y - radius - 8 * ratio, overlay);
   }
-}
-
-/** By a plain weight of its colour's parts: enough to choose between two tints. */
-function isLight(color: string): boolean {
-  const rgb = Number.parseInt(color.slice(1), 16);
-  return 0.3 * (rgb >> 16) + 0.59 * ((rgb >> 8) & 255) + 0.11 * (rgb & 255) > 128;
 }

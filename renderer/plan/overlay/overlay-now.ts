@@ -14,7 +14,7 @@ export function overlayNow(element: Element): Overlay | null {
   if (!open || !planned) return null;
   const style = getComputedStyle(element);
   const ink = (name: string) => style.getPropertyValue(name).trim();
-  const { view, tied, carryFrom, overMm, rowsBy } = state;
+  const { view, tied, carryFrom, pinAhead, overMm, rowsBy } = state;
   return {
     planned,
     view,
@@ -22,6 +22,7 @@ export function overlayNow(element: Element): Overlay | null {
     tied,
     pins: shownPins(open.design.pins, planned),
     carryFrom,
+    pinAhead,
     overMm,
     rowsBy,
     inks: { ink: ink('--ink'), paper: ink('--linen'), accent: ink('--madder') },

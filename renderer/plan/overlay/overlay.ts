@@ -1,5 +1,6 @@
 /** What lies over the chart on the Plan screen: all that its drawing depends on. */
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
+import type { Pin } from '../../../shared/design/schema.ts';
 import type { CellBlock } from '../../surface/chart-bitmap.ts';
 import type { Placed } from '../../surface/placed.ts';
 import type { CellSize } from '../../surface/view.ts';
@@ -20,6 +21,8 @@ export interface Overlay {
   readonly pins: readonly ShownPin[];
   /** A cell of the run from which a carry is being pinned; null where none is. */
   readonly carryFrom: Cell | null;
+  /** A pin that is only pointed at; null where none is. */
+  readonly pinAhead: Pin | null;
   readonly overMm: number;
   readonly rowsBy: RowMeasure;
   readonly inks: OverlayInks;

@@ -4,9 +4,14 @@ import type { CellBlock } from '../../surface/chart-bitmap.ts';
 import { columnEdge, rowEdge } from '../../surface/view.ts';
 import { stretchesOf } from '../plans/strand-facts.ts';
 import { tyingPlace } from '../plans/tying-place.ts';
+import { isLight } from './is-light.ts';
 import type { Pen, PlacedOverlay } from './overlay.ts';
 
-const cover = { others: 0.66, untied: 0.74, all: 0.6 };
+/** How much of what lies below is covered. Dark paper swallows more than light paper, so there is less of it. */
+const cover = {
+  light: { others: 0.66, untied: 0.74, all: 0.6 },
+  dark: { others: 0.6, untied: 0.58, all: 0.52 },
+};
 
 /** Over all but the cells of the chosen strand, row by row: a shape with thousands of holes would take long to fill. */
 export function veilOthers(pen: Pen, overlay: PlacedOverlay, strand: number): void {
@@ -29,14 +34,14 @@ export function veilOthers(pen: Pen, overlay: PlacedOverlay, strand: number): vo
     }
     if (from <= right) addCells(pen, overlay, { left: from, right, top: row, bottom: row });
   }
-  fillPaper(pen, overlay, cover.others);
+  fillPaper(pen, overlay, coverOf(overlay).others);
 }
 
 /** Over the whole chart, so that what is drawn on it stands out. */
 export function veilAll(pen: Pen, overlay: PlacedOverlay): void {
   pen.beginPath();
   addCells(pen, overlay, overlay.inSight);
-  fillPaper(pen, overlay, cover.all);
+  fillPaper(pen, overlay, coverOf(overlay).all);
 }
 
 /** Over all rows but some (from 0). */
@@ -45,7 +50,7 @@ export function veilOtherRows(pen: Pen, overlay: PlacedOverlay, rows: readonly n
   pen.beginPath();
   addCells(pen, overlay, overlay.inSight);
   for (const row of rows) addCells(pen, overlay, { left, right, top: row, bottom: row });
-  fillPaper(pen, overlay, cover.others);
+  fillPaper(pen, overlay, coverOf(overlay).others);
 }
 
 /** Over what is not tied yet. */
@@ -63,7 +68,7 @@ export function veilUntied(pen: Pen, overlay: PlacedOverlay, knots: number): voi
     bottom: row,
   });
   if (row + 1 < rows) addCells(pen, overlay, { left: 0, right: columns - 1, top: row + 1, bottom: rows - 1 });
-  fillPaper(pen, overlay, cover.untied);
+  fillPaper(pen, overlay, coverOf(overlay).untied);
 }
 
 /** The strand's stretches in rows that are in sight, and its neighbours just outside. */
@@ -95,6 +100,10 @@ export function addCells(pen: Pen, { placed: { view }, size }: PlacedOverlay, bl
   const { left, top, right, bottom } = block;
   const [x, y] = [columnEdge(view, size, left), rowEdge(view, size, top)];
   pen.rect(x, y, columnEdge(view, size, right + 1) - x, rowEdge(view, size, bottom + 1) - y);
+}
+
+function coverOf({ inks }: PlacedOverlay): (typeof cover)['light'] {
+  return isLight(inks.paper) ? cover.light : cover.dark;
 }
 
 /** Fills the pen's path with paper; where parts of it overlap, they stay free. */

@@ -2,10 +2,12 @@
  * The tying order as a slider: what is tied so far shows on the chart, and what is done next stands beside it in words.
  * On the slider the arrows go on or back by a run, by a knot with Shift; Page Up and Page Down by a row.
  */
+import type { CSSProperties } from 'react';
 import { goesRight } from '../../../shared/chart/chart.ts';
 import type { CommandId } from '../../../shared/commands.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepWords } from '../../../shared/tying/steps/step-words.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { goToCell } from '../../draw/go-to-cell.ts';
 import { runCommand } from '../../shell/command-bus.ts';
@@ -13,7 +15,6 @@ import { commandById } from '../../shell/keys.ts';
 import { studio } from '../../store/studio.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { stepTying, tieTo } from '../plan-deeds.ts';
-import { counted } from '../plan-words.ts';
 import type { PlanTables } from '../plans/plan-tables.ts';
 import { plans, shownPlan, usePlans } from '../plans/plans.ts';
 import { type TyingPlace, type TyingStep, tyingPlace } from '../plans/tying-place.ts';
@@ -43,6 +44,7 @@ export function OrderBar() {
           value={place.knots}
           aria-label="Tying order"
           aria-valuetext={words}
+          style={tiedShare(place.knots / all)}
           onChange={({ target }) => tieTo(Number(target.value))}
           onKeyDown={(event) => {
             const key = keySteps[event.key];
@@ -63,6 +65,11 @@ export function OrderBar() {
       <NextSteps />
     </section>
   );
+}
+
+/** The track is filled up to the thumb. */
+function tiedShare(share: number): CSSProperties {
+  return { '--tied': `${(share * 100).toFixed(2)}%` } as CSSProperties;
 }
 
 const keySteps: Readonly<Record<string, { readonly step: TyingStep; readonly knots: number }>> = {

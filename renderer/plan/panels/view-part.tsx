@@ -1,5 +1,7 @@
 /** What is shown over the chart, in figures, with the key to its signs. The strand that is chosen has its own part. */
+
 import type { ReactNode } from 'react';
+import { counted } from '../../../shared/units/counted.ts';
 import { SidePart } from '../../draw/side-part.tsx';
 import { PlanKey } from '../key/plan-key.tsx';
 import type { Planned } from '../plans/planned.ts';
@@ -53,11 +55,21 @@ function liveWords({ figures, rows }: Planned): string {
   const mean = rows.slice(0, -1).reduce((sum, { live }) => sum + live, 0) / Math.max(1, rows.length - 1);
   const first = worst[0]!.row;
   const also = worst.length > 1 ? `, and below ${worst.length - 1} more` : '';
-  return `At most ${liveMax} strands hang at the back at once, below row ${first}${also}; ${mean.toFixed(1)} on average.`;
+  return `At most ${counted(liveMax, 'strand hangs', 'strands hang')} at the back at once, below row ${first}${also}; ${mean.toFixed(1)} on average.`;
 }
 
 function looseEndWords({ figures, tables }: Planned): string {
   const { pieces, strands } = tables;
   const joins = pieces.count - strands.count;
-  return `${figures.looseEnds.toLocaleString('en')} loose ends: two for each of ${pieces.count.toLocaleString('en')} pieces. ${joins.toLocaleString('en')} pieces are joined, where two ends hang side by side.`;
+  const ends = counted(figures.looseEnds, 'loose end');
+  if (pieces.count === 0) return 'No loose end: nothing is tied.';
+  const two =
+    pieces.count === 1
+      ? 'at both ends of the one piece'
+      : `two for each of ${counted(pieces.count, 'piece')}`;
+  const joined =
+    joins === 0
+      ? 'None is joined to another.'
+      : `${counted(joins, 'piece is', 'pieces are')} joined, where two ends hang side by side.`;
+  return `${ends}: ${two}. ${joined}`;
 }

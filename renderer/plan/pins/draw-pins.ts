@@ -1,6 +1,7 @@
 /**
  * Pins on the chart. Each kind has a shape of its own, dark and light in it: a bar where a strand is cut, a cross that no
- * carry passes, an arrow along a pinned carry. Beside one that is not obeyed stands a '!'.
+ * carry passes, an arrow along a pinned carry. Beside one that is not obeyed stands a '!'. One that is only pointed at has
+ * its cell outlined too.
  */
 import { goesRight } from '../../../shared/chart/chart.ts';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
@@ -16,6 +17,11 @@ export function drawPins(pen: Pen, overlay: PlacedOverlay): void {
     const [x, y] = drawers[pin.kind](pen, overlay, pin);
     const reach = reachOf(overlay);
     if (fault !== '') drawPlate(pen, '!', x + reach, y - reach - 8 * overlay.placed.ratio, overlay);
+  }
+  const { pinAhead } = overlay;
+  if (pinAhead && isInSight(overlay, pinAhead)) {
+    drawers[pinAhead.kind](pen, overlay, pinAhead);
+    outline(pen, overlay, { row: pinAhead.row - 1, column: pinAhead.cord - 1 });
   }
   if (overlay.carryFrom) outline(pen, overlay, overlay.carryFrom);
 }

@@ -20,7 +20,8 @@ import { keyOf } from './shown-pins.ts';
 export function pinCut(): void {
   const at = placeNow();
   const pin = at && cutAt(at.chart, at.cell);
-  if (pin) toggle(pin);
+  if (at && pin)
+    toggle(pin, `${pinWords(pin)}${pin.cord === at.cell.column + 1 ? '' : ', where the run ends'}.`);
   else tellProblem(at ? 'That cell is bare: no strand ends there. Choose a knot.' : noPlace);
 }
 
@@ -95,14 +96,15 @@ function endCarry(to: Cell): void {
   } else tellProblem(pin.problem.sentence);
 }
 
-function toggle(pin: Pin): void {
+/** `says`: what is told once it is pinned. */
+function toggle(pin: Pin, says = `${pinWords(pin)}.`): void {
   const pins = studio.getState().open?.design.pins ?? [];
   if (pins.some((each) => keyOf(each) === keyOf(pin))) removePin(pin);
   else if (pins.length >= limits.pins)
     tellProblem(`A design has at most ${limits.pins.toLocaleString('en')} pins. Remove some first.`);
   else {
     setPins(labels[pin.kind], (before) => [...before, pin]);
-    tell(`${pinWords(pin)}.`);
+    tell(says);
   }
 }
 

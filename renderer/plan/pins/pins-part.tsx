@@ -2,17 +2,17 @@
 import { useMemo } from 'react';
 import type { CommandId } from '../../../shared/commands.ts';
 import type { Pin } from '../../../shared/design/schema.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { nameOfCode } from '../../draw/code-names.ts';
 import { SidePart } from '../../draw/side-part.tsx';
 import { runCommand } from '../../shell/command-bus.ts';
 import { commandById, keyLabel } from '../../shell/keys.ts';
 import type { OpenDesign } from '../../store/state.ts';
 import { useStudio } from '../../store/use-studio.ts';
-import { counted } from '../plan-words.ts';
-import { type Plans, shownPlan, usePlans } from '../plans/plans.ts';
-import { dropCarry, goToPin, removePin } from './pin-deeds.ts';
+import { type Plans, plans, shownPlan, usePlans } from '../plans/plans.ts';
+import { goToPin, removePin } from './pin-deeds.ts';
 import { cutAt, noCarryAt, runAround } from './pin-place.ts';
-import { pinWords } from './pin-words.ts';
+import { cutWords, pinWords } from './pin-words.ts';
 import { keyOf, type ShownPin, shownPins } from './shown-pins.ts';
 import './pins.css';
 
@@ -36,38 +36,48 @@ function PinHere({ pins }: { pins: readonly ShownPin[] }) {
   const cell = usePlans((state) => state.under ?? state.chosen);
   const carryFrom = usePlans((state) => state.carryFrom);
   if (!open) return null;
+  const cut = cell && cutAt(open.chart, cell);
+  const noCarry = cell && noCarryAt(cell);
   const isPinned = (pin: Pin | null) => pin !== null && pins.some(({ key }) => key === keyOf(pin));
   return (
     <>
       <p className="pin-place">{cell ? placeWords(open, cell) : 'Choose a knot on the chart.'}</p>
       <div className="pin-buttons">
-        <PinButton id="pin-cut" isPinned={cell !== null && isPinned(cutAt(open.chart, cell))} />
-        <PinButton id="pin-carry" isPinned={carryFrom !== null} />
-        <PinButton id="pin-no-carry" isPinned={cell !== null && isPinned(noCarryAt(cell))} />
+        <PinButton id="pin-cut" isPinned={isPinned(cut)} ahead={cut} />
+        <PinButton id="pin-carry" isPinned={carryFrom !== null} ahead={null} />
+        <PinButton id="pin-no-carry" isPinned={isPinned(noCarry)} ahead={noCarry} />
       </div>
-      <div role="status">
-        {carryFrom && (
-          <p className="pin-asks">
-            Now choose the knot that the strand goes on to; a knot of the same run means the next run of its
-            yarn.{' '}
-            <button type="button" className="plain" onClick={dropCarry}>
-              Give up
-            </button>
-          </p>
-        )}
-      </div>
+      <p className="cut-place quiet">
+        {cell && cut ? cutWords(cut, cell) : 'Strands are cut between runs, where the yarn in a row changes.'}
+      </p>
     </>
   );
 }
 
-function PinButton({ id, isPinned }: { id: CommandId; isPinned: boolean }) {
+interface PinButtonProps {
+  readonly id: CommandId;
+  readonly isPinned: boolean;
+  /** What it would pin: shown on the chart while the button is pointed at, or has the focus. */
+  readonly ahead: Pin | null;
+}
+
+function PinButton({ id, isPinned, ahead }: PinButtonProps) {
   const command = commandById(id);
+  const show = () => plans.setState({ pinAhead: ahead });
+  const hide = () => plans.setState({ pinAhead: null });
   return (
     <button
       type="button"
       aria-pressed={isPinned}
       title={`${command.label} (${keyLabel(command)})`}
-      onClick={() => runCommand(id)}
+      onPointerEnter={show}
+      onPointerLeave={hide}
+      onFocus={show}
+      onBlur={hide}
+      onClick={() => {
+        hide();
+        runCommand(id);
+      }}
     >
       {command.label}
     </button>

@@ -6,6 +6,7 @@ import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import type { Design } from '../../../shared/design/design.ts';
+import type { Pin } from '../../../shared/design/schema.ts';
 import type { Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import type { Figures } from './figures.ts';
@@ -39,6 +40,8 @@ export interface Plans {
   readonly under: Cell | null;
   /** A cell of the run from which a carry is being pinned, until its other run is chosen. Null where none is. */
   readonly carryFrom: Cell | null;
+  /** A pin that would be set by the button that is pointed at; null where there is none. */
+  readonly pinAhead: Pin | null;
   /** Knots that are tied; null: all of them. */
   readonly tied: number | null;
   /** What is done next there, once the worker has told. */
@@ -70,6 +73,7 @@ const noPlans: Plans = {
   chosen: null,
   under: null,
   carryFrom: null,
+  pinAhead: null,
   tied: null,
   steps: null,
   rowSteps: null,

@@ -95,3 +95,15 @@ describe('long carries', () => {
     expect(fewRed! - fewGreen!).toBe(0);
   });
 });
+
+describe('a pin that is only pointed at', () => {
+  it('shows where the strand would be cut', () => {
+    const planned = plannedOf(['aaaa', 'aaaa']);
+    const cut = { kind: 'cut', row: 1, cord: 4 } as const;
+    // The end of the run in row 1 is the right edge of the chart.
+    const [x, y] = [4 * 20, 10];
+    expect(drawn({ planned, view: 'loose-ends', cellPx: 20 }).hasInk(x + 1, y - 6, 3, 12)).toBe(false);
+    const shown = drawn({ planned, view: 'loose-ends', cellPx: 20, pinAhead: cut });
+    expect(shown.hasInk(x, y - 6, 3, 12)).toBe(true);
+  });
+});

@@ -41,6 +41,7 @@ export function drawn({ cellPx, ...asked }: Asked): Drawn {
     tied: null,
     pins: [],
     carryFrom: null,
+    pinAhead: null,
     overMm: 25,
     rowsBy: 'live',
     inks: { ink: '#000000', paper: '#cccccc', accent: '#ff0000' },
