@@ -146,6 +146,15 @@ describe('the bundles', () => {
     await page.getByLabel(/to measure/).check();
     await page.getByText(`${pieces} pieces of 4 yarns: ${length(fitted.totalMm)}.`).waitFor();
     expect(await page.getByRole('checkbox').count()).toBe(fitted.bundles.length);
+    // What is bought is what is cut, and it is compared with how it was cut before.
+    const less = `−${formatYarnLength(fitted.savedMm, 'metric')}`;
+    const takes = page.getByRole('row', { name: /^Yarn to cut/ }).getByRole('cell');
+    await expect
+      .poll(async () => (await takes.allTextContents()).slice(0, 2))
+      .toEqual([length(fitted.totalMm), less]);
+    await turnTo(page, 'Materials');
+    const together = (await cells(page, 'Together'))[0];
+    expect(together).toContain(length(fitted.totalMm));
   });
 
   it('are ticked off, stay so when the design is opened again, and say what another plan has no use for', async () => {
@@ -209,8 +218,8 @@ describe('swatches', () => {
     expect(figure).toMatch(/^20\.3 per 10 cm ± /);
     expect(basis).toBe(gauge.basis.size.sentence);
     const length = (mm: number) => formatYarnLength(mm, 'metric', { enough: true });
-    const yarn = formatUncertain(totals.uncertain.yarnCutMm, length);
-    await expect.poll(async () => (await cells(page, 'Yarn to cut'))[0]).toBe(yarn);
+    const yarn = formatUncertain(totals.uncertain.yarnUsedMm, length);
+    await expect.poll(async () => (await cells(page, 'Yarn used'))[0]).toBe(yarn);
     await page.getByRole('button', { name: 'Remove Swatch 2' }).click();
     await expect.poll(() => page.getByRole('button', { name: /^Remove Swatch/ }).count()).toBe(2);
     await page.keyboard.press('Control+z');
