@@ -1,4 +1,5 @@
 /** What is said of each step in English. Everything that a translator would change stands in this file. */
+import { counted } from '../../units/counted.ts';
 import type { CarryStep, Passed, Side } from './step.ts';
 import type { StepFigures, StepLanguage } from './step-language.ts';
 
@@ -13,6 +14,7 @@ export const englishSteps: StepLanguage = {
     knots: ({ yarn, count, from, to }, { name }) => `${count} ${name(yarn)} (${range(from, to)})`,
     carry({ yarn, from, to, inHand }, { name }) {
       if (inHand) return `carry ${name(yarn)} on to ${to.cord}`;
+      if (from.cord === to.cord) return `carry ${name(yarn)} down from row ${from.row} at ${to.cord}`;
       const where = from.row === to.row ? '' : `row ${from.row}, `;
       return `carry ${name(yarn)} from ${where}cord ${from.cord} to ${to.cord}`;
     },
@@ -95,10 +97,6 @@ function direction(goesRight: boolean): string {
 
 function range(from: number, to: number): string {
   return from === to ? String(from) : `${from}-${to}`;
-}
-
-function counted(count: number, thing: string): string {
-  return `${count} ${thing}${count === 1 ? '' : 's'}`;
 }
 
 /** '1', '1 and 2', '1, 2 and 3'. */

@@ -13,6 +13,8 @@ export const germanSteps: StepLanguage = {
     knots: ({ yarn, count, from, to }, { name }) => `${count} ${name(yarn)} (${range(from, to)})`,
     carry({ yarn, from, to, inHand }, { name }) {
       if (inHand) return `${name(yarn)} bis ${to.cord} mitführen`;
+      if (from.cord === to.cord)
+        return `${name(yarn)} aus Reihe ${from.row} an ${to.cord} nach unten mitführen`;
       const where = from.row === to.row ? '' : `Reihe ${from.row}, `;
       return `${name(yarn)} von ${where}Schnur ${from.cord} bis ${to.cord} mitführen`;
     },

@@ -79,6 +79,13 @@ describe('the steps of a row', () => {
     ]);
   });
 
+  it.each([
+    ['en', 'carry Moss down from row 1 at 1'],
+    ['de', 'Moss aus Reihe 1 an 1 nach unten mitführen'],
+  ] as const)('tell a carry straight down by its one cord (%s)', (language, carried) => {
+    expect(told(['ab', 'cc', 'ab'], { language })[2]).toContain(carried);
+  });
+
   it('carry a strand on from hand where nothing else is tied between', () => {
     expect(told(['aa', '--', 'aa'])).toEqual([
       ['Row 1, left to right', 'attach Moss, piece 1, at 1', '2 Moss (1-2)'],
