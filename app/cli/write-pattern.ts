@@ -4,6 +4,7 @@ import type { Copy } from '../../shared/pattern/copy.ts';
 import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { type Paper, papers } from '../../shared/pattern/papers.ts';
 import type { Result } from '../../shared/result.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { makeChartPng } from '../services/pattern/draw-png.ts';
 import { makePattern } from '../services/pattern/make-pattern.ts';
 import type { Terminal } from './cli-verb.ts';
@@ -38,7 +39,7 @@ export async function writePattern(
   const { bytes, pages, notices } = made.value;
   for (const notice of notices) terminal.remark(`${notice}\n`);
   const pdf = `${place} ${papers[paper].name}.pdf`;
-  const written = await writeOutput(terminal, pdf, bytes, `${pages} pages, ${bytes.length} bytes`);
+  const written = await writeOutput(terminal, pdf, bytes, `${counted(pages, 'page')}, ${bytes.length} bytes`);
   if (!written.ok) return written;
   const picture = await makeChartPng(design);
   return writeOutput(terminal, `${place} chart.png`, picture, `${picture.length} bytes`);

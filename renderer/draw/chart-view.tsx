@@ -9,6 +9,7 @@ import { Stage } from 'react-konva';
 import { isChosen } from '../../shared/chart/patch/mask.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import { type Command, type CommandId, commands } from '../../shared/commands.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { aboutHost } from '../host.ts';
 import { handleCommands, runCommand } from '../shell/command-bus.ts';
 import { endStroke } from '../store/changing.ts';
@@ -152,7 +153,7 @@ export function ChartView() {
         role="application"
         // The chart is drawn on and moved in by keys, so it takes the focus.
         tabIndex={0}
-        aria-label={`Chart of ${columns} cords and ${rows} rows. Arrow keys move, Space uses the tool.`}
+        aria-label={`Chart of ${counted(columns ?? 0, 'cord')} and ${counted(rows ?? 0, 'row')}. Arrow keys move, Space uses the tool.`}
         aria-describedby={rowUnder}
         onFocus={onFocus}
         onKeyDown={onKey}

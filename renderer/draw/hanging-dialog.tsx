@@ -118,9 +118,7 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
 
         <h3 className="whole">Gauge</h3>
         {wanted.swatches.length > 1 ? (
-          <p className="whole">
-            {basisSentence(fit.size, fit.pitchMm)} They are looked at and changed under “Swatches…”.
-          </p>
+          <p className="whole">{basisSentence(fit.size)} They are looked at and changed under “Swatches…”.</p>
         ) : (
           <GaugeFields wanted={wanted} gauge={gauge} want={want} />
         )}

@@ -2,6 +2,7 @@
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
 import type { Result } from '../../shared/result.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { host } from '../host.ts';
 import { patternView } from '../publish/pattern-view.ts';
 import { tell, tellProblem } from '../shell/notices.tsx';
@@ -22,7 +23,7 @@ export async function savePattern(): Promise<void> {
   const saved = await withProgress('Making the pattern', (options) =>
     host().call('pattern.save', { text, paper, units, copy, attachDesign, target: place.handle }, options),
   );
-  report(saved, ({ fileName, pages }) => `${fileName}: ${pages} pages.`);
+  report(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')}.`);
 }
 
 /** `fitted`: each piece cut as long as it is used, not at the working length. True where they were saved. */
@@ -36,10 +37,7 @@ export async function saveLabels(fitted: boolean): Promise<boolean> {
   const saved = await withProgress('Making the labels', (options) =>
     host().call('labels.save', args, options),
   );
-  report(
-    saved,
-    ({ fileName, pages }) => `${fileName}: ${pages === 1 ? '1 page' : `${pages} pages`} of labels.`,
-  );
+  report(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')} of labels.`);
   return saved.ok;
 }
 

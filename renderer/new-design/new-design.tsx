@@ -4,6 +4,7 @@ import type { Design } from '../../shared/design/design.ts';
 import { limits } from '../../shared/design/limits.ts';
 import { newDesign } from '../../shared/design/new-design.ts';
 import { cordsForWidth, gaugeFromPer10Cm, gaugeOf, rowsForHeight, sizeOf } from '../../shared/gauge/gauge.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { formatLength } from '../../shared/units/length.ts';
 import { mayLeave } from '../flows/opening.ts';
 import { ask } from '../shell/dialogs.tsx';
@@ -198,5 +199,5 @@ function fitted(design: Design, wishes: Wishes): Design {
 function summary(design: Design, units: 'metric' | 'us' | 'both'): string {
   const size = sizeOf(design, gaugeOf(design));
   const about = design.swatches.length === 0 ? 'about ' : '';
-  return `${design.columns} cords and ${design.rows} rows: ${about}${formatLength(size.widthMm, units)} wide, ${formatLength(size.knottedHeightMm, units)} knotted.`;
+  return `${counted(design.columns, 'cord')} and ${counted(design.rows, 'row')}: ${about}${formatLength(size.widthMm, units)} wide, ${formatLength(size.knottedHeightMm, units)} knotted.`;
 }

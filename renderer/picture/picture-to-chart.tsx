@@ -7,6 +7,7 @@ import { newDesign } from '../../shared/design/new-design.ts';
 import { gaugeOf } from '../../shared/gauge/gauge.ts';
 import { designFromPicture } from '../../shared/picture/design-from-picture.ts';
 import { rowsFor } from '../../shared/picture/rows-for.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { mayLeave } from '../flows/opening.ts';
 import { fileToOpen } from '../flows/places.ts';
 import { host } from '../host.ts';
@@ -101,7 +102,7 @@ function PictureSheet({ picture, look, answer }: SheetProps) {
             min={1}
             max={limits.columns}
             whole
-            hint={`${rows} rows keep its proportions`}
+            hint={`${counted(rows, 'row keeps', 'rows keep')} its proportions`}
             onChange={setColumns}
           />
           <Choices

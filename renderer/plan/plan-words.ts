@@ -1,5 +1,6 @@
 /** What the Plan screen says of strands, rows and cells. Rows and cords count from 1. */
 
+import { counted } from '../../shared/units/counted.ts';
 import type { Units } from '../../shared/units/units.ts';
 import { formatYarnLength } from '../../shared/units/yarn-length.ts';
 import type { StrandFacts } from './plans/strand-facts.ts';
@@ -40,9 +41,4 @@ export function reachWords(cords: number, rows: number): string {
   const across = cords > 0 ? [counted(cords, 'cord')] : [];
   const down = rows > 0 ? [`${counted(rows, 'row')} down`] : [];
   return [...across, ...down].join(' and ');
-}
-
-/** '1 knot', '1,204 knots'; `things` where an s is not enough. */
-export function counted(count: number, thing: string, things = `${thing}s`): string {
-  return `${count.toLocaleString('en')} ${count === 1 ? thing : things}`;
 }

@@ -2,6 +2,7 @@
 import { useCallback, useEffect, useRef, useState } from 'react';
 import type { Answer, ShelfEntry } from '../../shared/bridge.ts';
 import { limits } from '../../shared/design/limits.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { openByHandle, openFromPlace } from '../flows/opening.ts';
 import { folderToUse } from '../flows/places.ts';
 import { host } from '../host.ts';
@@ -119,7 +120,7 @@ function Hanging({ entry, look }: { entry: ShelfEntry; look: () => void }) {
       </p>
       <p className="quiet small">
         {entry.problem ??
-          `${entry.columns} cords, ${entry.rows} rows · ${new Date(entry.modifiedMs).toLocaleDateString()}`}
+          `${counted(entry.columns ?? 0, 'cord')}, ${counted(entry.rows ?? 0, 'row')} · ${new Date(entry.modifiedMs).toLocaleDateString()}`}
       </p>
       <p className="deeds">
         {!entry.problem && (

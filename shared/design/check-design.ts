@@ -2,6 +2,7 @@
  * What holds for every design, beyond the shape that the schema gives it. Reading asks it of what came from a file;
  * writing asks it again, so that the studio never makes a file that it would refuse to open.
  */
+import { counted } from '../units/counted.ts';
 import type { Design } from './design.ts';
 import { limits } from './limits.ts';
 import { codesAllowed } from './row-text.ts';
@@ -106,8 +107,4 @@ function twice<K extends string>(
     seen.set(each[key], each.name);
   }
   return null;
-}
-
-function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

@@ -3,6 +3,7 @@
  * with pieces that hold it. What it costs does not matter: the maker wants it.
  */
 import { BARE } from '../design/codes.ts';
+import { counted } from '../units/counted.ts';
 import { hanging, yarnToTie } from './best-pieces.ts';
 import { carryLength } from './carry.ts';
 import { beginPieces, noPieces, type OpenPieces, tieOpenPieces } from './open-pieces.ts';
@@ -36,9 +37,9 @@ function troubleOfRuns(question: PlanQuestion, from: number, to: number): string
   const cords = Math.abs(runs.first[to]! - runs.last[from]!);
   const rows = runs.row[to]! - runs.row[from]!;
   if (cords > settings.carryMaxCords)
-    return `that is ${cords} cords, and you carry over at most ${settings.carryMaxCords}. Allow longer carries, or remove the pin.`;
+    return `that is ${counted(cords, 'cord')}, and you carry over at most ${settings.carryMaxCords}. Allow longer carries, or remove the pin.`;
   if (rows > settings.carryMaxRows)
-    return `that is ${rows} rows, and you carry over at most ${settings.carryMaxRows}. Allow longer carries, or remove the pin.`;
+    return `that is ${counted(rows, 'row')}, and you carry over at most ${settings.carryMaxRows}. Allow longer carries, or remove the pin.`;
   const [low, high] = [runs.first[to]!, runs.last[from]!].sort((a, b) => a - b) as [number, number];
   const row = runs.row[to]! * chart.columns;
   return chart.cells.subarray(row + low, row + high + 1).includes(BARE)

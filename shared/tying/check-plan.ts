@@ -9,6 +9,7 @@
  */
 import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE, codeOf } from '../design/codes.ts';
+import { counted } from '../units/counted.ts';
 import { pinFaultsOf } from './check-pins.ts';
 import { pieceFaults, totalFaults } from './check-sums.ts';
 import type { Plan, Strand, Stretch } from './plan.ts';
@@ -118,8 +119,8 @@ function carryFaults(from: Stretch, to: Stretch, { settings }: Plan, { cells, co
   const faults: string[] = [];
   const cords = Math.abs(to.from - from.to);
   const rows = to.row - from.row;
-  if (cords > settings.carryMaxCords) faults.push(`carried over ${cords} cords`);
-  if (rows > settings.carryMaxRows) faults.push(`carried over ${rows} rows`);
+  if (cords > settings.carryMaxCords) faults.push(`carried over ${counted(cords, 'cord')}`);
+  if (rows > settings.carryMaxRows) faults.push(`carried over ${counted(rows, 'row')}`);
   for (let cord = Math.min(from.to, to.from); cord <= Math.max(from.to, to.from); cord++) {
     if (cells[(to.row - 1) * columns + cord - 1] === BARE) faults.push(`carried behind bare cord ${cord}`);
   }

@@ -1,5 +1,6 @@
 /** Tells a maker who wishes that few strands hang at once what the wish takes, or why it can't be kept. */
 
+import { counted } from '../units/counted.ts';
 import type { Units } from '../units/units.ts';
 import { formatYarnLength } from '../units/yarn-length.ts';
 import type { PlanTotals } from './plan.ts';
@@ -23,11 +24,11 @@ export function liveWarning({ wish, plan, free }: WishedTotals, units: Units): s
   const kept = `At most ${hang(plan.liveMax)} at once, as you wish; else ${free.liveMax} would.`;
   const more = plan.pieces - free.pieces;
   if (more <= 0) return `${kept} It takes no more pieces.`;
-  const pieces = more === 1 ? '1 more piece' : `${more.toLocaleString('en')} more pieces`;
+  const pieces = counted(more, 'more piece');
   const yarn = formatYarnLength(plan.cutMm - free.cutMm, units, { enough: true });
-  return `${kept} It takes ${pieces}, so ${(2 * more).toLocaleString('en')} more loose ends and ${yarn} more yarn.`;
+  return `${kept} It takes ${pieces}, so ${counted(2 * more, 'more loose end')} and ${yarn} more yarn.`;
 }
 
 function hang(count: number): string {
-  return count === 1 ? '1 strand hangs' : `${count} strands hang`;
+  return counted(count, 'strand hangs', 'strands hang');
 }

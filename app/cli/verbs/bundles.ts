@@ -7,6 +7,7 @@ import type { Paper } from '../../../shared/pattern/papers.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { makeLabels } from '../../services/pattern/make-labels.ts';
 import { type CliVerb, done, type Terminal, usage } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
@@ -69,5 +70,5 @@ async function writeLabels(
   if (!made.ok) return made;
   const { bytes, pages, notices } = made.value;
   for (const notice of notices) terminal.remark(`${notice}\n`);
-  return writeOutput(terminal, path, bytes, `${pages} pages, ${bytes.length} bytes`);
+  return writeOutput(terminal, path, bytes, `${counted(pages, 'page')}, ${bytes.length} bytes`);
 }

@@ -5,6 +5,7 @@ import { planFaults } from '../../../shared/tying/check-plan.ts';
 import { liveWarning } from '../../../shared/tying/live-warning.ts';
 import { pinFaults } from '../../../shared/tying/pin-faults.ts';
 import { planToWish } from '../../../shared/tying/plan-to-wish.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
 
@@ -35,8 +36,8 @@ export const check: CliVerb = {
     terminal.print(
       [
         `“${title}” is sound: a design of version ${DESIGN_VERSION}.`,
-        `Chart: ${columns} cords, ${rows} rows, ${knots} knots; yarns: ${yarns.length}; layers: ${layers.length}.`,
-        `Plan: ${strands} strands, ${pieces} pieces, ${looseEnds} loose ends, ${liveMax} hanging at once at most.`,
+        `Chart: ${counted(columns, 'cord')}, ${counted(rows, 'row')}, ${counted(knots, 'knot')}; yarns: ${yarns.length}; layers: ${layers.length}.`,
+        `Plan: ${counted(strands, 'strand')}, ${counted(pieces, 'piece')}, ${counted(looseEnds, 'loose end')}, ${liveMax} hanging at once at most.`,
         ...(warning ? [warning] : []),
         ...pins.map(({ sentence }) => `Pin not obeyed. ${sentence}`),
         '',

@@ -1,6 +1,7 @@
 import { basename, extname, join } from 'node:path';
 import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { needed } from '../words.ts';
 import { writeOutput } from '../write-output.ts';
@@ -19,7 +20,7 @@ export const demo: CliVerb = {
       const design = make();
       const { columns, rows } = design;
       const text = Buffer.from(writeDesign(design));
-      const size = `${columns} cords, ${rows} rows`;
+      const size = `${counted(columns, 'cord')}, ${counted(rows, 'row')}`;
       const written = await writeOutput(terminal, join(folder, fileName), text, size);
       if (!written.ok) return written;
       const place = join(folder, basename(fileName, extname(fileName)));

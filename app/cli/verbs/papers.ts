@@ -4,6 +4,7 @@ import { copyOf } from '../../../shared/pattern/copy.ts';
 import { type HangingPaper, hangingPapers } from '../../../shared/pattern/hanging-papers/hanging-papers.ts';
 import { papers as sheets } from '../../../shared/pattern/papers.ts';
 import { good, type Result } from '../../../shared/result.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { makeHangingPapers } from '../../services/pattern/make-hanging-papers.ts';
 import { type CliVerb, usage, type Words } from '../cli-verb.ts';
 import { keptImprint } from '../kept-imprint.ts';
@@ -56,7 +57,7 @@ export const papers: CliVerb = {
     for (const notice of notices) terminal.remark(`${notice}\n`);
     const stem = basename(given, extname(given));
     const place = join(terminal.path(out.value), `${stem} papers ${sheets[paper.value].name}.pdf`);
-    return writeOutput(terminal, place, bytes, `${pages} pages, ${bytes.length} bytes`);
+    return writeOutput(terminal, place, bytes, `${counted(pages, 'page')}, ${bytes.length} bytes`);
   },
 };
 

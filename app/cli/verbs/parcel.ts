@@ -1,6 +1,7 @@
 import { join } from 'node:path';
 import { type Language, patternLanguages } from '../../../shared/design/pattern-schema.ts';
 import { good, type Result } from '../../../shared/result.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { nodeFiles } from '../../services/files/file-layer.ts';
 import { makeParcel } from '../../services/pattern/parcel/make-parcel.ts';
 import { writeParcelFolder } from '../../services/pattern/parcel/write-parcel-folder.ts';
@@ -56,12 +57,12 @@ export const parcel: CliVerb = {
         terminal,
         join(folder, `${name}.zip`),
         bytes,
-        `${files.length} files, ${bytes.length} bytes`,
+        `${counted(files.length, 'file')}, ${bytes.length} bytes`,
       );
     }
     const written = await writeParcelFolder(nodeFiles, folder, made.value);
     if (!written.ok) return written;
-    terminal.print(`${written.value}: ${files.length} files\n`);
+    terminal.print(`${written.value}: ${counted(files.length, 'file')}\n`);
     for (const file of files) terminal.print(`  ${file.name}: ${file.bytes.length} bytes\n`);
     return done;
   },

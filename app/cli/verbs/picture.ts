@@ -7,6 +7,7 @@ import { writeDesign } from '../../../shared/design/write-design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 import { designFromPicture } from '../../../shared/picture/design-from-picture.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { hasEnding } from '../../services/names/endings.ts';
 import { pictureToChart } from '../../services/pictures/picture-to-chart.ts';
 import { type CliVerb, type Terminal, usage, type Words } from '../cli-verb.ts';
@@ -99,6 +100,6 @@ async function write(terminal: Terminal, out: string, design: Design): Promise<R
     terminal,
     terminal.path(out),
     Buffer.from(writeDesign(design)),
-    `${design.columns} cords, ${design.rows} rows, ${design.yarns.length} yarns (${names})`,
+    `${counted(design.columns, 'cord')}, ${counted(design.rows, 'row')}, ${counted(design.yarns.length, 'yarn')} (${names})`,
   );
 }

@@ -1,6 +1,7 @@
 import type { Design } from '../../../shared/design/design.ts';
 import type { Size } from '../../../shared/design/size-edits.ts';
 import { gaugeOf, sizeOf } from '../../../shared/gauge/gauge.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import type { Units } from '../../../shared/units/units.ts';
 
@@ -11,8 +12,4 @@ export function finishedSize(design: Design, { columns, rows }: Size, units: Uni
   const about = gauge.source === 'estimate' ? 'about ' : '';
   const counts = `${counted(columns, 'cord')} and ${counted(rows, 'row')}`;
   return `${counts}: ${about}${formatLength(widthMm, units)} wide, ${formatLength(knottedHeightMm, units)} knotted.`;
-}
-
-export function counted(count: number, what: string): string {
-  return `${count} ${what}${count === 1 ? '' : 's'}`;
 }

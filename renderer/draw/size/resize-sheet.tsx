@@ -7,11 +7,11 @@ import type { Design } from '../../../shared/design/design.ts';
 import { limits } from '../../../shared/design/limits.ts';
 import type { Anchor, Size } from '../../../shared/design/size-edits.ts';
 import { cordsForWidth, gaugeOf, rowsForHeight, sizeOf } from '../../../shared/gauge/gauge.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
 import { Choices, NumberField } from '../../shell/fields.tsx';
 import { studio } from '../../store/studio.ts';
 import { AnchorChooser } from './anchor-chooser.tsx';
-import { counted } from './finished-size.ts';
 import { SizeSheet } from './size-sheet.tsx';
 
 export interface NewSize extends Size {

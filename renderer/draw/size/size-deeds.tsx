@@ -12,6 +12,7 @@ import {
   type Way,
 } from '../../../shared/design/size-edits.ts';
 import type { Result } from '../../../shared/result.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { ask } from '../../shell/dialogs.tsx';
 import { tell, tellProblem } from '../../shell/notices.tsx';
 import { change, endStroke } from '../../store/changing.ts';
@@ -19,7 +20,6 @@ import type { CellPlace } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { chosenPatch } from '../patch/chosen-patch.ts';
 import { DeleteSheet, type Deletion } from './delete-sheet.tsx';
-import { counted } from './finished-size.ts';
 import { type Insertion, InsertSheet } from './insert-sheet.tsx';
 import { type NewSize, ResizeSheet } from './resize-sheet.tsx';
 import './size.css';

@@ -2,11 +2,11 @@
 import type { Yarn } from '../../../shared/design/schema.ts';
 import type { Bundle, Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import type { CutPieces } from '../../../shared/materials/bundles/cut-so-far.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
-import { counted } from '../plan-words.ts';
 
 /** '212 pieces of 5 yarns: 323.1 m.' */
 export function bundlesWords({ bundles, pieces, totalMm }: Bundles, units: Units): string {

@@ -1,10 +1,10 @@
 /** One yarn's bundles: how many pieces of which length, their numbers, where they come in, and whether they are cut. */
 import type { Bundle } from '../../../shared/materials/bundles/bundles.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { Ball } from '../../draw/yarns/ball.tsx';
 import { useStudio } from '../../store/use-studio.ts';
-import { counted } from '../plan-words.ts';
 import { tickBundle } from './bundle-deeds.ts';
 import { cutWords, numbersWords, rowsWords } from './bundle-words.ts';
 

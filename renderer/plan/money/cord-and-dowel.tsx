@@ -2,13 +2,13 @@
 import type { Design } from '../../../shared/design/design.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
 import { careWords } from '../../../shared/pattern/words/care-words.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
 import { formatThickness } from '../../../shared/units/thickness.ts';
 import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
-import { counted } from '../plan-words.ts';
 import { MoneyFieldList } from './money-field-list.tsx';
 import { materialPrices } from './money-fields.ts';
 

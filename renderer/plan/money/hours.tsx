@@ -1,10 +1,10 @@
 /** How long it takes, at the maker's own rates. */
 import type { Design } from '../../../shared/design/design.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatTime } from '../../../shared/units/time.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { FigureField } from '../leaves/figure-field.tsx';
-import { counted } from '../plan-words.ts';
 import { changeRate } from './money-deeds.ts';
 import { rateFields } from './money-fields.ts';
 

@@ -2,10 +2,10 @@
 
 import { marginThatHolds } from '../../../shared/materials/margin-that-holds.ts';
 import type { YarnNeed } from '../../../shared/materials/materials.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
-import { counted } from '../plan-words.ts';
 
 /** What a ± behind a length of yarn means. */
 export const usedWords =

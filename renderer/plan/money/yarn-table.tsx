@@ -3,6 +3,7 @@ import type { Design } from '../../../shared/design/design.ts';
 import { marginThatHolds } from '../../../shared/materials/margin-that-holds.ts';
 import type { Materials, YarnNeed } from '../../../shared/materials/materials.ts';
 import { withStash } from '../../../shared/materials/with-stash.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
 import { formatMoney } from '../../../shared/units/money.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
@@ -129,7 +130,7 @@ function NeedRow({ need, design, inStash }: NeedRowProps) {
       <td>
         {show(need.withMarginMm)}
         <br />
-        <span className="quiet">{skeins(need.skeins)}</span>
+        <span className="quiet">{counted(need.skeins, 'skein')}</span>
       </td>
       <td>
         <FigureField
@@ -158,10 +159,6 @@ function NeedRow({ need, design, inStash }: NeedRowProps) {
       <td>{price === undefined ? '–' : formatMoney(price * need.toBuySkeins)}</td>
     </tr>
   );
-}
-
-function skeins(count: number): string {
-  return count === 1 ? '1 skein' : `${count} skeins`;
 }
 
 /** A sum in which something was not told is at least so much. */

@@ -1,11 +1,12 @@
 /** Carries longer than the maker likes: how many, and the longest of them to go to. */
 import { useMemo, useState } from 'react';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { goToCell } from '../../draw/go-to-cell.ts';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { chooseStrandAt } from '../plan-deeds.ts';
-import { counted, reachWords } from '../plan-words.ts';
+import { reachWords } from '../plan-words.ts';
 import { longCarries } from '../plans/long-carries.ts';
 import type { PlanTables } from '../plans/plan-tables.ts';
 import { plans, usePlans } from '../plans/plans.ts';

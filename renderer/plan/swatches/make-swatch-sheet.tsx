@@ -1,7 +1,7 @@
 /** What the small design will be, and what to measure on it. */
 import type { Design } from '../../../shared/design/design.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { useStudio } from '../../store/use-studio.ts';
-import { counted } from '../plan-words.ts';
 import { Instructions } from './instructions.tsx';
 
 export function MakeSwatchSheet({ swatch, answer }: { swatch: Design; answer: (sure: true) => void }) {

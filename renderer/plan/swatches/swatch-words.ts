@@ -1,6 +1,7 @@
 /** Swatches in words. */
 import type { Swatch } from '../../../shared/design/schema.ts';
 import type { SwatchDifference } from '../../../shared/gauge/swatch-differences.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import type { Units } from '../../../shared/units/units.ts';
@@ -15,8 +16,10 @@ export function measuredWords(swatch: Swatch, units: Units): string {
   const show = (mm: number) => formatLength(mm, units);
   const { widthMm, cords, heightMm, rows, yarnMm, knots, cordBeforeMm, cordAfterMm } = swatch;
   return [
-    `${show(widthMm)} over ${cords} cords, ${show(heightMm)} over ${rows} rows`,
-    ...(yarnMm !== undefined && knots !== undefined ? [`${show(yarnMm)} of yarn over ${knots} knots`] : []),
+    `${show(widthMm)} over ${counted(cords, 'cord')}, ${show(heightMm)} over ${counted(rows, 'row')}`,
+    ...(yarnMm !== undefined && knots !== undefined
+      ? [`${show(yarnMm)} of yarn over ${counted(knots, 'knot')}`]
+      : []),
     ...(cordBeforeMm !== undefined && cordAfterMm !== undefined
       ? [`a cord of ${show(cordBeforeMm)} came out as ${show(cordAfterMm)}`]
       : []),

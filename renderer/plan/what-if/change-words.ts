@@ -1,11 +1,11 @@
 /** Changes of a variant in words. */
 import type { Design } from '../../../shared/design/design.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { gaugeOver } from '../leaves/gauge-over.ts';
-import { counted } from '../plan-words.ts';
 import type { Change, ChangeKind } from './change.ts';
 
 export const changeNames: Readonly<Record<ChangeKind, string>> = {

@@ -1,9 +1,9 @@
 /** Yarns that a buyer takes for one another where they touch. */
 import { codeOf } from '../../design/codes.ts';
+import { counted } from '../../units/counted.ts';
 import { type AlikePair, alikePairs } from '../../yarn/alike-pairs.ts';
 import { placesOf } from '../../yarn/touching.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { counted } from './counted.ts';
 import type { Finding, Place } from './finding.ts';
 
 export function aboutColours({ design, chart }: Pick<PatternInput, 'design' | 'chart'>): Finding[] {

@@ -1,8 +1,8 @@
 /** What is awkward to tie, or does not hold. */
 import { BARE } from '../../design/codes.ts';
 import { pinFaults } from '../../tying/pin-faults.ts';
+import { counted } from '../../units/counted.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { counted } from './counted.ts';
 import type { Finding } from './finding.ts';
 
 export function aboutKnots({ design, chart, materials }: PatternInput): Finding[] {

@@ -1,9 +1,9 @@
 /** The pages as they are laid out: what lies beyond the edge, what lies over what, what is too small to be read. */
 
+import { counted } from '../../units/counted.ts';
 import { textWidthMm } from '../faces/measure-text.ts';
 import type { Page, PatternDocument, TextItem } from '../page.ts';
 import { plainItems } from '../plain-items.ts';
-import { counted } from './counted.ts';
 import type { Finding } from './finding.ts';
 
 /** Home printers can't reach the last few millimetres of a sheet (common practice, no source). */

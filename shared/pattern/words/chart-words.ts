@@ -53,7 +53,7 @@ export const chartWords: Worded<ChartWords> = {
     rows: (rows) => spanned('row', 'rows', rows),
     cords: (cords) => spanned('cord', 'cords', cords),
     alt: (rows, cords) =>
-      `Chart, rows ${rows.first} to ${rows.last}, cords ${cords.first} to ${cords.last}. The written rows tell the same in words.`,
+      `Chart, ${said('row', 'rows', 'to', rows)}, ${said('cord', 'cords', 'to', cords)}. The written rows tell the same in words.`,
     count: (count) => count.toLocaleString('en'),
     key: 'Key',
     bare: 'Bare cord, no knot',
@@ -88,7 +88,7 @@ export const chartWords: Worded<ChartWords> = {
     rows: (rows) => spanned('Reihe', 'Reihen', rows),
     cords: (cords) => spanned('Schnur', 'Schnüre', cords),
     alt: (rows, cords) =>
-      `Zählmuster, Reihen ${rows.first} bis ${rows.last}, Schnüre ${cords.first} bis ${cords.last}. Die ausgeschriebenen Reihen sagen dasselbe in Worten.`,
+      `Zählmuster, ${said('Reihe', 'Reihen', 'bis', rows)}, ${said('Schnur', 'Schnüre', 'bis', cords)}. Die ausgeschriebenen Reihen sagen dasselbe in Worten.`,
     count: (count) => count.toLocaleString('de'),
     key: 'Legende',
     bare: 'Freie Schnur, kein Knoten',
@@ -123,4 +123,9 @@ export const chartWords: Worded<ChartWords> = {
 
 function spanned(one: string, several: string, { first, last }: Span): string {
   return first === last ? `${one} ${last}` : `${several} ${first}–${last}`;
+}
+
+/** As a voice says it: 'rows 1 to 40'. */
+function said(one: string, several: string, to: string, { first, last }: Span): string {
+  return first === last ? `${one} ${last}` : `${several} ${first} ${to} ${last}`;
 }

@@ -1,4 +1,5 @@
 /** The cover. */
+import { counted } from '../../units/counted.ts';
 import type { Worded } from './worded.ts';
 
 interface CoverWords {
@@ -30,7 +31,7 @@ export const coverWords: Worded<CoverWords> = {
     time: 'time',
     about: (time) => `about ${time}`,
     alt: ({ title, cords, rows, yarns }) =>
-      `“${title}”, finished and hanging from its dowel: a picture of ${cords} cords and ${rows} rows in ${yarns.join(', ')}, with its fringe below.`,
+      `“${title}”, finished and hanging from its dowel: a picture of ${counted(cords, 'cord')} and ${counted(rows, 'row')} in ${yarns.join(', ')}, with its fringe below.`,
     photograph: (title) => `Photograph of the hanging “${title}”.`,
     mark: (name) => `The mark of ${name}.`,
   },
@@ -44,7 +45,7 @@ export const coverWords: Worded<CoverWords> = {
     time: 'Arbeitszeit',
     about: (time) => `etwa ${time}`,
     alt: ({ title, cords, rows, yarns }) =>
-      `„${title}“, fertig am Rundholz: ein Bild aus ${cords} Schnüren und ${rows} Reihen in ${yarns.join(', ')}, darunter die Fransen.`,
+      `„${title}“, fertig am Rundholz: ein Bild aus ${counted(cords, 'Schnur', 'Schnüren')} und ${counted(rows, 'Reihe', 'Reihen')} in ${yarns.join(', ')}, darunter die Fransen.`,
     photograph: (title) => `Foto des Wandbehangs „${title}“.`,
     mark: (name) => `Das Zeichen von ${name}.`,
   },

@@ -1,4 +1,5 @@
 /** Editions of a pattern: how they are named, and what changed since the one before. */
+import { counted } from '../../units/counted.ts';
 import type { Change, Stretch } from '../editions/changes-since.ts';
 import type { Worded } from './worded.ts';
 
@@ -25,7 +26,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'title':
           return `The title was “${change.from}” and is “${change.to}” now.`;
         case 'size':
-          return `The chart had ${change.from.columns} cords and ${change.from.rows} rows, and has ${change.to.columns} cords and ${change.to.rows} rows now.`;
+          return `The chart had ${counted(change.from.columns, 'cord')} and ${counted(change.from.rows, 'row')}, and has ${counted(change.to.columns, 'cord')} and ${counted(change.to.rows, 'row')} now.`;
         case 'cells':
           return `${change.count === 1 ? '1 cell of the chart is' : `${change.count} cells of the chart are`} tied otherwise, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'row' : 'rows'} ${rowsOf(change.rows)}.`;
         case 'start-corner':
@@ -69,7 +70,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'title':
           return `Der Titel war „${change.from}“ und ist jetzt „${change.to}“.`;
         case 'size':
-          return `Das Zählmuster hatte ${change.from.columns} Schnüre und ${change.from.rows} Reihen und hat jetzt ${change.to.columns} Schnüre und ${change.to.rows} Reihen.`;
+          return `Das Zählmuster hatte ${counted(change.from.columns, 'Schnur', 'Schnüre')} und ${counted(change.from.rows, 'Reihe', 'Reihen')} und hat jetzt ${counted(change.to.columns, 'Schnur', 'Schnüre')} und ${counted(change.to.rows, 'Reihe', 'Reihen')}.`;
         case 'cells':
           return `${change.count === 1 ? '1 Kästchen des Zählmusters wird' : `${change.count} Kästchen des Zählmusters werden`} anders geknüpft, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'Reihe' : 'den Reihen'} ${rowsOf(change.rows)}.`;
         case 'start-corner':

@@ -1,5 +1,6 @@
 /** The text for the shop's page of a pattern. */
 import type { PatternPart } from '../../design/pattern-schema.ts';
+import { counted } from '../../units/counted.ts';
 import type { Worded } from './worded.ts';
 
 /** Figures as they are shown. */
@@ -44,7 +45,7 @@ export const listingWords: Worded<ListingWords> = {
   en: {
     heading: (title) => `${title}: pattern for a knotted wall hanging (PDF)`,
     paragraph: ({ title, size, withFringe, cords, rows, yarns }) =>
-      `“${title}” is a picture tied in yarn over cotton cords that hang from a dowel. Each square of the chart is one vertical double half hitch, and the rows go back and forth. The knotted picture is about ${size}${withFringe && `, with its fringe ${withFringe} long`}: ${cords} cords, ${rows} rows and ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.`,
+      `“${title}” is a picture tied in yarn over cotton cords that hang from a dowel. Each square of the chart is one vertical double half hitch, and the rows go back and forth. The knotted picture is about ${size}${withFringe && `, with its fringe ${withFringe} long`}: ${counted(cords, 'cord')}, ${counted(rows, 'row')} and ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.`,
     designedBy: (name) => `Designed by ${name}.`,
     download:
       'You get files to download; nothing is sent by post, and the finished hanging is not part of it.',
@@ -82,8 +83,8 @@ export const listingWords: Worded<ListingWords> = {
     dowel: (thickness, length) => `a dowel, ${thickness} thick and at least ${length} long`,
     tools: 'scissors, a tape measure, a comb and a blunt needle',
     figures: ({ knots, time }, pieces, looseEnds) => [
-      `${knots} knots, about ${time} at the dowel`,
-      `${pieces} pieces of yarn to cut, ${looseEnds} loose ends at the back`,
+      `${counted(knots, 'knot')}, about ${time} at the dowel`,
+      `${counted(pieces, 'piece')} of yarn to cut, ${looseEnds} loose ends at the back`,
     ],
     measured: 'Sizes and lengths are reckoned from a measured swatch.',
     estimated: 'Sizes and lengths are estimates from the thickness of cord and yarn: tie a swatch first.',
@@ -102,7 +103,7 @@ export const listingWords: Worded<ListingWords> = {
   de: {
     heading: (title) => `${title}: Anleitung für einen geknüpften Wandbehang (PDF)`,
     paragraph: ({ title, size, withFringe, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter doppelter Schlag, und die Reihen gehen hin und her. Das geknüpfte Bild misst etwa ${size}${withFringe && `, mit Fransen ${withFringe} in der Länge`}: ${cords} Schnüre, ${rows} Reihen und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
+      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter doppelter Schlag, und die Reihen gehen hin und her. Das geknüpfte Bild misst etwa ${size}${withFringe && `, mit Fransen ${withFringe} in der Länge`}: ${counted(cords, 'Schnur', 'Schnüre')}, ${counted(rows, 'Reihe', 'Reihen')} und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
     designedBy: (name) => `Entworfen von ${name}.`,
     download:
       'Sie erhalten Dateien zum Herunterladen; es wird nichts verschickt, und der fertige Wandbehang gehört nicht dazu.',
@@ -141,7 +142,7 @@ export const listingWords: Worded<ListingWords> = {
     tools: 'Schere, Maßband, Kamm und eine stumpfe Nadel',
     figures: ({ knots, time }, pieces, looseEnds) => [
       `${knots} Knoten, etwa ${time} Arbeit`,
-      `${pieces} Stücke Garn zuzuschneiden, ${looseEnds} lose Enden auf der Rückseite`,
+      `${counted(pieces, 'Stück', 'Stücke')} Garn zuzuschneiden, ${looseEnds} lose Enden auf der Rückseite`,
     ],
     measured: 'Maße und Längen sind aus einem gemessenen Probestück errechnet.',
     estimated:

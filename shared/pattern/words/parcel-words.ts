@@ -1,5 +1,6 @@
 /** What is said of the files that are sold together. */
 import type { Language } from '../../design/pattern-schema.ts';
+import { counted } from '../../units/counted.ts';
 import type { Copy } from '../copy.ts';
 import type { Worded } from './worded.ts';
 
@@ -30,7 +31,11 @@ export const parcelWords: Worded<ParcelWords> = {
     hands: { left: 'left-handed', right: 'right-handed' },
     parcel: (title) => `${title}, for sale`,
     listing: 'listing',
-    facts: ({ size, cords, rows, time }) => [size, `${cords} cords, ${rows} rows`, `about ${time}`],
+    facts: ({ size, cords, rows, time }) => [
+      size,
+      `${counted(cords, 'cord')}, ${counted(rows, 'row')}`,
+      `about ${time}`,
+    ],
     pictures: {
       square: 'shop picture, square',
       upright: 'shop picture, upright with its name',
@@ -45,7 +50,11 @@ export const parcelWords: Worded<ParcelWords> = {
     hands: { left: 'linkshändig', right: 'rechtshändig' },
     parcel: (title) => `${title}, zum Verkauf`,
     listing: 'Angebotstext',
-    facts: ({ size, cords, rows, time }) => [size, `${cords} Schnüre, ${rows} Reihen`, `etwa ${time}`],
+    facts: ({ size, cords, rows, time }) => [
+      size,
+      `${counted(cords, 'Schnur', 'Schnüre')}, ${counted(rows, 'Reihe', 'Reihen')}`,
+      `etwa ${time}`,
+    ],
     pictures: {
       square: 'Ladenbild, quadratisch',
       upright: 'Ladenbild, hoch mit Titel',

@@ -1,4 +1,5 @@
 /** The welcome: greeting, contents, what the hanging asks for, terms. Its texts are first versions, which a designer may replace. */
+import { counted } from '../../units/counted.ts';
 import type { Worded } from './worded.ts';
 
 /** Figures as they are shown. */
@@ -45,7 +46,7 @@ export const welcomeWords: Worded<WelcomeWords> = {
     skill: 'What you should know',
     terms: 'Terms of use',
     greeting: ({ title, size, cords, rows, yarns }) =>
-      `“${title}” is a picture tied in yarn over cotton cords. When it is done it measures about ${size} and hangs from its dowel: ${cords} cords side by side, ${rows} rows one below the other, ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.\nThere is only one knot to learn, and the picture grows by it row by row. Read the pages on materials and knots first, tie a swatch to find your own gauge, and then take all the time you like.`,
+      `“${title}” is a picture tied in yarn over cotton cords. When it is done it measures about ${size} and hangs from its dowel: ${counted(cords, 'cord')} side by side, ${counted(rows, 'row')} one below the other, ${yarns === 1 ? 'one yarn' : `${yarns} yarns`}.\nThere is only one knot to learn, and the picture grows by it row by row. Read the pages on materials and knots first, tie a swatch to find your own gauge, and then take all the time you like.`,
     skillText: {
       first:
         'A good first hanging. You need to be able to tie one knot in both directions; it is shown step by step. Few colours, and rows that are soon done.',
@@ -72,7 +73,7 @@ export const welcomeWords: Worded<WelcomeWords> = {
     skill: 'Was Sie können sollten',
     terms: 'Nutzungsbedingungen',
     greeting: ({ title, size, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${cords} Schnüre nebeneinander, ${rows} Reihen untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu finden – und nehmen Sie sich dann alle Zeit.`,
+      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${counted(cords, 'Schnur', 'Schnüre')} nebeneinander, ${counted(rows, 'Reihe', 'Reihen')} untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu finden – und nehmen Sie sich dann alle Zeit.`,
     skillText: {
       first:
         'Ein guter erster Wandbehang. Ein Knoten in beide Richtungen genügt; er wird Schritt für Schritt gezeigt. Wenige Farben und Reihen, die bald fertig sind.',

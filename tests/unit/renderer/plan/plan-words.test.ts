@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { counted, piecesWords, reachWords } from '../../../../renderer/plan/plan-words.ts';
+import { piecesWords, reachWords } from '../../../../renderer/plan/plan-words.ts';
 
 describe('words of the Plan screen', () => {
   it('name pieces one by one, and neighbours as a range', () => {
@@ -12,11 +12,5 @@ describe('words of the Plan screen', () => {
     expect(reachWords(6, 0)).toBe('6 cords');
     expect(reachWords(1, 2)).toBe('1 cord and 2 rows down');
     expect(reachWords(0, 1)).toBe('1 row down');
-  });
-
-  it('count in the singular and the plural', () => {
-    expect(counted(1, 'knot')).toBe('1 knot');
-    expect(counted(1204, 'knot')).toBe('1,204 knots');
-    expect(counted(2, 'carry is', 'carries are')).toBe('2 carries are');
   });
 });
