@@ -26,6 +26,14 @@ export function aboutWords(
       mend: 'Add the materials to the parts.',
       place: { on: 'setting', setting: 'parts' },
     },
+    design.bundles?.fitted === true &&
+      lacks('cut-list') && {
+        kind: 'lengths-not-told',
+        weight: 'doubt',
+        sentence: 'Pieces are cut to measure, but no page says how long each of them is.',
+        mend: 'Add the cut list to the parts, or cut every piece at the working length, on the Plan screen under Bundles.',
+        place: { on: 'setting', setting: 'parts' },
+      },
     lacks('care') && {
       kind: 'no-cautions',
       weight: 'doubt',

@@ -28,6 +28,7 @@ export type FindingKind =
   | 'no-terms'
   | 'no-chart'
   | 'no-materials'
+  | 'lengths-not-told'
   | 'no-cautions'
   | 'gauge-not-measured'
   | 'swatch-of-another-thickness'

@@ -191,6 +191,14 @@ describe('preflight of the words', () => {
     expect(kinds(rowsOnly)).toEqual([]);
   });
 
+  it('finds pieces that are cut to measure where no cut list tells their lengths', () => {
+    const bundles = { fitted: true };
+    expect(kinds(found({ ...sound, bundles }))).toEqual(['lengths-not-told']);
+    const parts = ['chart', 'materials', 'cut-list', 'care'] as const;
+    expect(kinds(found({ ...sound, bundles, pattern: { parts: [...parts] } }))).toEqual([]);
+    expect(kinds(found({ ...sound, bundles: { fitted: false } }))).toEqual([]);
+  });
+
   it('finds letters that can’t be printed', () => {
     expect(kinds(found({ ...sound, title: 'Moth 蛾' }))).toContain('letters-missing');
   });
