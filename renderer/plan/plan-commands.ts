@@ -1,4 +1,5 @@
 import type { CommandId } from '../../shared/commands.ts';
+import { toggleFold } from './columns/folds.ts';
 import { showLeaf } from './leaves/leaves.ts';
 import { beginCarry, pinCut, pinNoCarry, removePins } from './pins/pin-deeds.ts';
 import { chooseBeside, goToStrand, letGoOfStrand, showView, stepTying, tieTo } from './plan-deeds.ts';
@@ -18,6 +19,8 @@ export function planCommands(planner: Planner) {
     'plan-what-if': () => showLeaf('what-if'),
     'plan-bundles': () => showLeaf('bundles'),
     'plan-materials': () => showLeaf('materials'),
+    'fold-settings': () => toggleFold('settings'),
+    'fold-figures': () => toggleFold('figures'),
     'add-swatch': addSwatch,
     'make-swatch': makeSwatch,
     'next-strand': () => chooseBeside(1),

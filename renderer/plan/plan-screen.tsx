@@ -8,6 +8,8 @@ import { SidePart } from '../draw/side-part.tsx';
 import { handleCommands } from '../shell/command-bus.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { BundlesLeaf } from './bundles/bundles-leaf.tsx';
+import { Column } from './columns/column.tsx';
+import { followWidth } from './columns/folds.ts';
 import { LeafChoice } from './leaves/leaf-choice.tsx';
 import { type Leaf, useLeaf } from './leaves/leaves.ts';
 import { MaterialsLeaf } from './money/materials-leaf.tsx';
@@ -40,25 +42,30 @@ export function PlanScreen() {
   useEffect(() => {
     if (!opening) return;
     const planner = keepPlans();
+    const forgetWidth = followWidth();
     const forget = handleCommands(planCommands(planner));
     return () => {
       forget();
+      forgetWidth();
       planner.forget();
     };
   }, [opening]);
   if (!opening) return null;
   return (
     <div className="plan">
-      <aside className="side left" aria-label="How you tie">
+      <button type="button" className="skip" onClick={goToMiddle}>
+        {leaf === 'chart' ? 'To the chart' : 'To the middle'}
+      </button>
+      <Column side="settings" name="How you tie">
         <SidePart title="How you tie">
           <TyingPart />
         </SidePart>
-      </aside>
+      </Column>
       <div className="plan-middle">
         <LeafChoice />
         {leaf === 'chart' ? <PlanChart key={opening} /> : leaves[leaf]}
       </div>
-      <aside className="side" aria-label="Strands and figures">
+      <Column side="figures" name="Strands and figures">
         <ViewPart />
         <PinsPart />
         <StepsPart />
@@ -68,8 +75,13 @@ export function PlanScreen() {
         <SidePart title="Yarns">
           <YarnsPart />
         </SidePart>
-      </aside>
+      </Column>
       <OrderBar />
     </div>
   );
+}
+
+/** To the chart, or to the leaf that lies in its place. */
+function goToMiddle(): void {
+  document.querySelector<HTMLElement>('.plan-middle .room, .plan-middle .plan-leaf')?.focus();
 }

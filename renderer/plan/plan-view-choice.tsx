@@ -3,6 +3,7 @@ import type { CommandId } from '../../shared/commands.ts';
 import { sights } from '../draw/view/sights.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { commandById, keyLabel } from '../shell/keys.ts';
+import { useToolbar } from '../shell/use-toolbar.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { type PlanView, usePlans } from './plans/plans.ts';
 
@@ -16,10 +17,11 @@ const views: readonly (readonly [PlanView, CommandId])[] = [
 
 export function PlanViewChoice() {
   const view = usePlans((state) => state.view);
+  const toolbar = useToolbar<HTMLDivElement>();
   const sight = useStudio((state) => state.views.sight);
   const [, , seen, short] = sights.find(([each]) => each === sight)!;
   return (
-    <fieldset className="plan-views" aria-label="Shown over the chart">
+    <div className="plan-views" role="toolbar" aria-label="Shown over the chart" {...toolbar}>
       {views.map(([each, command]) => {
         const { label, letter = '' } = commandById(command);
         return (
@@ -39,6 +41,6 @@ export function PlanViewChoice() {
           {short}
         </span>
       )}
-    </fieldset>
+    </div>
   );
 }

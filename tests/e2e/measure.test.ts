@@ -54,7 +54,7 @@ function isFullyPlanned(page: Page): Promise<void> {
 
 async function turnTo(page: Page, leaf: Leaf): Promise<void> {
   await page
-    .getByRole('group', { name: 'Shown in the middle' })
+    .getByRole('toolbar', { name: 'Shown in the middle' })
     .getByRole('button', { name: leaf, exact: true })
     .click();
   if (leaf !== 'Chart') await page.getByRole('region', { name: leaf, exact: true }).waitFor();

@@ -2,6 +2,7 @@
 import type { CommandId } from '../../../shared/commands.ts';
 import { runCommand } from '../../shell/command-bus.ts';
 import { commandById } from '../../shell/keys.ts';
+import { useToolbar } from '../../shell/use-toolbar.ts';
 import { type Leaf, useLeaf } from './leaves.ts';
 
 const leaves: readonly (readonly [Leaf, CommandId])[] = [
@@ -15,13 +16,14 @@ const leaves: readonly (readonly [Leaf, CommandId])[] = [
 
 export function LeafChoice() {
   const shown = useLeaf();
+  const toolbar = useToolbar<HTMLDivElement>();
   return (
-    <fieldset className="leaf-choice" aria-label="Shown in the middle">
+    <div className="leaf-choice" role="toolbar" aria-label="Shown in the middle" {...toolbar}>
       {leaves.map(([leaf, command]) => (
         <button type="button" key={leaf} aria-pressed={leaf === shown} onClick={() => runCommand(command)}>
           {commandById(command).label}
         </button>
       ))}
-    </fieldset>
+    </div>
   );
 }

@@ -27,6 +27,8 @@ interface SettingFieldProps {
   readonly onKeep: (figure: number | null) => void;
 }
 
+const arrows: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
+
 export function SettingField(props: SettingFieldProps) {
   const { label, unit, explained, value, min, max, whole, press, empty, against, onTry, onKeep } = props;
   const id = useId();
@@ -46,9 +48,12 @@ export function SettingField(props: SettingFieldProps) {
   // Out of a figure that can't be, as a file may have it, every step is a way.
   const isFaulty = faultIn(value === null ? '' : shownNumber(value)) !== '';
   const within = (number: number) => Math.min(max, Math.max(min, Math.round(number * 1000) / 1000));
-  const pressed = (by: number) => within(value === null ? (empty?.first ?? min) : value + by);
+  // What is being written counts, where it can be used.
+  const written = String(input.value);
+  const now = faultIn(written) === '' ? figureOf(written) : value;
+  const pressed = (by: number) => within(now === null ? (empty?.first ?? min) : now + by);
   const canPress = (by: number) =>
-    (value === null || pressed(by) !== value) && (isFaulty || faultIn(shownNumber(pressed(by))) === '');
+    (now === null || pressed(by) !== now) && (isFaulty || faultIn(shownNumber(pressed(by))) === '');
   const pressBy = (by: number) => {
     if (!canPress(by)) return;
     drop();
@@ -60,18 +65,35 @@ export function SettingField(props: SettingFieldProps) {
       <div className="setting-figure">
         <button
           type="button"
+          // The field's own arrow keys do the same.
+          tabIndex={-1}
           aria-label={`${label}: less`}
           aria-disabled={!canPress(-press)}
           onClick={() => pressBy(-press)}
         >
           −
         </button>
-        <input id={id} placeholder={empty?.means} aria-describedby={`${id}-unit ${id}-hint`} {...input} />
+        <input
+          id={id}
+          placeholder={empty?.means}
+          aria-describedby={`${id}-unit ${id}-hint`}
+          aria-keyshortcuts="ArrowUp ArrowDown"
+          {...input}
+          onKeyDown={(event) => {
+            const by = arrows[event.key];
+            if (by === undefined) input.onKeyDown?.(event);
+            else {
+              event.preventDefault();
+              pressBy(by * press);
+            }
+          }}
+        />
         <span id={`${id}-unit`} className="unit">
           {unit}
         </span>
         <button
           type="button"
+          tabIndex={-1}
           aria-label={`${label}: more`}
           aria-disabled={!canPress(press)}
           onClick={() => pressBy(press)}
