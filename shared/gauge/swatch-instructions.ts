@@ -1,7 +1,8 @@
 /** What to measure on a swatch, in the order of work, as sentences with figures in the maker's units. */
 import type { Design } from '../design/design.ts';
 import type { Swatch } from '../design/schema.ts';
-import { formatLength } from '../units/length.ts';
+import { formatCutLength } from '../units/cut-length.ts';
+import { formatLength, mmPerInch } from '../units/length.ts';
 import type { Units } from '../units/units.ts';
 import { gaugeOf, knotMm, sizeOf } from './gauge.ts';
 
@@ -18,12 +19,14 @@ export function swatchInstructions(swatch: Design, units: Units): SwatchInstruct
   const { columns, rows, tying } = swatch;
   const show = (mm: number) => formatLength(mm, units);
   const { name: ground, ...yarn } = swatch.yarns.find(({ id }) => id === swatch.ground)!;
-  const piece = measuredPiece(swatch, knotMm(swatch, yarn, gauge));
-  const tail = show(tying.tailMm);
+  // What is measured off is a whole number on the maker's own tape.
+  const markMm = units === 'us' ? mmPerInch : 10;
+  const piece = measuredPiece(swatch, knotMm(swatch, yarn, gauge), markMm);
+  const tail = formatCutLength(tying.tailMm, units);
   return [
     {
       fields: ['cordBeforeMm'],
-      sentence: `Before you begin row 1, pull one cord in the middle straight and mark it twice, just under its head and ${show(markedMm(knottedHeightMm))} below: that is the cord before tying.`,
+      sentence: `Before you begin row 1, pull one cord in the middle straight and mark it twice, just under its head and ${show(markedMm(knottedHeightMm, markMm))} below: that is the cord before tying.`,
     },
     {
       fields: ['yarnMm', 'knots'],
@@ -50,18 +53,22 @@ export function swatchInstructions(swatch: Design, units: Units): SwatchInstruct
   ];
 }
 
-/** A stretch of cord that surely lies within the knotted part, in whole centimetres. */
-function markedMm(knottedHeightMm: number): number {
-  return Math.max(10, 10 * Math.floor((0.8 * knottedHeightMm) / 10));
+/** A stretch of cord that surely lies within the knotted part, in whole marks of the tape. */
+function markedMm(knottedHeightMm: number, markMm: number): number {
+  return markMm * Math.max(1, Math.floor((0.8 * knottedHeightMm) / markMm));
 }
 
-/** As long as the maker's pieces are, but no longer than the rows of ground alone take; in whole centimetres. */
+/** As long as the maker's pieces are, but no longer than the rows of ground alone take; in whole marks of the tape. */
 function measuredPiece(
   { columns, rows, tying }: Design,
   oneKnotMm: number,
+  markMm: number,
 ): { cutMm: number; knots: number } {
   const tails = 2 * tying.tailMm;
   const wholeMm = Math.min(tying.workingLengthMm, columns * (rows / 2) * oneKnotMm + tails);
-  const cutMm = 10 * Math.floor(wholeMm / 10);
+  const cutMm = markMm * Math.max(1, Math.floor(wholeMm / markMm + noise));
   return { cutMm, knots: Math.max(1, Math.floor((cutMm - tails) / oneKnotMm)) };
 }
+
+/** Keeps 60 in from falling short of itself. */
+const noise = 1e-6;

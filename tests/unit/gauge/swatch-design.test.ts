@@ -65,8 +65,11 @@ describe('what to measure on it', () => {
   });
 
   it('speaks in inches to those who measure in them', () => {
-    const [first] = swatchInstructions(swatch, 'us');
-    expect(first!.sentence).toContain(' in below');
+    const [first, second] = swatchInstructions(swatch, 'us');
+    // Eight tenths of 3.78 in, and a piece of 60 in with tails of 65 mm, 2.56 in: whole inches, so that no fraction is lost.
+    expect(first!.sentence).toContain('and 3 in below');
+    expect(second!.sentence).toContain('exactly 60 in long');
+    expect(second!.sentence).toContain('a tail of 2 3/4 in');
   });
 
   it('asks for no longer a piece than the rows of ground take', () => {
