@@ -5,6 +5,7 @@
 import type { HangingGeometry } from '../../shared/chart/hanging/geometry.ts';
 import type { Cell } from '../../shared/chart/tools/cell.ts';
 import { acrossRoomMm, awayMmAt, cssPxPerMm, scaleFrom } from './across-room.ts';
+import { boxInSight } from './box-in-sight.ts';
 import { symbolsFromPx } from './knot-look.ts';
 import type { Placed } from './placed.ts';
 import { cellAt, columnEdge, fitted, middled, panned, rowEdge, type View, zoomed } from './view.ts';
@@ -54,7 +55,7 @@ export abstract class Lens {
     return () => this.#onView.delete(listener);
   }
 
-  /** The whole hanging in sight, and kept so while the window changes its size. */
+  /** The whole hanging in sight (see `box-in-sight.ts`), and kept so while the window changes its size. */
   fit(): void {
     this.#isFitted = true;
     this.#show(this.#fitted());
@@ -214,7 +215,7 @@ export abstract class Lens {
   }
 
   #fitted(): View {
-    return fitted(this.#geometry.bounds, this.#width, this.#height, marginPx * this.#ratio);
+    return fitted(boxInSight(this.#geometry), this.#width, this.#height, marginPx * this.#ratio);
   }
 
   #show(view: View): void {
