@@ -16,7 +16,7 @@ export interface CellSize {
   readonly rowHeightMm: number;
 }
 
-interface Box {
+export interface Box {
   readonly left: number;
   readonly top: number;
   readonly right: number;
