@@ -8,7 +8,7 @@ import type { Design } from '../../shared/design/design.ts';
 import type { Edition } from '../../shared/design/schema.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { type Copy, designForCopy } from '../../shared/pattern/copy.ts';
-import { editionInForce } from '../../shared/pattern/editions/edition.ts';
+import { editionInForce, latestInForce } from '../../shared/pattern/editions/edition.ts';
 import { firstTexts } from '../../shared/pattern/first-texts.ts';
 import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
@@ -125,11 +125,14 @@ export class PatternMaker {
     this.#sheet = sheet;
     if (!this.#given) return;
     this.#given = { ...this.#given, design: composedBy(this.#given.design, pattern) };
-    if (this.#planned?.leftHanded !== sheet.copy.leftHanded) return this.#make();
+    // An edition that is in force again is printed by the plan that it was published with.
+    const edition = latestInForce(this.#given.design, this.#given.chart);
+    const isAgain = edition !== null && edition !== this.#planned?.edition;
+    if (isAgain || this.#planned?.leftHanded !== sheet.copy.leftHanded) return this.#make();
     // Hundreds of pages take a while: of what is written letter by letter only the last is laid out.
     await this.#pause();
     if (this.#number !== number || !this.#planned) return;
-    this.#planned = { ...this.#planned, design: composedBy(this.#planned.design, pattern) };
+    this.#planned = { ...this.#planned, design: composedBy(this.#planned.design, pattern), edition };
     this.#layOut(this.#planned);
   }
 
@@ -141,7 +144,7 @@ export class PatternMaker {
     const { leftHanded } = this.#sheet!.copy;
     const design = designForCopy(given.design, { leftHanded });
     const chart = { ...given.chart, startCorner: design.startCorner };
-    const tied = { design, chart, edition: inForce?.edition ?? null, leftHanded };
+    const tied = { design, chart, leftHanded };
     if (inForce && design === given.design) return this.#take(tied, inForce.plan, 'full');
     const quick = planStrands(design, chart, { effort: 'quick' });
     if (!quick.ok) {
@@ -173,11 +176,16 @@ export class PatternMaker {
     }
   }
 
-  #take(tied: Omit<Planned, 'plan' | 'materials' | 'effort'>, plan: Plan, effort: PatternEffort): void {
+  #take(
+    tied: Omit<Planned, 'plan' | 'materials' | 'effort' | 'edition'>,
+    plan: Plan,
+    effort: PatternEffort,
+  ): void {
     // Composed otherwise while the plan was made.
     const design = composedBy(tied.design, this.#given!.design.pattern);
+    const edition = latestInForce(this.#given!.design, this.#given!.chart);
     const materials = materialsOf(design, tied.chart, plan);
-    this.#planned = { ...tied, design, plan, materials, effort };
+    this.#planned = { ...tied, design, plan, materials, effort, edition };
     this.#layOut(this.#planned);
   }
 

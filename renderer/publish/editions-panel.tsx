@@ -1,8 +1,8 @@
 /** The editions that were published, what changed since the last one, and errata. */
 import { useMemo } from 'react';
 import type { Edition } from '../../shared/design/schema.ts';
-import { type Change, changesSince } from '../../shared/pattern/editions/changes-since.ts';
-import { fieldsOf } from '../../shared/pattern/editions/edition.ts';
+import type { Change } from '../../shared/pattern/editions/changes-since.ts';
+import { changesSinceLast } from '../../shared/pattern/editions/edition.ts';
 import { editionWords } from '../../shared/pattern/words/edition-words.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { publishNext, writeErratum } from './edition-deeds.tsx';
@@ -54,10 +54,7 @@ function useChanges(): readonly Change[] {
   const design = useStudio((state) => state.open?.design);
   const chart = useStudio((state) => state.open?.chart);
   return useMemo(() => {
-    const last = design?.editions?.at(-1);
-    if (!last || !design || !chart) return [];
-    // The plan follows from the rest, unless the planner has learnt something: that is looked at when it is published.
-    return changesSince(last.made, { ...fieldsOf(design, chart), plan: last.made.plan });
+    return design && chart ? changesSinceLast(design, chart) : [];
   }, [design, chart]);
 }
 

@@ -98,7 +98,7 @@ function countFault(file: JsonObject): string | null {
   if (lines > limits.referenceLines) {
     return `its reference picture has ${lines} lines, more than the ${limits.referenceLines} of the largest`;
   }
-  const cover = isObject(pattern) && isObject(pattern.cover) ? countOf(pattern.cover.picture) : 0;
+  const cover = Math.max(...[pattern, ...patternsOf(editions)].map(coverLines));
   if (cover > limits.referenceLines) {
     return `the photograph of its cover has ${cover} lines, more than the ${limits.referenceLines} of the largest`;
   }
@@ -151,6 +151,16 @@ function isObject(value: unknown): value is Record<string, unknown> {
 
 function countOf(value: unknown): number {
   return Array.isArray(value) ? value.length : 0;
+}
+
+function coverLines(pattern: unknown): number {
+  return isObject(pattern) && isObject(pattern.cover) ? countOf(pattern.cover.picture) : 0;
+}
+
+/** What each edition was composed of. */
+function patternsOf(editions: unknown): unknown[] {
+  const all: readonly unknown[] = Array.isArray(editions) ? editions : [];
+  return all.map((each) => (isObject(each) && isObject(each.made) ? each.made.pattern : null));
 }
 
 /** A count as the file gives it; 1 where it is none, for the schema to refuse. */

@@ -255,7 +255,14 @@ const editionWords: FieldWords = {
   'editions.*.made.plan.rows': ['the rows of the plan of {edition}', `a list of at most ${limits.rows} rows`],
   'editions.*.made.plan.rows.*': ['a row of the plan of {edition}', 'a text'],
   ...kept(['title', 'designer', 'startCorner', 'columns', 'cord', 'dowel', 'fringe', 'swatches', 'tying']),
-  ...kept(['yarnMargin', 'ground', 'yarns']),
+  ...kept(['yarnMargin', 'ground', 'yarns', 'rates']),
+  'editions.*.made.fitted': ['whether the pieces of {edition} are cut to measure', trueOrFalse],
+  'editions.*.made.pattern': ['the group of what {edition} was composed of', group],
+  ...kept(['pattern.parts', 'pattern.texts', 'pattern.cover', 'pattern.copy']),
+  'editions.*.made.pattern.coverOf': [
+    'the edition whose photograph {edition} has',
+    `a whole number from 1 to ${limits.editions}`,
+  ],
 };
 
 /** An edition keeps some fields of the design as they were; they are told by the same words. */

@@ -259,6 +259,18 @@ const editionSchema = z.looseObject({
     yarnMargin: z.number().nonnegative().max(10),
     ground: yarnId,
     yarns: z.array(yarnSchema).min(1).max(limits.yarns),
+    /** This and the next two are absent where an edition was published before they were kept. */
+    rates: ratesSchema.optional(),
+    /** Each piece was cut as long as it is used. */
+    fitted: z.boolean().optional(),
+    /** How it was composed and worded. */
+    pattern: patternSchema
+      .omit({ labels: true })
+      .extend({
+        /** The number of the edition before whose photograph this one has too, in place of `cover`. */
+        coverOf: z.number().int().positive().max(limits.editions).optional(),
+      })
+      .optional(),
     /** The flat chart, one string a row, as in a layer. */
     chart: z.array(z.string()).min(1).max(limits.rows),
     plan: keptPlanSchema,

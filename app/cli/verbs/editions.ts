@@ -2,8 +2,8 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { apply } from '../../../shared/design/edits.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
-import { changesSince } from '../../../shared/pattern/editions/changes-since.ts';
-import { madeOf, publishEdition } from '../../../shared/pattern/editions/edition.ts';
+import type { Change } from '../../../shared/pattern/editions/changes-since.ts';
+import { changesSinceLast, publishEdition } from '../../../shared/pattern/editions/edition.ts';
 import { editionWords } from '../../../shared/pattern/words/edition-words.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
@@ -47,7 +47,7 @@ function publishedBy(design: Design, note: string): Result<Design> {
 function list(terminal: Terminal, design: Design, json: boolean): Result<null> {
   const all = design.editions ?? [];
   const last = all.at(-1);
-  const changes = last ? changesOf(design, last.made) : good([]);
+  const changes = last ? changesOf(design) : good([]);
   if (!changes.ok) return changes;
   if (json) {
     const listed = all.map(({ number, date, note, errata }) => ({ number, date, note, errata }));
@@ -74,8 +74,8 @@ function list(terminal: Terminal, design: Design, json: boolean): Result<null> {
   return done;
 }
 
-function changesOf(design: Design, before: Parameters<typeof changesSince>[0]) {
+function changesOf(design: Design): Result<Change[]> {
   const chart = flatten(design);
   const plan = planStrands(design, chart);
-  return plan.ok ? good(changesSince(before, madeOf(design, chart, plan.value))) : plan;
+  return plan.ok ? good(changesSinceLast(design, chart, plan.value)) : plan;
 }

@@ -1,16 +1,19 @@
 import { basename, extname, join } from 'node:path';
+import { limits } from '../../../shared/design/limits.ts';
+import { designOfEdition } from '../../../shared/pattern/editions/edition.ts';
 import type { CliVerb } from '../cli-verb.ts';
 import { copyAsked, copyDetails, copyOptions, copyUse } from '../copy-words.ts';
 import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
-import { needed, paperOf } from '../words.ts';
+import { count, needed, paperOf } from '../words.ts';
 import { writePattern } from '../write-pattern.ts';
 
 export const pattern: CliVerb = {
-  use: `FILE.larkrow --out FOLDER [--paper a4|letter] [--with-design] ${copyUse}`,
+  use: `FILE.larkrow --out FOLDER [--paper a4|letter] [--edition N] [--with-design] ${copyUse}`,
   details: [
     '--out FOLDER    where to write; made where it is missing, files of the same names are replaced',
     '--paper PAPER   a4 (the default) or letter',
+    '--edition N     an edition that was published, as it was then',
     '--with-design   puts the design into the PDF, which can then be opened as a design',
     ...copyDetails,
   ],
@@ -18,6 +21,7 @@ export const pattern: CliVerb = {
   options: {
     out: { type: 'string' },
     paper: { type: 'string', default: 'a4' },
+    edition: { type: 'string' },
     'with-design': { type: 'boolean' },
     ...copyOptions,
   },
@@ -27,7 +31,11 @@ export const pattern: CliVerb = {
     const paper = paperOf(words);
     if (!paper.ok) return paper;
     const given = words.positionals[0]!;
-    const design = await readDesign(terminal, given);
+    const edition = count(words, 'edition', limits.editions);
+    if (!edition.ok) return edition;
+    const read = await readDesign(terminal, given);
+    if (!read.ok) return read;
+    const design = edition.value === null ? read : designOfEdition(read.value, edition.value);
     if (!design.ok) return design;
     const copy = copyAsked(words, design.value);
     if (!copy.ok) return copy;

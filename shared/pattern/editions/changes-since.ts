@@ -1,8 +1,13 @@
 /** What changed between two states of a pattern: as data, told by `words/edition-words.ts`. */
+
+import type { PatternPart } from '../../design/pattern-schema.ts';
 import { codesAllowed, readRow } from '../../design/row-text.ts';
-import type { Edition } from '../../design/schema.ts';
+import type { Edition, PatternSettings } from '../../design/schema.ts';
+import { chosenParts } from '../chosen-parts.ts';
 
 type Made = Edition['made'];
+
+export type PatternText = keyof NonNullable<PatternSettings['texts']>;
 
 export type Change =
   | { readonly kind: 'title'; readonly from: string; readonly to: string }
@@ -13,7 +18,17 @@ export type Change =
   | { readonly kind: 'yarn-added' | 'yarn-gone'; readonly name: string }
   | { readonly kind: 'yarn-renamed'; readonly from: string; readonly to: string }
   | { readonly kind: 'yarn-colour' | 'yarn-symbol' | 'yarn-figures'; readonly name: string }
-  | { readonly kind: 'cord' | 'dowel' | 'fringe' | 'gauge' | 'tying' | 'margin' }
+  | { readonly kind: 'designer' | 'cord' | 'dowel' | 'fringe' | 'gauge' | 'tying' | 'margin' }
+  /** Whether pieces are cut to measure; the times that hours follow from. */
+  | { readonly kind: 'fitted' | 'rates' }
+  /** Parts that are printed since, or no more. */
+  | { readonly kind: 'parts-added' | 'parts-gone'; readonly parts: readonly PatternPart[] }
+  | { readonly kind: 'parts-order' }
+  | { readonly kind: 'text'; readonly text: PatternText }
+  /** The photograph of the cover. */
+  | { readonly kind: 'cover' }
+  /** How a copy is printed that is not asked for otherwise. */
+  | { readonly kind: 'copy' }
   /** The same chart and settings, planned otherwise. */
   | { readonly kind: 'plan' };
 
@@ -37,6 +52,7 @@ export function changesSince(before: Made, now: Made): Change[] {
     ...chart,
     ...ofYarns(before, now),
     ...settings,
+    ...ofPattern(before.pattern, now.pattern),
     ...(planned && !same(before.plan.rows, now.plan.rows) ? [{ kind: 'plan' } as const] : []),
   ];
 }
@@ -99,6 +115,7 @@ function ofYarns(before: Made, now: Made): Change[] {
 
 function ofSettings(before: Made, now: Made): Change[] {
   const compared = [
+    ['designer', before.designer, now.designer],
     ['start-corner', before.startCorner, now.startCorner],
     ['cord', before.cord, now.cord],
     ['dowel', before.dowel, now.dowel],
@@ -106,9 +123,37 @@ function ofSettings(before: Made, now: Made): Change[] {
     ['gauge', before.swatches, now.swatches],
     ['tying', before.tying, now.tying],
     ['margin', before.yarnMargin, now.yarnMargin],
+    ['fitted', before.fitted, now.fitted],
+    ['rates', before.rates, now.rates],
   ] as const;
-  return compared.flatMap(([kind, was, is]): Change[] => (same(was, is) ? [] : [{ kind }]));
+  return compared.flatMap(([kind, was, is]): Change[] => (isUnknown(was) || same(was, is) ? [] : [{ kind }]));
 }
+
+/** An edition that was published before this was kept does not tell whether it changed. */
+function isUnknown(was: unknown): was is undefined {
+  return was === undefined;
+}
+
+function ofPattern(before: Made['pattern'], now: Made['pattern'] = {}): Change[] {
+  if (isUnknown(before)) return [];
+  const [was, is] = [before, now].map((pattern) => chosenParts({ pattern })) as [Parts, Parts];
+  const added = is.filter((part) => !was.includes(part));
+  const gone = was.filter((part) => !is.includes(part));
+  const both = (parts: Parts, others: Parts) => parts.filter((part) => others.includes(part));
+  const texts = Object.keys({ ...before.texts, ...now.texts }) as PatternText[];
+  return [
+    ...(added.length > 0 ? [{ kind: 'parts-added', parts: added } as const] : []),
+    ...(gone.length > 0 ? [{ kind: 'parts-gone', parts: gone } as const] : []),
+    ...(same(both(was, is), both(is, was)) ? [] : [{ kind: 'parts-order' } as const]),
+    ...texts
+      .filter((text) => before.texts?.[text] !== now.texts?.[text])
+      .map((text) => ({ kind: 'text', text }) as const),
+    ...(same(before.cover, now.cover) ? [] : [{ kind: 'cover' } as const]),
+    ...(same(before.copy ?? {}, now.copy ?? {}) ? [] : [{ kind: 'copy' } as const]),
+  ];
+}
+
+type Parts = readonly PatternPart[];
 
 /** Values of plain JSON. */
 function same(a: unknown, b: unknown): boolean {

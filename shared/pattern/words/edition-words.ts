@@ -1,6 +1,7 @@
 /** Editions of a pattern: how they are named, and what changed since the one before. */
 import { counted } from '../../units/counted.ts';
-import type { Change, Stretch } from '../editions/changes-since.ts';
+import type { Change, PatternText, Stretch } from '../editions/changes-since.ts';
+import { partWords } from './part-words.ts';
 import type { Worded } from './worded.ts';
 
 interface EditionWords {
@@ -14,6 +15,22 @@ interface EditionWords {
 
 const rowsOf = (rows: readonly Stretch[]) =>
   rows.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
+
+const englishTexts: Readonly<Record<PatternText, string>> = {
+  welcome: 'The welcome',
+  terms: 'The text of the terms',
+  skill: 'The text on skill',
+  finishing: 'The text on finishing',
+  notes: 'The text of the notes',
+};
+
+const germanTexts: Readonly<Record<PatternText, string>> = {
+  welcome: 'Der Text zur Begrüßung',
+  terms: 'Der Text der Nutzungsbedingungen',
+  skill: 'Der Text über die Vorkenntnisse',
+  finishing: 'Der Text zum Fertigstellen',
+  notes: 'Der Text der Anmerkungen',
+};
 
 export const editionWords: Worded<EditionWords> = {
   en: {
@@ -55,6 +72,24 @@ export const editionWords: Worded<EditionWords> = {
           return 'Working length, tails or carries are other ones, and so are the pieces to cut.';
         case 'margin':
           return 'The margin of yarn is another one.';
+        case 'designer':
+          return 'Another designer is named.';
+        case 'fitted':
+          return 'Pieces are cut to measure where all were of one length, or the other way round.';
+        case 'rates':
+          return 'The hours are reckoned otherwise.';
+        case 'parts-added':
+          return `Printed besides: ${change.parts.map((part) => partWords.en[part]).join(', ')}.`;
+        case 'parts-gone':
+          return `Printed no more: ${change.parts.map((part) => partWords.en[part]).join(', ')}.`;
+        case 'parts-order':
+          return 'The parts stand in another order.';
+        case 'text':
+          return `${englishTexts[change.text]} reads otherwise.`;
+        case 'cover':
+          return 'The cover shows another picture.';
+        case 'copy':
+          return 'How a copy is usually printed is set otherwise; copies of the edition can still be printed either way.';
         case 'plan':
           return 'The strands are planned otherwise; the picture is the same.';
       }
@@ -99,6 +134,24 @@ export const editionWords: Worded<EditionWords> = {
           return 'Arbeitslänge, Enden oder mitgeführte Fäden sind andere, und damit die Stücke, die zugeschnitten werden.';
         case 'margin':
           return 'Die Zugabe an Garn ist eine andere.';
+        case 'designer':
+          return 'Für den Entwurf steht ein anderer Name.';
+        case 'fitted':
+          return 'Die Stücke werden nach Maß statt gleich lang zugeschnitten, oder umgekehrt.';
+        case 'rates':
+          return 'Die Stunden werden anders berechnet.';
+        case 'parts-added':
+          return `Neu gedruckt: ${change.parts.map((part) => partWords.de[part]).join(', ')}.`;
+        case 'parts-gone':
+          return `Nicht mehr gedruckt: ${change.parts.map((part) => partWords.de[part]).join(', ')}.`;
+        case 'parts-order':
+          return 'Die Teile stehen in anderer Reihenfolge.';
+        case 'text':
+          return `${germanTexts[change.text]} lautet anders.`;
+        case 'cover':
+          return 'Die Titelseite zeigt ein anderes Bild.';
+        case 'copy':
+          return 'Wie ein Exemplar gewöhnlich gedruckt wird, ist anders eingestellt; die Ausgabe lässt sich weiterhin auf jede Weise drucken.';
         case 'plan':
           return 'Die Fäden sind anders geplant; das Bild ist dasselbe.';
       }

@@ -106,6 +106,29 @@ describe('selling from the command line', () => {
     expect(changes).toEqual([{ kind: 'title', from: 'Reeds', to: 'Rushes' }]);
   });
 
+  it('prints an edition again as it was, and says which ones there are not', async () => {
+    const larkrow = atHome();
+    const { folder } = await larkrow('editions', 'reeds.larkrow', '--publish', 'The first.');
+    const print = async (out: string, ...words: string[]) => {
+      const { err } = await larkrow('pattern', 'reeds.larkrow', '--out', out, ...words);
+      expect(err).toBe('');
+      return (await readPdf(readFileSync(join(folder, out, 'reeds A4.pdf')))).pages;
+    };
+    const first = await print('first');
+    const path = join(folder, 'reeds.larkrow');
+    const read = readDesign(readFileSync(path, 'utf8'));
+    if (!read.ok) throw new Error(read.problem.sentence);
+    const texts = { welcome: 'All new words.' };
+    writeFileSync(path, writeDesign({ ...read.value, title: 'Rushes', pattern: { texts } }));
+    const now = (await print('now')).join(' ');
+    expect(now).toContain('All new words.');
+    expect(now).not.toContain('Edition 1');
+    expect(await print('again', '--edition', '1')).toEqual(first);
+    const none = await larkrow('pattern', 'reeds.larkrow', '--out', 'none', '--edition', '2');
+    expect([none.code, none.err]).toEqual([1, 'There is no edition 2 of this pattern.\n']);
+    expect((await larkrow('pattern', 'reeds.larkrow', '--out', 'none', '--edition', 'two')).code).toBe(2);
+  });
+
   it('makes everything for selling, as a folder or as an archive', async () => {
     const larkrow = atHome();
     const made = await larkrow('parcel', 'reeds.larkrow', '--out', 'shop', '--languages', 'de');
