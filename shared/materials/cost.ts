@@ -7,15 +7,32 @@
  * Common practice, no standard. 'Pricing your handmade products' (cuttingforbusiness.com) doubles the sum of supplies,
  * labour and overhead for wholesale; 'Simple pricing formulas' (5minutepitch.com) has the keystone price.
  *
- * What was not told counts for nothing and is named, and a figure that rests on it is not whole.
+ * Each line is rounded to the money's minor unit before the next is reckoned from it; hours and metres of cord are those
+ * that are shown. What was not told counts for nothing and is named, and a figure that rests on it is not whole.
+ *
+ * What the hanging costs counts all its skeins, also those that are owned already, for they are used up or must be bought
+ * again; what is to pay now is what must still be bought.
  */
 import { defaults } from '../design/defaults.ts';
 import type { Design } from '../design/design.ts';
 import type { Money } from '../design/schema.ts';
 import { mmPerYard } from '../units/length.ts';
-import { formatPercent } from '../units/percent.ts';
+import { formatTime, timeAsShownS } from '../units/time.ts';
 import type { Units } from '../units/units.ts';
-import { type Amount, countedAmount, sumOf, type Telling, tellingIn, timesOf, toldAmount } from './amount.ts';
+import { metresAsShown } from '../units/yarn-length.ts';
+import {
+  type Amount,
+  amountWords,
+  equation,
+  notToldYet,
+  plainFigure,
+  productWords,
+  sumOf,
+  type Telling,
+  tellingIn,
+  timesOf,
+  toldAmount,
+} from './amount.ts';
 import type { YarnNeed } from './materials.ts';
 
 export interface Cost {
@@ -35,6 +52,8 @@ export interface Cost {
   readonly retail: Amount;
   /** What the yarn still to be bought costs. */
   readonly yarnToBuy: Amount;
+  /** What must be bought now: the yarn that is not owned, and all the rest of the materials. */
+  readonly toPay: Amount;
   /** What was not told, each as words: 'the price of a skein of Dusk'. */
   readonly missing: readonly string[];
 }
@@ -56,19 +75,15 @@ export function costOf(
   const telling = tellingIn(money.currency);
   const sold = yarnsSold(design, taken, telling);
   const parts = partsOf({ money, sold, cord: cordAmount(money, taken, units, telling) }, telling);
-  const materials = sumOf(
-    'Cost of materials',
-    [
-      ['yarn', parts.yarn],
-      ['cord', parts.cord],
-      ['dowel', parts.dowel],
-      ['backing', parts.backing],
-      ['pattern fees', parts.patternFees],
-    ],
-    telling,
-  );
-  const hours = { count: taken.seconds / 3600, unit: 'h' };
-  const labour = countedAmount('Labour', hours, money.hourlyRate, 'the pay for an hour', telling);
+  const besideYarn = [
+    ['cord', parts.cord],
+    ['dowel', parts.dowel],
+    ['backing', parts.backing],
+    ['pattern fees', parts.patternFees],
+  ] as const;
+  const yarnToBuy = yarnAmount('Yarn to buy', sold, 'toBuySkeins', telling);
+  const materials = sumOf('Cost of materials', [['yarn', parts.yarn], ...besideYarn], telling);
+  const labour = labourOf(money, taken, telling);
   const overhead = overheadOf(money, materials, labour, telling);
   const wholesale = wholesaleBy[money.wholesale ?? defaults.money.wholesale](
     { materials, labour, overhead },
@@ -84,7 +99,8 @@ export function costOf(
     overhead,
     wholesale,
     retail: timesOf('Retail', 'wholesale', wholesale, retailTimes, telling),
-    yarnToBuy: yarnAmount('Yarn to buy', sold, 'toBuySkeins', telling),
+    yarnToBuy,
+    toPay: sumOf('To pay now', [['yarn to buy', yarnToBuy], ...besideYarn], telling),
     missing: telling.missing,
   };
 }
@@ -144,44 +160,61 @@ function partsOf({ money, sold, cord }: Bought, telling: Telling): Cost['parts']
 
 /** How cord is sold: by the metre, or by the yard. */
 const cordMeasures = {
-  metric: { mm: 1000, unit: 'm', words: 'the price of a metre of cord' },
-  us: { mm: mmPerYard, unit: 'yd', words: 'the price of a yard of cord' },
+  metric: { mm: 1000, unit: ' m', words: 'the price of a metre of cord' },
+  us: { mm: mmPerYard, unit: ' yd', words: 'the price of a yard of cord' },
 } as const;
 
+/** The metres that are shown, whatever the formula counts in: the same cord costs the same in all units. */
 function cordAmount({ cordPricePerM }: Money, { cordMm }: Costly, units: Units, telling: Telling): Amount {
   const { mm, unit, words } = cordMeasures[units === 'us' ? 'us' : 'metric'];
-  const each = cordPricePerM === undefined ? undefined : (cordPricePerM * mm) / 1000;
-  return countedAmount('Cord', { count: cordMm / mm, unit }, each, words, telling);
+  if (cordPricePerM === undefined) return toldAmount('Cord', undefined, words, telling);
+  const metres = metresAsShown(cordMm, { enough: true });
+  const amount = telling.round(metres * cordPricePerM);
+  const product = { amount, count: (metres * 1000) / mm, each: (cordPricePerM * mm) / 1000 };
+  const whole = { amount, whole: true };
+  return { ...whole, formula: equation('Cord', productWords(product, unit, telling), whole, telling.show) };
+}
+
+function labourOf({ hourlyRate }: Money, { seconds }: Costly, telling: Telling): Amount {
+  if (hourlyRate === undefined) return toldAmount('Labour', undefined, 'the pay for an hour', telling);
+  const { round, show, price } = telling;
+  const whole = { amount: round((timeAsShownS(seconds) / 3600) * hourlyRate), whole: true };
+  const words = `${formatTime(seconds)} × ${price(hourlyRate, 6)}`;
+  return { ...whole, formula: equation('Labour', words, whole, show) };
 }
 
 function yarnAmount(
   name: string,
   sold: readonly Sold[],
   count: 'skeins' | 'toBuySkeins',
-  { show }: Telling,
+  telling: Telling,
 ): Amount {
   const bought = sold.filter((yarn) => yarn[count] > 0);
-  const words: string[] = [];
-  let amount = 0;
-  for (const { price, name: yarnName, [count]: skeins } of bought) {
-    if (price === undefined) continue;
-    amount += skeins * price;
-    words.push(`${yarnName} ${skeins} × ${show(price)}`);
-  }
+  const { round, show } = telling;
+  const lines = bought.map(({ price, name: yarnName, [count]: skeins }) => {
+    if (price === undefined) return { amount: 0, words: `${yarnName} ${skeins} × ${notToldYet}` };
+    const amount = round(skeins * price);
+    return {
+      amount,
+      words: `${yarnName} ${productWords({ amount, count: skeins, each: price }, '', telling)}`,
+    };
+  });
+  const amount = round(lines.reduce((sum, line) => sum + line.amount, 0));
+  const whole = bought.every(({ price }) => price !== undefined);
+  const words = lines.map((line) => line.words).join(' + ');
   return {
     amount,
-    whole: words.length === bought.length,
-    formula: [name, ...(words.length > 0 ? [words.join(' + ')] : []), show(amount)].join(' = '),
+    whole,
+    formula: words === '' ? `${name} = ${show(0)}` : equation(name, words, { amount, whole }, show),
   };
 }
 
 function overheadOf({ overheadShare }: Money, materials: Amount, labour: Amount, telling: Telling): Amount {
   if (overheadShare === undefined) return toldAmount('Overhead', undefined, 'the overhead', telling);
-  const { show } = telling;
-  const amount = overheadShare * (materials.amount + labour.amount);
-  return {
-    amount,
-    whole: materials.whole && labour.whole,
-    formula: `Overhead = ${formatPercent(overheadShare)} × (materials ${show(materials.amount)} + labour ${show(labour.amount)}) = ${show(amount)}`,
-  };
+  const { round, show } = telling;
+  const amount = round(overheadShare * (materials.amount + labour.amount));
+  // Nothing of it is nothing, whatever it is of.
+  const sure = { amount, whole: overheadShare === 0 || (materials.whole && labour.whole) };
+  const words = `${plainFigure(overheadShare * 100)} % × (materials ${amountWords(materials, show)} + labour ${amountWords(labour, show)})`;
+  return { ...sure, formula: equation('Overhead', words, sure, show) };
 }

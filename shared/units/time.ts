@@ -7,10 +7,19 @@ import { wholeSteps } from './round.ts';
  * better. Work that takes any time at all takes at least a minute.
  */
 export function formatTime(seconds: number): string {
+  return wholeMinutes(timeAsShownS(seconds) / 60);
+}
+
+/** The time that is shown, in s: whoever reckons on with it gets what a reader gets. */
+export function timeAsShownS(seconds: number): number {
+  if (seconds <= 0) return 0;
   const minutes = wholeSteps(seconds, 60);
-  if (minutes < 60) return `${seconds > 0 ? Math.max(1, minutes) : 0} min`;
-  const fives = wholeSteps(seconds, 300) * 5;
-  const rest = fives % 60;
-  const hours = `${grouped(String(Math.floor(fives / 60)))} h`;
+  return 60 * (minutes < 60 ? Math.max(1, minutes) : wholeSteps(seconds, 300) * 5);
+}
+
+function wholeMinutes(minutes: number): string {
+  if (minutes < 60) return `${minutes} min`;
+  const rest = minutes % 60;
+  const hours = `${grouped(String(Math.floor(minutes / 60)))} h`;
   return rest === 0 ? hours : `${hours} ${rest} min`;
 }

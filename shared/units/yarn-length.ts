@@ -1,14 +1,24 @@
 /** Lengths of yarn and rope as they are bought: metres, or yards. */
 import { mmPerYard } from './length.ts';
-import { decimal } from './round.ts';
+import { decimal, wholeSteps } from './round.ts';
 import { inUnits, type Rounding, type Units } from './units.ts';
 
 /** '43.2 m', '47.2 yd': to 0.1 below 100 m or yd, whole ones from there; up to the next step where it must be enough. */
 export function formatYarnLength(mm: number, units: Units, rounding: Rounding = {}): string {
-  const coarse = (count: number) => decimal(count, count < 100 ? 0.1 : 1, rounding);
+  const coarse = (count: number) => decimal(count, stepOf(count), rounding);
   return inUnits(
     units,
     () => `${coarse(mm / 1000)} m`,
     () => `${coarse(mm / mmPerYard)} yd`,
   );
+}
+
+/** The metres that are shown: whoever reckons on with them gets what a reader gets. */
+export function metresAsShown(mm: number, rounding: Rounding = {}): number {
+  const step = stepOf(mm / 1000);
+  return Number((wholeSteps(mm / 1000, step, rounding) * step).toFixed(1));
+}
+
+function stepOf(count: number): number {
+  return count < 100 ? 0.1 : 1;
 }

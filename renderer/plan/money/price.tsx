@@ -1,7 +1,7 @@
 /** What it costs and what it may be sold for: beside each figure the formula that it comes from. */
 import { defaults } from '../../../shared/design/defaults.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import type { Amount } from '../../../shared/materials/amount.ts';
+import { type Amount, amountWords } from '../../../shared/materials/amount.ts';
 import type { Cost } from '../../../shared/materials/cost.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
 import { formatMoney } from '../../../shared/units/money.ts';
@@ -13,12 +13,13 @@ import { MoneyFieldList } from './money-field-list.tsx';
 import { labourFields, wholesaleTimes } from './money-fields.ts';
 
 const rows: readonly (readonly [name: string, of: (cost: Cost) => Amount, isSum?: 'sum'])[] = [
-  ['Yarn', ({ parts }) => parts.yarn],
+  ['Yarn, all its skeins', ({ parts }) => parts.yarn],
   ['Cord', ({ parts }) => parts.cord],
   ['Dowel', ({ parts }) => parts.dowel],
   ['Backing', ({ parts }) => parts.backing],
   ['Pattern fees', ({ parts }) => parts.patternFees],
   ['Cost of materials', ({ materials }) => materials, 'sum'],
+  ['Of that to pay now', ({ toPay }) => toPay],
   ['Labour', ({ labour }) => labour],
   ['Overhead', ({ overhead }) => overhead],
   ['Wholesale', ({ wholesale }) => wholesale, 'sum'],
@@ -29,6 +30,7 @@ export function Price({ materials: { cost }, design }: { materials: Materials; d
   const money = design.money ?? {};
   const way = money.wholesale ?? defaults.money.wholesale;
   const { key, label } = wholesaleTimes[way];
+  const show = (amount: number) => formatMoney(amount, cost.currency ?? undefined);
   return (
     <section aria-label="Cost and price">
       <h3>Cost and price{cost.currency ? ` in ${cost.currency}` : ''}</h3>
@@ -73,7 +75,7 @@ export function Price({ materials: { cost }, design }: { materials: Materials; d
             return (
               <tr key={name} className={isSum ? 'sum' : ''}>
                 <th scope="row">{name}</th>
-                <td>{amountWords(amount, cost.currency)}</td>
+                <td>{amountWords(amount, show)}</td>
                 <td>{amount.formula}</td>
               </tr>
             );
@@ -82,10 +84,14 @@ export function Price({ materials: { cost }, design }: { materials: Materials; d
       </table>
       {cost.missing.length > 0 && (
         <p className="leaf-note">
-          Not told yet, so counted as nothing: {cost.missing.join('; ')}. What rests on it is at least so
-          much.
+          Not told yet, so left out: {cost.missing.join('; ')}. What rests on it is at least so much. Write 0
+          where something costs nothing.
         </p>
       )}
+      <p className="leaf-note">
+        What the hanging costs counts the skeins that you own too; what is to pay now leaves them out. Each
+        line is rounded before the next is reckoned from it.
+      </p>
       <p className="leaf-note">
         Conventions differ between trades and places: the multipliers are yours. The currency is set in the{' '}
         <button type="button" className="plain in-text" onClick={() => runCommand('settings')}>
@@ -95,9 +101,4 @@ export function Price({ materials: { cost }, design }: { materials: Materials; d
       </p>
     </section>
   );
-}
-
-function amountWords({ amount, whole }: Amount, currency: string | null): string {
-  const shown = formatMoney(amount, currency ?? undefined);
-  return whole ? shown : amount > 0 ? `≥ ${shown}` : '–';
 }

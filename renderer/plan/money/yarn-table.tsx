@@ -1,5 +1,6 @@
 /** Each yarn: what is needed, how sure that is, what is owned, and what to buy. */
 import type { Design } from '../../../shared/design/design.ts';
+import { amountWords } from '../../../shared/materials/amount.ts';
 import { marginThatHolds } from '../../../shared/materials/margin-that-holds.ts';
 import type { Materials, YarnNeed } from '../../../shared/materials/materials.ts';
 import { withStash } from '../../../shared/materials/with-stash.ts';
@@ -29,7 +30,10 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
   const enough = { enough: true };
   const margin = formatPercent(design.yarnMargin);
   const holding = marginThatHolds(yarns);
-  const toBuy = yarns.reduce((sum, { toBuySkeins }) => sum + toBuySkeins, 0);
+  const sum = (of: (need: YarnNeed) => number) => yarns.reduce((so, need) => so + of(need), 0);
+  const withMarginMm = sum((need) => need.withMarginMm);
+  const skeins = sum((need) => need.skeins);
+  const show = (amount: number) => formatMoney(amount, cost.currency ?? undefined);
   const owned = new Map(withStash(design, stash).yarns.map(({ id, ownedSkeins }) => [id, ownedSkeins]));
   if (yarns.length === 0) return <p className="quiet">No yarn ties a knot yet. Draw on the Draw screen.</p>;
   return (
@@ -45,12 +49,12 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
             <th scope="col">Skeins you own</th>
             <th scope="col">Skeins to buy</th>
             <th scope="col">Price of a skein</th>
-            <th scope="col">To pay</th>
+            <th scope="col">To pay now</th>
           </tr>
         </thead>
         <tbody>
           {yarns.map((need) => (
-            <NeedRow key={need.id} need={need} design={design} inStash={owned.get(need.id)} />
+            <NeedRow key={need.id} {...{ need, design, show }} inStash={owned.get(need.id)} />
           ))}
         </tbody>
         <tfoot>
@@ -63,11 +67,18 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
                 {formatUncertain(totals.uncertain.yarnUsedMm, (mm) => formatYarnLength(mm, units, enough))}
               </span>
             </td>
-            <td>{formatMass(totals.yarnMassG * (1 + design.yarnMargin), units, enough)}</td>
+            <td>
+              {formatYarnLength(withMarginMm, units, enough)}
+              <br />
+              <span className="quiet">
+                {counted(skeins, 'skein')},{' '}
+                {formatMass(totals.yarnMassG * (1 + design.yarnMargin), units, enough)}
+              </span>
+            </td>
             <td />
-            <td>{toBuy}</td>
+            <td>{sum(({ toBuySkeins }) => toBuySkeins)}</td>
             <td />
-            <td>{money(cost.yarnToBuy.amount, cost.yarnToBuy.whole)}</td>
+            <td>{amountWords(cost.yarnToBuy, show)}</td>
           </tr>
         </tfoot>
       </table>
@@ -103,15 +114,17 @@ interface NeedRowProps {
   readonly design: Design;
   /** Skeins at home, by the design or the stash. */
   readonly inStash: number | undefined;
+  /** Writes money. */
+  readonly show: (amount: number) => string;
 }
 
-function NeedRow({ need, design, inStash }: NeedRowProps) {
+function NeedRow({ need, design, inStash, show }: NeedRowProps) {
   const units = useStudio((state) => state.settings.units);
   const yarn = design.yarns.find(({ id }) => id === need.id);
   // A yarn may be gone while the plan without it is still being made.
   if (!yarn) return null;
   const { id, name, color, symbol, price, ownedSkeins } = yarn;
-  const show = (mm: number) => formatYarnLength(mm, units, { enough: true });
+  const length = (mm: number) => formatYarnLength(mm, units, { enough: true });
   return (
     <tr>
       <th scope="row">
@@ -123,12 +136,12 @@ function NeedRow({ need, design, inStash }: NeedRowProps) {
         </span>
       </th>
       <td>
-        {show(need.cutMm)}
+        {length(need.cutMm)}
         <br />
-        <span className="quiet">{formatUncertain(need.uncertain.usedMm, show)}</span>
+        <span className="quiet">{formatUncertain(need.uncertain.usedMm, length)}</span>
       </td>
       <td>
-        {show(need.withMarginMm)}
+        {length(need.withMarginMm)}
         <br />
         <span className="quiet">{counted(need.skeins, 'skein')}</span>
       </td>
@@ -156,12 +169,12 @@ function NeedRow({ need, design, inStash }: NeedRowProps) {
           onKeep={(value) => changeOfYarn(`Change the price of ${name}`, id, 'price', value)}
         />
       </td>
-      <td>{price === undefined ? '–' : formatMoney(price * need.toBuySkeins)}</td>
+      <td>
+        {amountWords(
+          { amount: (price ?? 0) * need.toBuySkeins, whole: price !== undefined || need.toBuySkeins === 0 },
+          show,
+        )}
+      </td>
     </tr>
   );
-}
-
-/** A sum in which something was not told is at least so much. */
-function money(amount: number, isWhole: boolean): string {
-  return isWhole ? formatMoney(amount) : amount > 0 ? `at least ${formatMoney(amount)}` : '–';
 }
