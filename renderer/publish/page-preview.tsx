@@ -2,9 +2,17 @@
 import { useEffect, useRef, useState } from 'react';
 import { type CanvasFaces, drawOnCanvas } from '../../shared/pattern/draw-on-canvas.ts';
 import type { Page } from '../../shared/pattern/page.ts';
+import { picturesOn } from './page-pictures.ts';
+
+interface PagePreviewProps {
+  readonly page: Page;
+  readonly pxPerMm: number;
+  /** What it is to whoever does not see it. Absent: what stands around it says so. */
+  readonly label?: string;
+}
 
 /** Drawn while it is near what is in sight, and let go of beyond: a pattern may have hundreds of pages. */
-export function PagePreview({ page, pxPerMm }: { page: Page; pxPerMm: number }) {
+export function PagePreview({ page, pxPerMm, label }: PagePreviewProps) {
   const canvas = useRef<HTMLCanvasElement>(null);
   const [isNear, setIsNear] = useState(false);
   useEffect(() => {
@@ -21,13 +29,13 @@ export function PagePreview({ page, pxPerMm }: { page: Page; pxPerMm: number }) 
       return;
     }
     let current = true;
-    facesLoaded().then(() => {
+    Promise.all([picturesOn(page), facesLoaded()]).then(([pictures]) => {
       const context = canvas.current?.getContext('2d');
       if (!current || !canvas.current || !context) return;
       const scale = pxPerMm * Math.max(1, window.devicePixelRatio);
       canvas.current.width = page.widthMm * scale;
       canvas.current.height = page.heightMm * scale;
-      drawOnCanvas(context, page, scale, faces);
+      drawOnCanvas(context, page, scale, faces, pictures);
     });
     return () => {
       current = false;
@@ -37,7 +45,8 @@ export function PagePreview({ page, pxPerMm }: { page: Page; pxPerMm: number }) 
     <canvas
       ref={canvas}
       role="img"
-      aria-label={page.title}
+      aria-label={label}
+      aria-hidden={label === undefined}
       style={{ width: page.widthMm * pxPerMm, height: page.heightMm * pxPerMm }}
     />
   );

@@ -64,7 +64,7 @@ function PartPages({ pages, part, first, others }: Group & { readonly pages: rea
   const name = part ? partNames[part] : '';
   return (
     <li className="publish-group">
-      <ol aria-label={name} start={first.number}>
+      <ol aria-label={`${name}: pages`} start={first.number}>
         <PageEntry {...first} pages={pages} heading={<h3>{name}</h3>} />
         {others.map((each) => (
           <PageEntry key={each.number} {...each} pages={pages} heading={<span />} />

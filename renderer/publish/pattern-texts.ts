@@ -30,5 +30,5 @@ export const patternTexts: readonly PatternText[] = [
     label: 'Notes on the materials',
     hint: 'From you to the maker, on the materials page.',
   },
-  { name: 'finishing', part: 'finishing', label: 'Finishing', hint: 'Instead of the usual steps.' },
+  { name: 'finishing', part: 'finishing', label: 'Finishing steps', hint: 'A line is a step.' },
 ];

@@ -5,8 +5,10 @@ import { useStudio } from '../store/use-studio.ts';
 import { type TextName, writeText } from './pattern-deeds.ts';
 import { type PatternText, patternTexts } from './pattern-texts.ts';
 import { usePattern } from './pattern-view.ts';
+import { watchPresses, whenPressEnds } from './when-press-ends.ts';
 
 export function TextsPanel() {
+  useEffect(watchPresses, []);
   return (
     <details data-fold="texts">
       <summary>Texts</summary>
@@ -35,6 +37,10 @@ function WrittenText({ name, part, label, hint }: PatternText) {
     keepDraft();
     setDraft(null);
   };
+  const goBack = () => {
+    setDraft(null);
+    writeText(name, undefined);
+  };
   // A text that is being written when the panel goes away is kept as well.
   useEffect(() => () => onLeaving.current(), []);
   return (
@@ -48,23 +54,14 @@ function WrittenText({ name, part, label, hint }: PatternText) {
         maxLength={limits.stringChars}
         aria-describedby={`${id}-hint`}
         onChange={(event) => setDraft(event.target.value)}
-        onBlur={keep}
+        onBlur={() => whenPressEnds(keep)}
       />
       <span id={`${id}-hint`} className="hint">
         {hint} {stateOf(isFirst, draft ?? kept ?? first, name)}
       </span>
-      {kept !== undefined && (
-        <button
-          type="button"
-          className="plain"
-          onClick={() => {
-            setDraft(null);
-            writeText(name, undefined);
-          }}
-        >
-          As first written
-        </button>
-      )}
+      <button type="button" className="plain" aria-disabled={isFirst} onClick={goBack}>
+        As first written
+      </button>
     </div>
   );
 }

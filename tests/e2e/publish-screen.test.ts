@@ -59,7 +59,7 @@ describe('a part of the pattern', () => {
     const { page } = await publishing();
     const before = await parts(page);
     await part(page, 'Finishing').click();
-    await expect.poll(() => page.getByLabel('Finishing', { exact: true }).isVisible()).toBe(true);
+    await expect.poll(() => page.getByLabel('Finishing steps').isVisible()).toBe(true);
     const seen = page.locator('.publish-page h3', { hasText: 'Finishing' });
     const box = (await seen.boundingBox())!;
     expect(box.y).toBeGreaterThan(0);
@@ -73,6 +73,35 @@ describe('a part of the pattern', () => {
     await page.getByText('Choose a part that is printed first', { exact: false }).waitFor();
     await runLabelled(page, 'The usual parts');
     expect(await parts(page)).toEqual(before);
+  });
+});
+
+describe('a text that is being written', () => {
+  it('is kept when something else is pressed, however long, and the press is not lost', async () => {
+    const { page, savedDesign } = await publishing();
+    await page.locator('summary', { hasText: 'Texts' }).click();
+    const imprint = page.getByRole('button', { name: 'Imprint…' });
+    for (const [label, heldMs] of [
+      ['Terms of use', 30],
+      ['Skill', 400],
+    ] as const) {
+      await page.getByLabel(label, { exact: true }).fill(`${label}, anew.`);
+      await imprint.scrollIntoViewIfNeeded();
+      const { x, y } = (await imprint.boundingBox())!;
+      await page.mouse.move(x + 20, y + 10);
+      await page.mouse.down();
+      await page.waitForTimeout(heldMs);
+      await page.mouse.up();
+      await page.getByRole('dialog', { name: 'Imprint' }).waitFor();
+      await page.keyboard.press('Escape');
+    }
+    expect((await savedDesign()).pattern?.texts).toEqual({
+      terms: 'Terms of use, anew.',
+      skill: 'Skill, anew.',
+    });
+    await page.getByLabel('Skill', { exact: true }).fill('Once more.');
+    await page.locator('[data-text="skill"]').getByRole('button', { name: 'As first written' }).click();
+    expect((await savedDesign()).pattern?.texts).toEqual({ terms: 'Terms of use, anew.' });
   });
 });
 

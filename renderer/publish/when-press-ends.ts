@@ -1,0 +1,44 @@
+/**
+ * A field that is left by pressing something else keeps its text before that thing acts, but not before the press has landed: what
+ * the text changes on the screen would move the thing away from under the pointer, and the press would be lost.
+ */
+
+const ends = ['pointerup', 'pointercancel'] as const;
+let isPressed = false;
+
+/** Until it is forgotten, it is known whether anything on the page is pressed. */
+export function watchPresses(): () => void {
+  const starts = () => {
+    isPressed = true;
+  };
+  const stops = () => {
+    isPressed = false;
+  };
+  window.addEventListener('pointerdown', starts, true);
+  for (const end of ends) window.addEventListener(end, stops, true);
+  return () => {
+    window.removeEventListener('pointerdown', starts, true);
+    for (const end of ends) window.removeEventListener(end, stops, true);
+    stops();
+  };
+}
+
+/** Acts at once where nothing is pressed; else when the press ends, before whatever was pressed is told of it. */
+export function whenPressEnds(act: () => void): void {
+  if (!isPressed) {
+    act();
+    return;
+  }
+  let isDone = false;
+  const once = () => {
+    if (isDone) return;
+    isDone = true;
+    window.removeEventListener('click', once, true);
+    for (const end of ends) window.removeEventListener(end, soon, true);
+    act();
+  };
+  // A press that ends elsewhere than it began is no click. Where it is one, the click comes before any timer.
+  const soon = () => setTimeout(once);
+  window.addEventListener('click', once, true);
+  for (const end of ends) window.addEventListener(end, soon, true);
+}
