@@ -7,7 +7,7 @@ import { createCanvas, GlobalFonts } from '@napi-rs/canvas';
 import * as fontkit from 'fontkit';
 import { describe, expect, it } from 'vitest';
 import { facePath } from '../../app/services/pattern/face-path.ts';
-import { quickFace } from '../../app/services/pattern/pdf/faces.ts';
+import { quickFace, UNSHAPED } from '../../app/services/pattern/pdf/faces.ts';
 import type { PdfFace } from '../../app/services/pattern/pdf-pen.ts';
 import { faceFiles, type TextFace } from '../../shared/pattern/faces/face-files.ts';
 import { faceMeasures } from '../../shared/pattern/faces/face-measures.ts';
@@ -87,6 +87,22 @@ describe.each(faces)('text in %s', (face) => {
     };
     const quick = quickFace(shaped, faceMeasures(face).kern);
     for (const text of texts) expect(quick.encode(text), text).toEqual(shaped.encode(text));
+  });
+
+  it('has characters that are drawn as their own glyph, unmoved, and need no shaping', () => {
+    const font = fontkit.openSync(facePath(face)) as fontkit.Font;
+    const plain = [...faceMeasures(face).advances.keys()].filter((code) =>
+      UNSHAPED.test(String.fromCodePoint(code)),
+    );
+    expect(plain.length).toBeGreaterThan(300);
+    for (const code of plain) {
+      const { glyphs, positions } = font.layout(String.fromCodePoint(code));
+      const { id, advanceWidth } = font.glyphForCodePoint(code);
+      expect(glyphs.map((glyph) => glyph.id)).toEqual([id]);
+      expect(positions).toEqual([
+        expect.objectContaining({ xAdvance: advanceWidth, xOffset: 0, yOffset: 0 }),
+      ]);
+    }
   });
 
   it('is as wide as a canvas draws it', () => {

@@ -135,7 +135,35 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
       if (before === undefined) state.delete('fill');
       else state.set('fill', before);
     }
-    if (item.symbolMm) symbols(item, item.symbolMm);
+    if (item.symbolMm) (rects.length > 0 ? symbols : signs)(item, item.symbolMm);
+  }
+
+  /**
+   * Symbols that lie over other cells and are not read, ink by ink, with a blank one for each cell between them: what comes again
+   * and again is packed best.
+   */
+  function signs(
+    { x, y, cellWidth, cellHeight, columns, rows, codes, inks }: CellsItem,
+    sizeMm: number,
+  ): void {
+    const font = face('symbols');
+    const [[blank]] = font.encode(' ');
+    for (const [code, { symbol, ink, edge }] of Object.entries(inks)) {
+      if (!symbol || !codes.includes(Number(code))) continue;
+      const [[sign]] = font.encode(symbol);
+      fillWith(ink);
+      if (edge) strokeWith(edge.color, edge.widthMm, 0);
+      const spacing = `${fine(cellWidth - sizeMm)} Tc${edge ? ' 2 Tr' : ''}`;
+      const start = `1 0 0 -1 ${n(x + (cellWidth - sizeMm) / 2)} ${n(y + (cellHeight + sizeMm) / 2)} Tm`;
+      out.push(`BT /${font.id} ${n(sizeMm)} Tf ${spacing} ${start}`);
+      for (let r = 0; r < rows; r++) {
+        const row = codes.subarray(r * columns, (r + 1) * columns);
+        const shown = row.subarray(0, row.lastIndexOf(Number(code)) + 1);
+        const line = Array.from(shown, (each) => (each === Number(code) ? sign : blank)).join('');
+        out.push(`${line === '' ? '' : `<${line}>Tj `}0 ${fine(-cellHeight)} Td`);
+      }
+      out.push(`0 Tc ${edge ? '0 Tr ' : ''}ET`);
+    }
   }
 
   /**

@@ -25,7 +25,7 @@ export function embedFaces(pdf: PDFKit.PDFDocument): EmbeddedFaces {
       if (!used) {
         pdf.registerFont(face, readFileSync(facePath(face))).font(face);
         const font = inside._font;
-        used = { font, quick: quickFace(font, faceMeasures(face).kern) };
+        used = { font, quick: quickFace(withoutShaping(font), faceMeasures(face).kern) };
         embedded.set(face, used);
       }
       const { font, quick } = used;
@@ -34,6 +34,32 @@ export function embedFaces(pdf: PDFKit.PDFDocument): EmbeddedFaces {
     },
     end: () => {
       for (const { font } of embedded.values()) nameGlyphs(font);
+    },
+  };
+}
+
+/**
+ * Characters of which the faces draw each as its own glyph, unmoved: to shape text, a face first reads tables of many thousand
+ * rules, which takes longer than to write all pages of a chart. A soft hyphen is not among them.
+ */
+export const UNSHAPED = /^[ -~\u00a0-\u00ac\u00ae-\u017f\u2010-\u2027]$/u;
+
+/** The face, asked for its rules only where a text is not one such character. */
+function withoutShaping(font: EmbeddedFace): PdfFace {
+  return {
+    id: font.id,
+    encode(text) {
+      if (!UNSHAPED.test(text)) return font.encode(text);
+      const code = text.codePointAt(0)!;
+      const { id, advanceWidth: units } = font.font.glyphForCodePoint(code);
+      // What the face has no glyph for is its own to draw.
+      if (id === 0) return font.encode(text);
+      const glyph = font.subset.includeGlyph(id);
+      const advanceWidth = units * font.scale;
+      font.widths[glyph] ??= advanceWidth;
+      font.unicode[glyph] ??= [code];
+      const place = { xAdvance: advanceWidth, advanceWidth, xOffset: 0, yOffset: 0 };
+      return [[glyph.toString(16).padStart(4, '0')], [place]];
     },
   };
 }

@@ -11,13 +11,19 @@ export interface PdfRef {
 export interface EmbeddedFace extends PdfFace {
   /** By glyph of the subset, the characters that it is read as. */
   readonly unicode: number[][];
+  /** By glyph of the subset, in 1/1000 em. */
+  readonly widths: number[];
+  /** From the face's units to 1/1000 em. */
+  readonly scale: number;
   readonly subset: {
     /** By glyph of the subset, the face's own number of it. */
     readonly glyphs: readonly number[];
+    /** Its number in the subset. */
+    includeGlyph(id: number): number;
   };
   readonly font: {
     readonly characterSet: readonly number[];
-    glyphForCodePoint(code: number): { readonly id: number };
+    glyphForCodePoint(code: number): { readonly id: number; readonly advanceWidth: number };
   };
   ref(): object;
 }
