@@ -58,9 +58,10 @@ async function saveTo(target: Handle, stamp: Stamp | null): Promise<boolean> {
   const { open } = studio.getState();
   if (!open) return false;
   const step = open.history.done.at(-1) ?? null;
+  const { aside } = open;
   const saved = await host().call('design.save', { target, text: writeDesign(open.design), stamp });
   if (!saved.ok) return notSaved(saved.problem, target);
-  markSaved(saved.value, step);
+  markSaved(saved.value, step, aside);
   tell(`Saved as ${saved.value.fileName}.`);
   return true;
 }

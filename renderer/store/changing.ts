@@ -6,6 +6,7 @@
  */
 import { flatten, reflatten } from '../../shared/chart/chart.ts';
 import type { Mask } from '../../shared/chart/patch/mask.ts';
+import type { SetBundles, SetCut } from '../../shared/design/bundle-edits.ts';
 import { type Design, layerOf } from '../../shared/design/design.ts';
 import { apply, type Edit, paintBetween, rowsTouched } from '../../shared/design/edits.ts';
 import { record, redo, type Step, undo } from '../../shared/design/history.ts';
@@ -19,6 +20,15 @@ export function change(label: string, edit: Edit): void {
     const design = apply(open.design, edit);
     return { ...moved(open, design, edit), history: record(open.history, open.design, label, edit) };
   });
+}
+
+/**
+ * What goes along with the work but is no step of it, as the tick of a bundle: saved with the design, neither undone nor in
+ * the way of what can be done again. Only for edits of what no step touches.
+ */
+export function changeAside(edit: SetBundles | SetCut): void {
+  endStroke();
+  updateOpen((open) => ({ ...moved(open, apply(open.design, edit), edit), aside: open.aside + 1 }));
 }
 
 /** Begins a stroke; one that is open is ended. One that is only shown lasts until `keepStroke`, or is dropped. */

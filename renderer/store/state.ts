@@ -55,6 +55,9 @@ export interface OpenDesign {
   readonly fileStem: string | null;
   /** The last step that is on disk; 'nothing' where the design was never saved, null at its first state. */
   readonly savedAt: Step | null | 'nothing';
+  /** Goes up with each change that is no step of the history, as the tick of a bundle; and what it was on disk. */
+  readonly aside: number;
+  readonly savedAside: number;
   /** The layer drawn on. */
   readonly layer: string;
   /** The code drawn with: a yarn or BARE. */

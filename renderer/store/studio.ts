@@ -58,6 +58,8 @@ export function openDesign(design: Design, home: Home | null, fileStem: string |
       home,
       fileStem,
       savedAt: home ? null : 'nothing',
+      aside: 0,
+      savedAside: 0,
       layer: top.id,
       code: codeOf(firstYarn.id),
       touched: [],
@@ -74,12 +76,13 @@ export function closeDesign(): void {
 export function isUnsaved(open: OpenDesign | null): boolean {
   if (!open) return false;
   const isDrawing = open.stroke !== null && !open.stroke.isShown && open.stroke.from !== open.design;
-  return isDrawing || (open.history.done.at(-1) ?? null) !== open.savedAt;
+  const isChanged = (open.history.done.at(-1) ?? null) !== open.savedAt || open.aside !== open.savedAside;
+  return isDrawing || isChanged;
 }
 
-/** The design is on disk as it was at `step`, the last step when its text was made. */
-export function markSaved(home: Home, step: Step | null): void {
-  updateOpen((open) => ({ ...open, home, savedAt: step }));
+/** The design is on disk as it was at `step`, the last step when its text was made, and with what was changed beside. */
+export function markSaved(home: Home, step: Step | null, aside: number): void {
+  updateOpen((open) => ({ ...open, home, savedAt: step, savedAside: aside }));
 }
 
 export function chooseCode(code: number): void {

@@ -5,6 +5,7 @@
  * Painted cells are runs of four numbers, `row, column, count, code` (from 0), packed in a Uint16Array: a stroke of
  * 200 cells is 1.6 KB, and its inverse about the same.
  */
+import { applyToBundles, inverseForBundles, type SetBundles, type SetCut } from './bundle-edits.ts';
 import type { Design, Layer } from './design.ts';
 import { layerOf } from './design.ts';
 
@@ -20,7 +21,6 @@ export type Field =
   | 'swatches'
   | 'tying'
   | 'pins'
-  | 'bundles'
   | 'rates'
   | 'yarnMargin'
   | 'money'
@@ -89,13 +89,26 @@ export interface Resize {
   readonly sheets: Readonly<Record<string, readonly Uint8Array[]>>;
 }
 
-export type Edit = SetField | Paint | Together | AddLayer | RemoveLayer | MoveLayer | SetLayer | Resize;
+export type Edit =
+  | SetField
+  | SetBundles
+  | SetCut
+  | Paint
+  | Together
+  | AddLayer
+  | RemoveLayer
+  | MoveLayer
+  | SetLayer
+  | Resize;
 
 /** The next design; it shares every row and every layer that the edit does not touch. Throws on an unknown layer. */
 export function apply(design: Design, edit: Edit): Design {
   switch (edit.kind) {
     case 'set':
       return { ...design, [edit.field]: edit.value };
+    case 'set-bundles':
+    case 'set-cut':
+      return applyToBundles(design, edit);
     case 'paint': {
       const old = layerOf(design, edit.layer);
       const next = painted(old, edit.runs);
@@ -132,6 +145,9 @@ export function inverse(before: Design, edit: Edit): Edit {
   switch (edit.kind) {
     case 'set':
       return { kind: 'set', field: edit.field, value: before[edit.field] } as SetField;
+    case 'set-bundles':
+    case 'set-cut':
+      return inverseForBundles(before, edit);
     case 'paint':
       return { kind: 'paint', layer: edit.layer, runs: cellsUnder(layerOf(before, edit.layer), edit.runs) };
     case 'together': {
@@ -200,6 +216,9 @@ export function rowsTouched(edit: Edit): readonly number[] | 'all' | null {
       return 'all';
     case 'set-layer':
       return edit.field === 'visible' ? 'all' : null;
+    case 'set-bundles':
+    case 'set-cut':
+      return null;
     case 'paint': {
       const rows: number[] = [];
       for (let i = 0; i < edit.runs.length; i += 4)
@@ -230,7 +249,10 @@ export function sizeOf(edit: Edit): number {
     case 'remove-layer':
     case 'move-layer':
     case 'set-layer':
+    case 'set-bundles':
       return 200;
+    case 'set-cut':
+      return 200 + 100 * edit.entries.length;
     case 'resize':
       return Object.values(edit.sheets).reduce((sum, rows) => sum + bytesOf(rows), 200);
   }

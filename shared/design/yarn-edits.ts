@@ -3,7 +3,9 @@
  * unique, the ground stays in the list, no cell is left with a yarn that is gone. What a person can't do is told in a
  * sentence; a yarn that the design does not have is a fault of ours, and throws.
  */
+
 import { good, problem, type Result } from '../result.ts';
+import { cutOf } from './bundle-edits.ts';
 import { codeOf, type YarnId, yarnIdOf } from './codes.ts';
 import type { Design, Layer } from './design.ts';
 import type { Edit, Paint } from './edits.ts';
@@ -145,9 +147,9 @@ function withYarns(yarns: readonly Yarn[]): Result<Edit> {
 /** What is cut of the yarn goes too: a yarn that is added later may get its id. */
 function listWithout({ yarns, bundles }: Design, id: YarnId): Edit {
   const edit: Edit = { kind: 'set', field: 'yarns', value: yarns.filter((yarn) => yarn.id !== id) };
-  const cut = bundles?.cut?.filter(({ yarn }) => yarn !== id);
-  if (!cut || cut.length === bundles?.cut?.length) return edit;
-  return { kind: 'together', edits: [edit, { kind: 'set', field: 'bundles', value: { ...bundles, cut } }] };
+  const cut = (bundles?.cut ?? []).filter(({ yarn }) => yarn === id);
+  if (cut.length === 0) return edit;
+  return { kind: 'together', edits: [edit, ...cut.map((each) => cutOf({ bundles }, each, 0))] };
 }
 
 /** One paint for each layer that has cells of a yarn to be replaced by another. */

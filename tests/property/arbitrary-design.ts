@@ -120,17 +120,19 @@ export function arbitraryDesign({
 function arbitraryBundles(): fc.Arbitrary<NonNullable<Design['bundles']>> {
   const yarn = fc.constantFrom('y1' as const, 'y64' as const);
   const cut = fc.record({ strangers, yarn, cutMm: mm, pieces: fc.integer({ min: 1, max: 1_000_000 }) });
-  return fc.record(
-    {
-      fitted: fc.boolean(),
-      cut: fc.array(
-        cut.map(({ strangers: others, ...each }) => ({ ...others, ...each })),
-        { maxLength: 3 },
-      ),
-      labelled: fc.constant('0f'.repeat(32)),
-    },
-    { requiredKeys: [] },
-  );
+  return fc
+    .record(
+      {
+        fitted: fc.boolean(),
+        cut: fc.array(
+          cut.map(({ strangers: others, ...each }) => ({ ...others, ...each })),
+          { minLength: 1, maxLength: 3 },
+        ),
+        labelled: fc.constant('0f'.repeat(32)),
+      },
+      { requiredKeys: [] },
+    )
+    .filter((bundles) => Object.keys(bundles).length > 0);
 }
 
 function arbitraryYarns(maxYarns: number): fc.Arbitrary<Yarn[]> {

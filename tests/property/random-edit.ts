@@ -2,6 +2,8 @@
  * Random edits that a screen may make: strokes on any layer, reaching beyond the chart too, fields, yarns, layers, sizes,
  * several as one.
  */
+
+import { cutOf } from '../../shared/design/bundle-edits.ts';
 import { BARE, codeOf, EMPTY } from '../../shared/design/codes.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import type { Design } from '../../shared/design/design.ts';
@@ -178,10 +180,12 @@ const kinds: readonly Kind[] = [
         ? undefined
         : { parts: ['cover', 'chart'], texts: { welcome: `To ${whole(random, 9)}` } },
   }),
-  (random, design) => ({
-    kind: 'set',
-    field: 'bundles',
-    value: { cut: [{ yarn: pick(random, design.yarns).id, cutMm: 1524, pieces: 1 + whole(random, 9) }] },
+  (random, design) => cutOf(design, { yarn: pick(random, design.yarns).id, cutMm: 1524 }, whole(random, 9)),
+  (random) => ({ kind: 'set-bundles', field: 'fitted', value: pick(random, [true, false, undefined]) }),
+  (random) => ({
+    kind: 'set-bundles',
+    field: 'labelled',
+    value: pick(random, [undefined, '0f'.repeat(32)]),
   }),
   (random) => ({
     kind: 'set',

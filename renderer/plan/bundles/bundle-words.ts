@@ -1,7 +1,8 @@
 /** What the Bundles leaf says of pieces, of what is cut already, and what cutting to measure saves. */
+
+import type { CutPieces } from '../../../shared/design/bundle-edits.ts';
 import type { Yarn } from '../../../shared/design/schema.ts';
 import type { Bundle, Bundles } from '../../../shared/materials/bundles/bundles.ts';
-import type { CutPieces } from '../../../shared/materials/bundles/cut-so-far.ts';
 import { counted } from '../../../shared/units/counted.ts';
 import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';

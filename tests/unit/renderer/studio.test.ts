@@ -2,6 +2,7 @@ import { beforeEach, describe, expect, it } from 'vitest';
 import {
   beginStroke,
   change,
+  changeAside,
   dropStroke,
   endStroke,
   redoStep,
@@ -10,6 +11,7 @@ import {
 } from '../../../renderer/store/changing.ts';
 import { isUnsaved, markSaved, openDesign, studio } from '../../../renderer/store/studio.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
+import { cutOf } from '../../../shared/design/bundle-edits.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
 
 const home = { design: 'h1', fileName: 'Kite.larkrow', stamp: { size: 1, modifiedMs: 1, sha256: 'a' } };
@@ -120,10 +122,27 @@ describe('what is saved', () => {
     undoStep();
     expect(isUnsaved(open())).toBe(false);
     redoStep();
-    markSaved(home, open().history.done.at(-1)!);
+    markSaved(home, open().history.done.at(-1)!, 0);
     expect(isUnsaved(open())).toBe(false);
     undoStep();
     expect(isUnsaved(open())).toBe(true);
+  });
+
+  it('does not include a tick, which is no step and outlives what is undone', () => {
+    change('Draw', paint(0, 0, 1, 2));
+    const tick = cutOf(open().design, { yarn: 'y1', cutMm: 800 }, 4);
+    undoStep();
+    changeAside(tick);
+    expect(isUnsaved(open())).toBe(true);
+    redoStep();
+    undoStep();
+    expect(undoStep()).toBeNull();
+    expect(open().design.bundles?.cut).toEqual([{ yarn: 'y1', cutMm: 800, pieces: 4 }]);
+    markSaved(home, null, open().aside);
+    expect(isUnsaved(open())).toBe(false);
+    changeAside(cutOf(open().design, { yarn: 'y1', cutMm: 800 }, 0));
+    expect(isUnsaved(open())).toBe(true);
+    expect(open().design.bundles).toBeUndefined();
   });
 
   it('does not include a design that was never saved', () => {
@@ -135,7 +154,7 @@ describe('what is saved', () => {
     change('Draw', paint(0, 0, 1, 2));
     const step = open().history.done.at(-1)!;
     change('Draw', paint(1, 0, 1, 2));
-    markSaved(home, step);
+    markSaved(home, step, 0);
     expect(isUnsaved(open())).toBe(true);
   });
 });

@@ -1,7 +1,11 @@
 import { describe, expect, it } from 'vitest';
+import { type CutPieces, cutOf } from '../../../../shared/design/bundle-edits.ts';
+import type { Design } from '../../../../shared/design/design.ts';
+import { apply } from '../../../../shared/design/edits.ts';
 import type { Bundle } from '../../../../shared/materials/bundles/bundles.ts';
 import { cutListHash } from '../../../../shared/materials/bundles/cut-list-hash.ts';
-import { type CutPieces, cutSoFar, withCut } from '../../../../shared/materials/bundles/cut-so-far.ts';
+import { cutSoFar } from '../../../../shared/materials/bundles/cut-so-far.ts';
+import { designFromLetters } from '../../../notation.ts';
 
 function bundle(yarn: Bundle['yarn'], cutMm: number, count: number): Bundle {
   const pieces = Array.from({ length: count }, (_, i) => ({
@@ -35,15 +39,15 @@ describe('what is cut so far', () => {
   });
 
   it('follows ticks, each bundle by itself', () => {
-    const ticked = withCut(withCut([], list[0]!, 4), list[2]!, 3);
-    expect(ticked).toEqual([
+    const cut = (design: Design, at: number, pieces: number) =>
+      apply(design, cutOf(design, list[at]!, pieces));
+    const ticked = cut(cut(designFromLetters(['ab']), 0, 4), 2, 3);
+    expect(ticked.bundles?.cut).toEqual([
       { yarn: 'y1', cutMm: 1524, pieces: 4 },
       { yarn: 'y2', cutMm: 1524, pieces: 3 },
     ]);
-    expect(withCut(ticked, list[0]!, 0)).toEqual([{ yarn: 'y2', cutMm: 1524, pieces: 3 }]);
-    expect(withCut([{ yarn: 'y1', cutMm: 1524, pieces: 9 }], list[0]!, 4)).toEqual([
-      { yarn: 'y1', cutMm: 1524, pieces: 4 },
-    ]);
+    expect(cut(ticked, 0, 0).bundles?.cut).toEqual([{ yarn: 'y2', cutMm: 1524, pieces: 3 }]);
+    expect(cut(ticked, 0, 9).bundles?.cut?.[0]).toEqual({ yarn: 'y1', cutMm: 1524, pieces: 9 });
   });
 });
 
