@@ -5,7 +5,7 @@ import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
-import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { inks, LEADING, ruleMm, sizes, type TypeScale } from './style.ts';
 import { type Caution, careWords } from './words/care-words.ts';
 
 const GAP_MM = 10;
@@ -25,31 +25,36 @@ export function carePage(context: PatternContext): Draft[] {
 }
 
 /** One line of them after the other, each below a hairline. */
-function columns(flow: Flow, all: readonly Caution[], count = 2): void {
+function columns(flow: Flow, all: readonly Caution[], most = 2): void {
+  const count = flow.sizes === sizes ? most : 1;
   const width = (flow.area.width - GAP_MM * (count - 1)) / count;
   for (let i = 0; i < all.length; i += count) {
-    const texts = all.slice(i, i + count).map((each) => ({ ...each, lines: linesIn(each, width) }));
-    const height = Math.max(...texts.map(({ title, lines }) => heightOf(title, lines.length)));
+    const texts = all.slice(i, i + count).map((each) => ({ ...each, lines: linesIn(each, width, flow.sizes) }));
+    const height = Math.max(...texts.map(({ title, lines }) => heightOf(title, lines.length, flow.sizes)));
     flow.need(height);
     texts.forEach(({ title, lines }, column) => {
-      flow.put(...one(title, lines, flow.area.x + column * (width + GAP_MM), flow.y, width));
+      flow.put(...one(title, lines, { x: flow.area.x + column * (width + GAP_MM), y: flow.y, width }, flow.sizes));
     });
     flow.y += height;
   }
 }
 
-const TITLE_MM = 4.8;
-
-function linesIn({ text }: Caution, width: number): string[] {
-  return wrapText(text, 'sans', sizes.body, width);
+function linesIn({ text }: Caution, width: number, { body }: TypeScale): string[] {
+  return wrapText(text, 'sans', body, width);
 }
 
-function heightOf(title: string, lines: number): number {
-  return 2.6 + (title ? TITLE_MM : 0) + lines * sizes.body * LEADING + 4.4;
+function heightOf(title: string, lines: number, { body }: TypeScale): number {
+  return 2.6 + (lines + (title ? 1 : 0)) * body * LEADING + 4.4;
 }
 
-function one(title: string, lines: readonly string[], x: number, y: number, width: number): Item[] {
-  const top = y + 1.6 + (title ? TITLE_MM : 0);
+function one(
+  title: string,
+  lines: readonly string[],
+  { x, y, width }: { readonly x: number; readonly y: number; readonly width: number },
+  { body: sizeMm }: TypeScale,
+): Item[] {
+  const lineMm = sizeMm * LEADING;
+  const top = y + 1.6 + (title ? lineMm : 0);
   return [
     {
       kind: 'rule',
@@ -60,9 +65,9 @@ function one(title: string, lines: readonly string[], x: number, y: number, widt
       widthMm: ruleMm.thin,
       color: inks.hair,
     },
-    ...(title ? [label(x, y + 5.2, title, { face: 'sans-bold', role: 'paragraph' })] : []),
+    ...(title ? [label(x, y + 1.2 + lineMm * 0.9, title, { face: 'sans-bold', sizeMm, role: 'paragraph' })] : []),
     ...lines.map((line, i) =>
-      label(x, top + (i + 1) * sizes.body * LEADING, line, i === 0 ? { role: 'paragraph' } : {}),
+      label(x, top + (i + 1) * lineMm, line, { sizeMm, ...(i === 0 && { role: 'paragraph' }) }),
     ),
   ];
 }

@@ -14,18 +14,17 @@ import { drawSwatch } from './key.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
-import { inks, sizes } from './style.ts';
+import { inks } from './style.ts';
 import { type TableCell, table } from './table.ts';
 import { columnsFor } from './table-columns.ts';
 import { cutListWords } from './words/cut-list-words.ts';
 
 const BOX_MM = 4.2;
-const soft = { color: inks.soft, sizeMm: sizes.note } as const;
 
 export function cutListPages(context: PatternContext): Draft[] {
   const words = cutListWords[context.copy.language];
   const flow = newFlow(context, words.title);
-  paragraph(flow, words.introduction, { ...soft, after: 0 });
+  note(flow, words.introduction, 0);
   cords(flow, context);
   const { chart, plan, design } = context;
   const isFitted = context.materials.tying.fitted;
@@ -34,6 +33,10 @@ export function cutListPages(context: PatternContext): Draft[] {
   yarns(flow, context, cut, isFitted);
   if (isFitted) numbers(flow, context, cut);
   return flow.drafts();
+}
+
+function note(flow: Flow, text: string, after = 2): void {
+  paragraph(flow, text, { color: inks.soft, sizeMm: flow.sizes.note, after });
 }
 
 function cords(flow: Flow, { materials, copy, figures }: PatternContext): void {
@@ -48,7 +51,7 @@ function cords(flow: Flow, { materials, copy, figures }: PatternContext): void {
     enough.yarnLength(group.count * group.cutMm),
   ]);
   table(flow, columnsFor(flow, ['', ...words.cordHeads], rows, [BOX_COLUMN_MM, 'rest']), rows);
-  paragraph(flow, words.mounting, soft);
+  note(flow, words.mounting);
 }
 
 function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: boolean): void {
@@ -65,7 +68,7 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
         saved: cut.savedMm > 0 ? figures.spareYarnLength(cut.savedMm) : null,
       })
     : words.alike(longest, figures.cutLength(materials.tying.tailMm));
-  paragraph(flow, about, soft);
+  note(flow, about);
   const names = yarnNames(context);
   const rows = cut.bundles.map(({ yarn, pieces, cutMm, totalMm }): TableCell[] => [
     tickBox,
@@ -78,7 +81,7 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
   ]);
   const widths = [BOX_COLUMN_MM, BOX_COLUMN_MM, 'names'] as const;
   table(flow, columnsFor(flow, ['', '', ...words.yarnHeads], rows, widths), rows);
-  paragraph(flow, words.together(cut.pieces, count(cut.pieces), enough.yarnLength(cut.totalMm)), soft);
+  note(flow, words.together(cut.pieces, count(cut.pieces), enough.yarnLength(cut.totalMm)));
 }
 
 /** A paragraph for each bundle, below its yarn: lists of numbers may be longer than a page. */
@@ -87,7 +90,7 @@ function numbers(flow: Flow, context: PatternContext, { bundles }: Bundles): voi
   const words = cutListWords[copy.language];
   flow.need(NUMBERS_MM);
   heading(flow, words.numbers);
-  paragraph(flow, words.aboutNumbers, soft);
+  note(flow, words.aboutNumbers);
   const names = yarnNames(context);
   bundles.forEach((bundle, i) => {
     if (bundle.yarn !== bundles[i - 1]?.yarn) {
@@ -96,7 +99,7 @@ function numbers(flow: Flow, context: PatternContext, { bundles }: Bundles): voi
       paragraph(flow, names.get(bundle.yarn)!, { face: 'sans-bold', after: 0.4 });
     }
     paragraph(flow, words.numbersOf(figures.cutLength(bundle.cutMm), numbersOf(bundle)), {
-      sizeMm: sizes.note,
+      sizeMm: flow.sizes.note,
       indent: BOX_COLUMN_MM,
       after: 0.6,
     });

@@ -1,9 +1,10 @@
 /**
- * Finishing: the steps from the last row to the wall, the finished hanging with its measures beside them, and tying off in drawings
- * where loose ends are left.
+ * Finishing: the steps from the last row to the wall, and the finished hanging with its measures beside them, in large print below
+ * them. Where loose ends are left, tying off is drawn here, unless the knots are explained in the pattern, which then draw it.
  */
 import { hangingGeometry } from '../chart/hanging/geometry.ts';
 import { fringeMm } from '../gauge/fringe.ts';
+import { chosenParts } from './chosen-parts.ts';
 import { wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
@@ -12,100 +13,111 @@ import { drawPicture } from './knots/draw-picture.ts';
 import { PICTURE_MM } from './knots/picture.ts';
 import { drawnUpAndTrimmed, tiedOnce, tiedTwice } from './knots/tying-off.ts';
 import { label } from './label.ts';
+import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
-import type { PatternContext } from './pattern-input.ts';
-import { LEADING, ruleMm, sizes } from './style.ts';
+import type { Area } from './papers.ts';
+import type { PageNumbers, PatternContext } from './pattern-input.ts';
+import { LEADING, ruleMm } from './style.ts';
 import { linesOf } from './texts.ts';
 import { finishingWords } from './words/finishing-words.ts';
 
-const STEPS_SHARE = 0.6;
-const SIDE_SHARE = 0.33;
-const SIDE_MM = 98;
+const STEPS_SHARE = 0.58;
+const SIDE_SHARE = 0.37;
+const SIDE_MM = 125;
 const GAP_MM = 8;
 
-export function finishingPages(context: PatternContext): Draft[] {
-  const { copy, printer, materials } = context;
+export function finishingPages(context: PatternContext, at: PageNumbers): Draft[] {
+  const { copy, printer, materials, design } = context;
   const words = finishingWords[copy.language];
   const flow = newFlow(context, words.title);
-  const { y } = flow;
-  flow.put(...finishedHanging(context, flow));
+  const isLarge = copy.cells === 'large';
+  const { area, y } = flow;
+  const width = area.width * (isLarge ? 1 : STEPS_SHARE);
+  if (!isLarge) {
+    const side = area.width * SIDE_SHARE;
+    finishedHanging(flow, context, { x: area.x + area.width - side, y: y + 5, width: side, height: SIDE_MM });
+  }
   const steps = linesOf(textOf(context, 'finishing'), printer);
   if (steps.length > 0) {
-    heading(flow, words.steps);
+    heading(flow, words.steps, width);
     steps.forEach((step, i) => {
-      paragraph(flow, step, {
-        indent: 8,
-        mark: String(i + 1),
-        width: flow.area.width * STEPS_SHARE,
-        after: 2.2,
-      });
+      const mark = String(i + 1);
+      paragraph(flow, step, { indent: flow.sizes.body * 2.4, mark, width, after: 3 });
     });
   }
-  if (flow.drafts().length === 1) flow.y = Math.max(flow.y, y + SIDE_MM + 10);
-  if (materials.totals.looseEnds > 0) tyingOff(flow, context);
+  const hasEnds = materials.totals.looseEnds > 0;
+  const knotsDrawIt = chosenParts(design).includes('knots');
+  if (hasEnds && knotsDrawIt) {
+    const page = (at.first('knots') ?? 1) + at.count('knots') - 1;
+    paragraph(flow, words.drawnOn(page), { link: page, width });
+  }
+  if (isLarge) {
+    flow.need(SIDE_MM + 5);
+    finishedHanging(flow, context, { ...area, y: flow.y + 5, height: SIDE_MM });
+    flow.y += SIDE_MM + 5;
+  } else if (flow.drafts().length === 1) flow.y = Math.max(flow.y, y + SIDE_MM + 10);
+  if (hasEnds && !knotsDrawIt) tyingOff(flow, context);
   return flow.drafts();
 }
 
-/** At the right of the first page. */
-function finishedHanging({ design, materials, figures, copy }: PatternContext, flow: Flow) {
-  const { area, y, accent } = flow;
+/** Its heading on a rule, and its outline below. */
+function finishedHanging(
+  flow: Flow,
+  { design, materials, figures, copy }: PatternContext,
+  { x, y, width, height }: Area,
+): void {
+  const { accent, sizes } = flow;
   const words = finishingWords[copy.language];
-  const width = area.width * SIDE_SHARE;
-  const x = area.x + area.width - width;
   const { finished } = materials;
+  const baseline = y + sizes.lead * 1.05;
   const { items } = drawOutline({
     geometry: hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe)),
     figures,
     accent,
-    box: { x, y: y + 14, width, height: SIDE_MM - 14 },
+    sizeMm: sizes.small,
+    box: { x, y: baseline + 5, width, height: height - (baseline + 5 - y) },
   });
   const size = [finished.widthMm, finished.heightWithFringeMm].map((mm) => figures.length(mm));
-  return [
-    label(x, y + 9.1, words.finished, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' as const }),
-    {
-      kind: 'rule' as const,
-      x1: x,
-      y1: y + 11.1,
-      x2: x + width,
-      y2: y + 11.1,
-      widthMm: 0.4,
-      color: accent,
-    },
-    { kind: 'figure' as const, alt: words.finishedAlt(size.join(' × ')), items },
-  ];
+  flow.put(
+    label(x, baseline, words.finished, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' }),
+    ruleAt(x, baseline + 2, width, 0.4, accent),
+    { kind: 'figure', alt: words.finishedAlt(size.join(' × ')), items },
+  );
+}
+
+function ruleAt(x: number, y: number, width: number, widthMm: number, color: string): Item {
+  return { kind: 'rule', x1: x, y1: y, x2: x + width, y2: y, widthMm, color };
 }
 
 /** Three drawings side by side, a sentence below each. */
 function tyingOff(flow: Flow, { copy }: PatternContext): void {
   const words = finishingWords[copy.language];
+  const { note } = flow.sizes;
   const column = (flow.area.width - 2 * GAP_MM) / 3;
-  const wrapped = words.drawings.map(([sentence]) => wrapText(sentence, 'sans', sizes.note, column - 5));
-  const textMm = Math.max(...wrapped.map(({ length }) => length)) * sizes.note * LEADING;
-  flow.need(sizes.heading + 12 + PICTURE_MM + textMm);
+  const indent = note * 1.7;
+  const wrapped = words.drawings.map(([sentence]) => wrapText(sentence, 'sans', note, column - indent));
+  const textMm = Math.max(...wrapped.map(({ length }) => length)) * note * LEADING;
+  flow.need(flow.sizes.heading + 12 + PICTURE_MM + textMm);
   heading(flow, words.tyingOff);
   const top = flow.y + 2;
   [tiedOnce, tiedTwice, drawnUpAndTrimmed].forEach((picture, i) => {
     const x = flow.area.x + i * (column + GAP_MM);
-    const baseline = top + PICTURE_MM + 2 + sizes.note * 1.1;
+    const baseline = top + PICTURE_MM + 2 + note * 1.1;
     flow.put(
+      ruleAt(x, top - 1, column, ruleMm.thin, flow.accent),
       {
-        kind: 'rule',
-        x1: x,
-        y1: top - 1,
-        x2: x + column,
-        y2: top - 1,
-        widthMm: ruleMm.thin,
-        color: flow.accent,
+        kind: 'figure',
+        alt: words.drawings[i]![1],
+        items: drawPicture(picture, { x: x + column / 2, y: top, scale: 1 }),
       },
-      { kind: 'figure', alt: words.drawings[i]![1], items: drawPicture(picture, x + column / 2, top) },
       label(x, baseline, String(i + 1), {
         face: 'serif-bold',
-        sizeMm: sizes.note,
+        sizeMm: note,
         color: flow.accent,
         role: 'paragraph',
       }),
       ...wrapped[i]!.map((text, line) =>
-        label(x + 5, baseline + line * sizes.note * LEADING, text, { sizeMm: sizes.note }),
+        label(x + indent, baseline + line * note * LEADING, text, { sizeMm: note }),
       ),
     );
   });

@@ -88,7 +88,10 @@ export function newFlow(
   function begin() {
     pages.push([]);
     flow.y = topOf(pages.length);
-    const head = pages.length === 1 ? firstHead(area, title, accent) : laterHead(area, later, accent);
+    const head =
+      pages.length === 1
+        ? firstHead(area, title, accent)
+        : laterHead(area, later, accent, typeScales[copy.cells].lead * 1.15);
     pages.at(-1)!.push(...head);
   }
   begin();
@@ -146,7 +149,7 @@ export function paragraph(flow: Flow, text: string, style: ParagraphStyle = {}):
   const joined = joinedLines(text, lines);
   if (mark) flow.beginEntry();
   lines.forEach((line, i) => {
-    flow.need(leading);
+    flow.need(leading * linesTogether(i, lines.length));
     flow.y += leading;
     const look: LabelStyle = {
       face,
@@ -163,4 +166,10 @@ export function paragraph(flow: Flow, text: string, style: ParagraphStyle = {}):
     }
   });
   flow.y += after;
+}
+
+/** No line of a paragraph is left alone at the foot or at the top of a page. */
+function linesTogether(line: number, lines: number): number {
+  if (line === 0) return lines <= 3 ? lines : 2;
+  return line === lines - 2 ? 2 : 1;
 }

@@ -1,6 +1,6 @@
 /**
  * The template of the fringe: in true size on one sheet where it fits, in true size over several sheets where these are few, and
- * else to scale; the lengths of every fifth cord in figures in any case.
+ * else to scale; and the lengths of every fifth cord in figures. What is in true size says on which paper, with a bar to measure.
  */
 import type { Language } from '../design/pattern-schema.ts';
 import { fringeMm } from '../gauge/fringe.ts';
@@ -11,10 +11,11 @@ import { label } from './label.ts';
 import type { Item, PlainItem } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { LATER_HEAD_MM, laterHead } from './page-head.ts';
-import { type Area, bodyOf } from './papers.ts';
+import { type Area, bodyOf, papers } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
-import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { inks, LEADING, ruleMm, sizes, type TypeScale, typeScales } from './style.ts';
 import { type Tile, tilesOf } from './tiles.ts';
+import { trueSizeBar, trueSizeBarMm } from './true-size-bar.ts';
 import { fringeWords } from './words/fringe-words.ts';
 
 /** More sheets than this nobody tapes together. */
@@ -27,47 +28,79 @@ const SIDE_MM = 4;
 
 /** No page where nothing hangs below the last row. */
 export function fringePages(context: PatternContext): Draft[] {
-  const { design, materials, accent, copy } = context;
+  const { design, materials, copy } = context;
   const words = fringeWords[copy.language];
-  const template: FringeTemplate = {
-    lengthsMm: fringeMm(design.columns, design.fringe),
-    pitchMm: materials.gauge.pitchMm,
-  };
-  const size = templateSize(template);
-  if (size.height === 0) return [];
+  const all = fringeMm(design.columns, design.fringe);
+  if (all.every((length) => length === 0)) return [];
+  const { pitchMm } = materials.gauge;
   const flow = newFlow(context, words.title);
-  const { area } = flow;
+  const { area, sizes } = flow;
+  // Of a straight fringe, a strip as wide as the sheet tells as much as the whole.
+  const isStrip = isStraight(all) && all.length * pitchMm > area.width - 2 * SIDE_MM;
+  const cords = isStrip ? Math.floor((area.width - 2 * SIDE_MM) / pitchMm) : all.length;
+  const template: FringeTemplate = { lengthsMm: all.slice(0, Math.max(cords, 1)), pitchMm };
+  const size = templateSize(template);
   const fits = size.width <= area.width - 2 * SIDE_MM && size.height <= roomForTrueSize(flow);
-  const tiles = fits || isStraight(template) ? [] : tilesOf(size, roomOnSheet(area));
+  const tiles = fits || isStraight(all) ? [] : tilesOf(size, roomOnSheet(area, sizes));
   const sheets = tiles.length <= SHEETS_AT_MOST ? tiles.length : 0;
   const times = fits ? 1 : timesIn(area, size);
-  introduction(flow, context, template, { times, sheets });
+  introduction(flow, context, all, { times, sheets, isStrip });
+  // What is alike for all cords is told in words where it can't be drawn in true size.
+  if (isStraight(all) && !fits) return flow.drafts();
+  // A sheet of its own needs no small picture of itself.
+  if (sheets !== 1) drawn(flow, context, template, { tiles: sheets > 0 ? tiles : [], times, isStrip });
+  if (fits) {
+    flow.need(trueSizeBarMm(sizes));
+    flow.put(...trueSizeBar(area.x, flow.y, sizes, barWords(context)));
+    flow.y += trueSizeBarMm(sizes);
+  }
+  if (!isStraight(all)) lengths(flow, context, template);
+  return sheets === 0 ? flow.drafts() : [...flow.drafts(), ...tilePages(tiles, template, context)];
+}
+
+interface Drawing {
+  /** The sheets that are numbered over it; none where it is in true size. */
+  readonly tiles: readonly Tile[];
+  readonly times: number;
+  readonly isStrip: boolean;
+}
+
+function drawn(
+  flow: Flow,
+  { copy, accent }: PatternContext,
+  template: FringeTemplate,
+  { tiles, times, isStrip }: Drawing,
+): void {
+  const { area, sizes } = flow;
+  const size = templateSize(template);
   const scale = 1 / times;
   flow.need(size.height * scale + NUMBERS_MM + 6);
   const at = { x: area.x + (area.width - size.width * scale) / 2, y: flow.y + NUMBERS_MM };
   const window: Area = { x: 0, y: 0, ...size };
   flow.put({
     kind: 'figure',
-    alt: words.alt,
+    alt: fringeWords[copy.language].alt,
     items: [
-      ...drawTemplate(template, { ...at, window, scale, accent }),
-      ...(sheets > 0 ? frames(tiles, at, scale) : []),
+      ...drawTemplate(template, { ...at, window, scale, accent, numberMm: isStrip ? 0 : sizes.foot }),
+      ...frames(tiles, at, scale),
     ],
   });
   flow.y = at.y + size.height * scale + 4;
-  lengths(flow, context, template);
-  const drafts = flow.drafts().map((draft, i) => ({ ...draft, checkLine: times === 1 && i === 0 }));
-  return sheets === 0 ? drafts : [...drafts, ...tilePages(tiles, template, context)];
 }
 
-function isStraight({ lengthsMm }: FringeTemplate): boolean {
+function isStraight(lengthsMm: readonly number[]): boolean {
   return lengthsMm.every((length) => length === lengthsMm[0]);
 }
 
-/** What the words above the drawing leave at least. */
-function roomForTrueSize({ area, y }: Flow): number {
-  const wordsMm = 34;
-  return area.y + area.height - y - wordsMm - NUMBERS_MM;
+/** What the words above the drawing and the bar below it leave at least. */
+function roomForTrueSize({ area, y, sizes }: Flow): number {
+  const wordsMm = 9 * sizes.body * LEADING;
+  return area.y + area.height - y - wordsMm - NUMBERS_MM - trueSizeBarMm(sizes) - 4;
+}
+
+function barWords({ copy, paper }: PatternContext): Parameters<typeof trueSizeBar>[3] {
+  const words = fringeWords[copy.language];
+  return { check: words.check(papers[paper].name), centimetres: '10 cm', inches: words.inches };
 }
 
 /** How many times smaller the template is drawn: rounded up to a tenth, so that the scale that is told is exact. */
@@ -76,33 +109,42 @@ function timesIn(area: Area, { width, height }: { width: number; height: number 
   return Math.ceil(times * 10 - 1e-9) / 10;
 }
 
+interface TemplateWay {
+  readonly times: number;
+  readonly sheets: number;
+  readonly isStrip: boolean;
+}
+
 function introduction(
   flow: Flow,
-  { design, figures, copy }: PatternContext,
-  { lengthsMm }: FringeTemplate,
-  { times, sheets }: { times: number; sheets: number },
+  { design, figures, copy, paper }: PatternContext,
+  lengthsMm: readonly number[],
+  { times, sheets, isStrip }: TemplateWay,
 ): void {
   const words = fringeWords[copy.language];
   const shortest = figures.length(lengthsMm.reduce((a, b) => Math.min(a, b)));
   const longest = figures.length(lengthsMm.reduce((a, b) => Math.max(a, b)));
-  const what =
-    shortest === longest
-      ? words.straight(longest)
-      : words.shaped(words.shape[design.fringe.shape], shortest, longest);
-  const how = sheets > 0 ? words.tiled(sheets) : times === 1 ? words.trueSize : words.toScale(times);
-  const width = flow.area.width * 0.9;
-  paragraph(flow, `${what} ${how}`, { width, after: 1.4 });
-  paragraph(flow, words.use, { width, color: inks.soft, sizeMm: sizes.note, after: 4 });
+  const straight = isStraight(lengthsMm);
+  const what = straight
+    ? words.straight(longest)
+    : words.shaped(words.shape[design.fringe.shape], shortest, longest);
+  const { name } = papers[paper];
+  const trueSize = isStrip ? words.strip(name) : words.trueSize(name);
+  const how = sheets > 0 ? words.tiled(sheets, name) : times === 1 ? trueSize : words.toScale(times);
+  const width = flow.area.width * 0.92;
+  paragraph(flow, straight && times > 1 ? what : `${what} ${how}`, { width, after: 1.4 });
+  paragraph(flow, words.use, { width, color: inks.soft, sizeMm: flow.sizes.note, after: 4 });
 }
 
 /** The first cord, each fifth and the last, in as many columns as there is room for. */
 function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: FringeTemplate): void {
   const words = fringeWords[copy.language];
+  const { note } = flow.sizes;
   const told = lengthsMm
     .map((length, column) => ({ column, name: words.cord(column + 1), value: figures.length(length) }))
     .filter(({ column }) => isTold(column, lengthsMm.length));
   const widest = (texts: readonly string[], face: 'sans' | 'sans-bold') =>
-    texts.reduce((most, text) => Math.max(most, textWidthMm(text, face, sizes.note)), 0);
+    texts.reduce((most, text) => Math.max(most, textWidthMm(text, face, note)), 0);
   const names = widest(
     told.map(({ name }) => name),
     'sans',
@@ -113,7 +155,7 @@ function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: F
   );
   const each = names + 2.5 + values + 7;
   const columns = Math.max(1, Math.floor((flow.area.width + 7) / each));
-  const leading = sizes.note * LEADING;
+  const leading = note * LEADING;
   heading(flow, words.lengths);
   for (let i = 0; i < told.length; i += columns) {
     flow.need(leading);
@@ -121,10 +163,10 @@ function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: F
     told.slice(i, i + columns).forEach(({ name, value }, column) => {
       const x = flow.area.x + column * each;
       flow.put(
-        label(x, flow.y, name, { sizeMm: sizes.note, color: inks.soft, role: 'paragraph' }),
+        label(x, flow.y, name, { sizeMm: note, color: inks.soft, role: 'paragraph' }),
         label(x + names + 2.5 + values, flow.y, value, {
           face: 'sans-bold',
-          sizeMm: sizes.note,
+          sizeMm: note,
           align: 'right',
         }),
       );
@@ -133,8 +175,14 @@ function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: F
 }
 
 /** What one sheet holds of the template in true size. */
-function roomOnSheet({ width, height }: Area): { width: number; height: number } {
-  return { width: width - 2 * SIDE_MM, height: height - LATER_HEAD_MM - NUMBERS_MM - 2 };
+function roomOnSheet(
+  { width, height }: Area,
+  sizes: TypeScale,
+): { readonly width: number; readonly height: number } {
+  return {
+    width: width - 2 * SIDE_MM,
+    height: height - LATER_HEAD_MM - NUMBERS_MM - 4 - trueSizeBarMm(sizes),
+  };
 }
 
 /** The sheets over the template to scale, each with its number. */
@@ -158,17 +206,19 @@ function frames(tiles: readonly Tile[], at: { x: number; y: number }, scale: num
 function tilePages(tiles: readonly Tile[], template: FringeTemplate, context: PatternContext): Draft[] {
   const { sheet, accent, copy } = context;
   const words = fringeWords[copy.language];
+  const sizes = typeScales[copy.cells];
   const area = bodyOf(sheet);
+  const barY = area.y + area.height - trueSizeBarMm(sizes);
   return tiles.map(({ window, number }) => {
     const at = { x: area.x + SIDE_MM, y: area.y + LATER_HEAD_MM + NUMBERS_MM };
     const name = words.sheet(number, tiles.length);
     const items: Item[] = [
-      ...laterHead(area, `${words.title}, ${name}`, accent),
+      ...laterHead(area, `${words.title}, ${name}`, accent, sizes.lead * 1.15),
       {
         kind: 'figure',
         alt: words.tileAlt(number, cordsIn(window, template, copy.language)),
         items: [
-          ...drawTemplate(template, { ...at, window, scale: 1, accent }),
+          ...drawTemplate(template, { ...at, window, scale: 1, accent, numberMm: sizes.foot }),
           {
             kind: 'box',
             ...at,
@@ -179,8 +229,9 @@ function tilePages(tiles: readonly Tile[], template: FringeTemplate, context: Pa
           },
         ],
       },
+      ...trueSizeBar(area.x, barY, sizes, barWords(context)),
     ];
-    return { sheet, title: `${words.title}, ${name}`, items, checkLine: true };
+    return { sheet, title: `${words.title}, ${name}`, items };
   });
 }
 

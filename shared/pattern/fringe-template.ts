@@ -7,7 +7,7 @@ import { clipLine, type Point } from './clip-line.ts';
 import { label } from './label.ts';
 import type { PathStep, PlainItem } from './page.ts';
 import type { Area } from './papers.ts';
-import { inks, ruleMm, sizes } from './style.ts';
+import { inks, ruleMm } from './style.ts';
 
 export interface FringeTemplate {
   /** Of each cord, from left to right. */
@@ -25,6 +25,8 @@ export interface PlacedTemplate {
   readonly scale: number;
   /** Of the line to cut along. */
   readonly accent: string;
+  /** Em of the numbers of the cords; none where 0. */
+  readonly numberMm: number;
 }
 
 /** What the numbers above the last row take, in mm of the page. */
@@ -73,7 +75,7 @@ export function drawTemplate(template: FringeTemplate, placed: PlacedTemplate): 
     ...line(cords(true), inks.soft, ruleMm.thin),
     ...line(lastRow, inks.text, ruleMm.fifth),
     ...line(clipLine(outline(template, middles), window), accent, 0.5),
-    ...(window.y <= 0 ? numbers(middles, placed) : []),
+    ...(window.y <= 0 && placed.numberMm > 0 ? numbers(middles, placed) : []),
   ];
 }
 
@@ -93,18 +95,18 @@ function outline({ lengthsMm, pitchMm }: FringeTemplate, middles: readonly numbe
 }
 
 /** Above the last row; where they would stand too close, only as many as there is room for. */
-function numbers(middles: readonly number[], { window, x, y, scale }: PlacedTemplate): PlainItem[] {
+function numbers(middles: readonly number[], { window, x, y, scale, numberMm }: PlacedTemplate): PlainItem[] {
   const items: PlainItem[] = [];
   let free = Number.NEGATIVE_INFINITY;
   middles.forEach((middle, column) => {
     if (!isTold(column, middles.length) || !isWithin(middle, window)) return;
     const at = x + (middle - window.x) * scale;
-    const half = String(column + 1).length * sizes.foot * 0.3;
+    const half = String(column + 1).length * numberMm * 0.3;
     if (at - half < free) return;
     free = at + half + 1;
     items.push(
       label(at, y - 1.2, String(column + 1), {
-        sizeMm: sizes.foot,
+        sizeMm: numberMm,
         color: inks.soft,
         align: 'center',
         role: 'aside',

@@ -15,6 +15,8 @@ export interface OutlineInput {
   readonly geometry: HangingGeometry;
   readonly figures: Pick<Figures, 'length'>;
   readonly accent: string;
+  /** Em of the measures. */
+  readonly sizeMm?: number;
   /** Outline and measures stay inside. */
   readonly box: Box;
 }
@@ -29,13 +31,14 @@ export interface Outline {
   readonly bottom: number;
 }
 
-export function drawOutline({ geometry, figures, accent, box }: OutlineInput): Outline {
+export function drawOutline({ geometry, figures, accent, sizeMm = sizes.small, box }: OutlineInput): Outline {
+  const lineMm = sizeMm * LEADING;
   const { widthMm, heightMm, bounds, dowel } = geometry;
   const fringe = bounds.bottom - heightMm;
   const heights = [heightMm, ...(fringe > 0 ? [fringe] : [])].map((mm) => linesOf(figures.length(mm)));
-  const beside = heights.flat().reduce((most, text) => Math.max(most, widthOf(text)), 0) + OFF_MM + 4;
+  const beside = heights.flat().reduce((most, text) => Math.max(most, widthOf(text, sizeMm)), 0) + OFF_MM + 4;
   const width = linesOf(figures.length(widthMm));
-  const below = OFF_MM + width.length * LINE_MM + 6;
+  const below = OFF_MM + width.length * lineMm + 6;
   const room: Box = {
     x: box.x,
     y: box.y,
@@ -47,17 +50,19 @@ export function drawOutline({ geometry, figures, accent, box }: OutlineInput): O
   const [top, last, end] = [place.y(0), place.y(heightMm), place.y(bounds.bottom)];
   const stretches = [[top, last] as const, ...(fringe > 0 ? [[last, end] as const] : [])];
   const placed = apart(
-    stretches.map(([from, to], i) => ({ middle: (from + to) / 2, height: heights[i]!.length * LINE_MM })),
+    stretches.map(([from, to], i) => ({ middle: (from + to) / 2, height: heights[i]!.length * lineMm })),
   );
   const lowest = placed.reduce((most, { middle, height }) => Math.max(most, middle + height / 2), end);
   const bottom = Math.max(end + OFF_MM, lowest + 1);
   return {
     place,
-    bottom: bottom + width.length * LINE_MM + 2,
+    bottom: bottom + width.length * lineMm + 2,
     items: [
       ...shape(geometry, place, accent),
-      ...stretches.flatMap(([from, to], i) => upright(right, from, to, heights[i]!, placed[i]!.middle)),
-      ...level(place.x(0), place.x(widthMm), bottom, width, box),
+      ...stretches.flatMap(([from, to], i) =>
+        upright({ x: right, from, to }, heights[i]!, placed[i]!.middle, sizeMm),
+      ),
+      ...level({ from: place.x(0), to: place.x(widthMm), y: bottom }, width, box, sizeMm),
     ],
   };
 }
@@ -74,16 +79,13 @@ function apart(figures: readonly { middle: number; height: number }[]): { middle
   ];
 }
 
-const SIZE_MM = sizes.small;
-const LINE_MM = SIZE_MM * LEADING;
-
 /** '34.5 cm (13 1/2 in)' on two lines. */
 function linesOf(measure: string): string[] {
   return measure.split(/ (?=\()/);
 }
 
-function widthOf(text: string): number {
-  return textWidthMm(text, 'sans-bold', SIZE_MM);
+function widthOf(text: string, sizeMm: number): number {
+  return textWidthMm(text, 'sans-bold', sizeMm);
 }
 
 function shape(geometry: HangingGeometry, place: Place, accent: string): PlainItem[] {
@@ -145,13 +147,13 @@ function shape(geometry: HangingGeometry, place: Place, accent: string): PlainIt
 
 /** A measure from top to bottom, its figure at the right. */
 function upright(
-  x: number,
-  top: number,
-  bottom: number,
+  { x, from: top, to: bottom }: { x: number; from: number; to: number },
   lines: readonly string[],
   middle: number,
+  sizeMm: number,
 ): PlainItem[] {
-  const first = middle - ((lines.length - 1) * LINE_MM) / 2 + SIZE_MM * 0.36;
+  const lineMm = sizeMm * LEADING;
+  const first = middle - ((lines.length - 1) * lineMm) / 2 + sizeMm * 0.36;
   return [
     measure([
       ['M', x, top],
@@ -161,14 +163,17 @@ function upright(
       ['M', x - 1, bottom],
       ['L', x + 1, bottom],
     ]),
-    ...lines.map((text, i) =>
-      label(x + 2, first + i * LINE_MM, text, { face: 'sans-bold', sizeMm: SIZE_MM }),
-    ),
+    ...lines.map((text, i) => label(x + 2, first + i * lineMm, text, { face: 'sans-bold', sizeMm })),
   ];
 }
 
 /** A measure from left to right, its figure below, within the box. */
-function level(left: number, right: number, y: number, lines: readonly string[], box: Box): PlainItem[] {
+function level(
+  { from: left, to: right, y }: { from: number; to: number; y: number },
+  lines: readonly string[],
+  box: Box,
+  sizeMm: number,
+): PlainItem[] {
   return [
     measure([
       ['M', left, y],
@@ -179,11 +184,11 @@ function level(left: number, right: number, y: number, lines: readonly string[],
       ['L', right, y + 1],
     ]),
     ...lines.map((text, i) => {
-      const half = widthOf(text) / 2;
+      const half = widthOf(text, sizeMm) / 2;
       const middle = Math.min(Math.max((left + right) / 2, box.x + half), box.x + box.width - half);
-      return label(middle, y + 1 + (i + 1) * LINE_MM, text, {
+      return label(middle, y + 1 + (i + 1) * sizeMm * LEADING, text, {
         face: 'sans-bold',
-        sizeMm: SIZE_MM,
+        sizeMm,
         align: 'center',
       });
     }),

@@ -10,7 +10,7 @@ import type { PatternDocument } from './page.ts';
 import { finishPage } from './page-foot.ts';
 import { type Paper, papers } from './papers.ts';
 import { newPrinter } from './printable.ts';
-import { inks } from './style.ts';
+import { inks, sizes } from './style.ts';
 
 export interface LabelsInput {
   readonly design: Design;
@@ -38,7 +38,9 @@ export function layOutLabels({ design, bundles, paper, units }: LabelsInput): Pa
     title,
     author: printer.printable(design.designer),
     language,
-    pages: drafts.map((draft, i) => finishPage(draft, { title, language, stamp: '' }, i + 1, drafts.length)),
+    pages: drafts.map((draft, i) =>
+      finishPage(draft, { title, language, stamp: '', sizeMm: sizes.foot }, i + 1, drafts.length),
+    ),
     notices: [...printer.notices],
   };
 }

@@ -13,17 +13,23 @@ import { parts } from './parts.ts';
 import { patternContext } from './pattern-context.ts';
 import type { PageNumbers, PatternContext, PatternInput } from './pattern-input.ts';
 import { printedAspect } from './printed-aspect.ts';
+import { typeScales } from './style.ts';
 import { editionWords } from './words/edition-words.ts';
 import { footWords } from './words/foot-words.ts';
 
 export function layOutPattern(input: PatternInput): PatternDocument {
   const { design, materials } = input;
   const context = patternContext(input);
-  const { printer } = context;
+  const { printer, copy } = context;
   const laidOut = layOutParts(context, chosenParts(design));
   const drafts = laidOut.flatMap(({ drafts }) => drafts);
   const title = printer.printable(design.title);
-  const foot = { title, language: context.copy.language, stamp: stampOf(context) };
+  const foot = {
+    title,
+    language: copy.language,
+    stamp: stampOf(context),
+    sizeMm: typeScales[copy.cells].foot,
+  };
   return {
     title,
     author: printer.printable(design.designer),

@@ -8,7 +8,7 @@ import { fitText, textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item, Page, TextItem } from './page.ts';
 import { FOOT_MM, margins, type Sheet } from './papers.ts';
-import { inks, ruleMm, sizes } from './style.ts';
+import { inks, ruleMm } from './style.ts';
 import { footWords } from './words/foot-words.ts';
 
 /** A page without its foot: how many pages there are is known only when all are laid out. */
@@ -34,6 +34,8 @@ export interface FootStyle {
   readonly language: Language;
   /** Which edition, and for whom it is prepared; empty: neither is told. */
   readonly stamp: string;
+  /** Em of the foot. */
+  readonly sizeMm: number;
 }
 
 /** `number` counts from 1. */
@@ -47,18 +49,23 @@ export function finishPage(draft: Draft, style: FootStyle, number: number, of: n
   };
 }
 
-function foot(draft: Draft, { title, language, stamp }: FootStyle, number: number, of: number): Item[] {
+function foot(
+  draft: Draft,
+  { title, language, stamp, sizeMm }: FootStyle,
+  number: number,
+  of: number,
+): Item[] {
   const { widthMm, heightMm } = draft.sheet;
   const left = margins.left;
   const right = widthMm - margins.right;
   const top = heightMm - margins.bottom - FOOT_MM;
-  const first = top + 5.4;
-  const second = top + 9.4;
+  const first = top + 2.8 + sizeMm * 0.9;
+  const second = Math.min(first + sizeMm * 1.4, top + FOOT_MM - sizeMm * 0.2);
   const words = footWords[language];
   const middle = draft.middle ?? '';
-  const titleRoom = (right - left) / 2 - textWidthMm(middle, 'sans', sizes.foot) / 2 - 4;
+  const titleRoom = (right - left) / 2 - textWidthMm(middle, 'sans', sizeMm) / 2 - 4;
   const below = [stamp, draft.below ?? ''].filter((text) => text !== '').join(' · ');
-  const checked = CHECK_MM + 4 + textWidthMm(words.checkLine, 'sans', sizes.foot);
+  const checked = CHECK_MM + 4 + textWidthMm(words.checkLine, 'sans', sizeMm);
   const secondRoom = right - left - (draft.checkLine ? checked : 0);
   const rule: Item = {
     kind: 'rule',
@@ -69,29 +76,32 @@ function foot(draft: Draft, { title, language, stamp }: FootStyle, number: numbe
     widthMm: ruleMm.thin,
     color: inks.hair,
   };
+  const note = noteOf(sizeMm);
   const notes = [
-    note(left, first, fitText(title, 'sans', sizes.foot, titleRoom), 'left'),
+    note(left, first, fitText(title, 'sans', sizeMm, titleRoom), 'left'),
     note((left + right) / 2, first, middle, 'center'),
     note(right, first, words.page(number, of), 'right'),
-    note(left, second, fitText(below, 'sans', sizes.foot, secondRoom), 'left'),
+    note(left, second, fitText(below, 'sans', sizeMm, secondRoom), 'left'),
   ];
   return [
     rule,
     ...notes.filter(({ text }) => text !== ''),
-    ...(draft.checkLine ? checkLine(right, second, words.checkLine) : []),
+    ...(draft.checkLine ? checkLine(right, second, words.checkLine, sizeMm) : []),
   ];
 }
 
-function note(x: number, y: number, text: string, align: TextItem['align']): TextItem {
-  return label(x, y, text, { sizeMm: sizes.foot, color: inks.soft, align, role: 'foot' });
+type Note = (x: number, y: number, text: string, align: TextItem['align']) => TextItem;
+
+function noteOf(sizeMm: number): Note {
+  return (x, y, text, align) => label(x, y, text, { sizeMm, color: inks.soft, align, role: 'foot' });
 }
 
 /** Ends at `right`; the figure stands before it. */
-function checkLine(right: number, baseline: number, words: string): Item[] {
-  const y = baseline - sizes.foot * 0.32;
+function checkLine(right: number, baseline: number, words: string, sizeMm: number): Item[] {
+  const y = baseline - sizeMm * 0.32;
   const from = right - CHECK_MM;
   return [
-    note(from - 2, baseline, words, 'right'),
+    noteOf(sizeMm)(from - 2, baseline, words, 'right'),
     {
       kind: 'path',
       steps: [

@@ -25,11 +25,16 @@ export function firstHead({ x, y, width }: Area, title: string, accent: string):
   return [accentBar(x, y, accent), label(x, y + 11, title, { face: 'serif-bold', sizeMm, role: 'title' })];
 }
 
-export function laterHead({ x, y, width }: Area, title: string, accent: string): Item[] {
-  const look = { face: 'serif-bold', sizeMm: sizes.heading, color: inks.soft, role: 'again' } as const;
+export function laterHead(
+  { x, y, width }: Area,
+  title: string,
+  accent: string,
+  sizeMm: number = sizes.heading,
+): Item[] {
+  const look = { face: 'serif-bold', sizeMm, color: inks.soft, role: 'again' } as const;
   return [
-    filled(x, y + 0.6, 1.1, 3.6, accent),
-    label(x + 3, y + 4, fitText(title, 'serif-bold', sizes.heading, width - 3), look),
+    filled(x, y + 0.6, 1.1, sizeMm * 0.78, accent),
+    label(x + 3, y + sizeMm * 0.87, fitText(title, 'serif-bold', sizeMm, width - 3), look),
   ];
 }
 

@@ -1,10 +1,10 @@
 /** How to read the chart and tie from it: the order of work in words. */
 
 import { goesRight } from '../chart/chart.ts';
+import { chosenParts } from './chosen-parts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
-import { sizes } from './style.ts';
 import { readingWords } from './words/reading-words.ts';
 
 export function readingPage(context: PatternContext, chartPages: number): Draft[] {
@@ -14,8 +14,10 @@ export function readingPage(context: PatternContext, chartPages: number): Draft[
   list(flow, aboutTheChart(context, chartPages));
   heading(flow, words.order);
   list(flow, orderOfWork(context));
-  heading(flow, words.knot);
-  paragraph(flow, words.aboutTheKnot, { width: flow.area.width * 0.9 });
+  if (!chosenParts(context.design).includes('knots')) {
+    heading(flow, words.knot);
+    paragraph(flow, words.aboutTheKnot, { width: flow.area.width * 0.9 });
+  }
   return flow.drafts();
 }
 
@@ -47,11 +49,10 @@ function orderOfWork({ materials, chart, copy, figures }: PatternContext): reado
 function list(flow: Flow, sentences: readonly string[]): void {
   sentences.forEach((sentence, i) => {
     paragraph(flow, sentence, {
-      indent: 8,
+      indent: flow.sizes.body * 2.4,
       mark: String(i + 1),
-      width: flow.area.width * 0.9,
-      sizeMm: sizes.body,
-      after: 1.8,
+      width: flow.area.width * 0.92,
+      after: 2.6,
     });
   });
 }

@@ -36,10 +36,10 @@ export const typeScales: Readonly<Record<Copy['cells'], TypeScale>> = {
     pageTitle: 10,
     heading: 7,
     lead: 6.2,
-    body: 5.7,
+    body: 5.85,
     note: 5.7,
     small: 5.65,
-    foot: 4,
+    foot: 3.8,
   },
 };
 

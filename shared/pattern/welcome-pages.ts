@@ -1,17 +1,17 @@
 /**
  * The welcome, in two columns: at the left what the designer says, and at the right, on the first page, the contents and the
- * hanging at a glance. A long text goes on in its column.
+ * hanging at a glance. A long text goes on in its column. In large print there is one column, with contents and figures below.
  */
 import { patternParts } from '../design/pattern-schema.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
-import { type Flow, heading, newFlow } from './flow.ts';
+import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
 import { sizeToFit } from './size-to-fit.ts';
-import { inks, LEADING, ruleMm, sizes } from './style.ts';
+import { inks, LEADING, ruleMm, type TypeScale } from './style.ts';
 import { linesOf, paragraphs } from './texts.ts';
 import { partWords } from './words/part-words.ts';
 import { welcomeWords } from './words/welcome-words.ts';
@@ -24,12 +24,14 @@ export function welcomePages(context: PatternContext, at: PageNumbers): Draft[] 
   const { copy, printer } = context;
   const words = welcomeWords[copy.language];
   const flow = newFlow(context, words.title);
-  const width = flow.area.width * TEXT_SHARE;
+  const isLarge = copy.cells === 'large';
+  const width = flow.area.width * (isLarge ? 1 : TEXT_SHARE);
   const welcome = linesOf(textOf(context, 'welcome'), printer);
-  flow.put(...side(context, at, flow));
-  paragraphs(flow, welcome, { face: 'serif', sizeMm: sizes.lead, width, after: 2.4 });
+  if (!isLarge) flow.put(...side(context, at, flow));
+  paragraphs(flow, welcome, { face: 'serif', sizeMm: flow.sizes.lead, width, after: 2.4 });
   section(flow, words.skill, linesOf(textOf(context, 'skill'), printer), width);
   section(flow, words.terms, linesOf(textOf(context, 'terms'), printer), width);
+  if (isLarge) below(context, at, flow);
   return flow.drafts();
 }
 
@@ -39,15 +41,35 @@ function section(flow: Flow, title: string, lines: readonly string[], width: num
   paragraphs(flow, lines, { width });
 }
 
+/** Contents, figures and their note, as wide as the page; each list stays on one. */
+function below(context: PatternContext, at: PageNumbers, flow: Flow): void {
+  const { area, accent, sizes } = flow;
+  const column: Column = { x: area.x, width: area.width, accent, sizes };
+  const words = welcomeWords[context.copy.language];
+  for (const [title, lines] of [
+    [words.contents, contentsOf(context, at)],
+    [words.glance, figuresOf(context)],
+  ] as const) {
+    flow.need(heightOf(column, lines) + GAP_MM);
+    flow.y += GAP_MM;
+    flow.put(...list(column, flow.y, title, lines));
+    flow.y += heightOf(column, lines);
+  }
+  flow.y += 2;
+  paragraph(flow, words.timeNote, { color: inks.soft, sizeMm: sizes.note });
+}
+
+const GAP_MM = 7;
+
 /** Contents and figures, one below the other. */
 function side(context: PatternContext, at: PageNumbers, flow: Flow): Item[] {
-  const { area } = flow;
+  const { area, sizes } = flow;
   const width = area.width * SIDE_SHARE;
-  const column: Column = { x: area.x + area.width - width, width, accent: flow.accent };
+  const column: Column = { x: area.x + area.width - width, width, accent: flow.accent, sizes };
   const words = welcomeWords[context.copy.language];
   const contents = contentsOf(context, at);
   const contentsY = flow.y + 1;
-  const glanceY = contentsY + heightOf(column, contents) + 7;
+  const glanceY = contentsY + heightOf(column, contents) + GAP_MM;
   const figures = figuresOf(context);
   const noteY = glanceY + heightOf(column, figures) + 2;
   const note = wrapText(words.timeNote, 'sans', sizes.small, width);
@@ -64,15 +86,20 @@ function side(context: PatternContext, at: PageNumbers, flow: Flow): Item[] {
   ];
 }
 
-const HEAD_MM = 6.4;
-const LINE_MM = 6;
-/** What a value that stands below its name takes more. */
-const BELOW_MM = 4.6;
-
 interface Column {
   readonly x: number;
   readonly width: number;
   readonly accent: string;
+  readonly sizes: TypeScale;
+}
+
+/** Of a list: its heading, a line, and what a value that stands below its name takes more. */
+function heightsIn({ lead, body }: TypeScale): {
+  readonly head: number;
+  readonly line: number;
+  readonly below: number;
+} {
+  return { head: lead * 1.64, line: body * 1.85, below: body * LEADING };
 }
 
 interface Line {
@@ -83,21 +110,23 @@ interface Line {
 }
 
 /** Whether name and value stand side by side; else the value stands below. */
-function isShort({ name, value }: Line, { width }: Pick<Column, 'width'>): boolean {
+function isShort({ name, value }: Line, { width, sizes }: Pick<Column, 'width' | 'sizes'>): boolean {
   return textWidthMm(name, 'sans', sizes.body) + textWidthMm(value, 'sans-bold', sizes.body) + 3 <= width;
 }
 
 function lineMm(line: Line, column: Column): number {
-  return isShort(line, column) ? LINE_MM : LINE_MM + BELOW_MM;
+  const { line: lineHeight, below } = heightsIn(column.sizes);
+  return isShort(line, column) ? lineHeight : lineHeight + below;
 }
 
 function heightOf(column: Column, lines: readonly Line[]): number {
-  return HEAD_MM + lines.reduce((sum, line) => sum + lineMm(line, column), 0);
+  return heightsIn(column.sizes).head + lines.reduce((sum, line) => sum + lineMm(line, column), 0);
 }
 
 /** A heading on a rule, and below it names with their values at the right, a hairline below each. */
 function list(column: Column, y: number, title: string, lines: readonly Line[]): Item[] {
-  const { x, width, accent } = column;
+  const { x, width, accent, sizes } = column;
+  const { head, below: belowMm } = heightsIn(sizes);
   const right = x + width;
   const rule = (at: number, widthMm: number, color: string): Item => ({
     kind: 'rule',
@@ -108,15 +137,15 @@ function list(column: Column, y: number, title: string, lines: readonly Line[]):
     widthMm,
     color,
   });
-  let top = y + HEAD_MM;
+  let top = y + head;
   return [
-    label(x, y + 3.4, title, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' }),
+    label(x, y + sizes.lead * 0.87, title, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' }),
     rule(top - 0.6, 0.4, accent),
     ...lines.flatMap((line): Item[] => {
-      const baseline = top + 3.9;
+      const baseline = top + sizes.body * 1.2;
       const { name, value, link } = line;
       const leads = link === undefined ? {} : { link };
-      const below = isShort(line, column) ? 0 : BELOW_MM;
+      const below = isShort(line, column) ? 0 : belowMm;
       top += lineMm(line, column);
       const sizeMm = sizeToFit(value, 'sans-bold', sizes.body, width);
       return [

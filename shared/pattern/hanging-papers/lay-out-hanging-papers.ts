@@ -9,12 +9,18 @@ import type { PatternDocument } from '../page.ts';
 import { type Draft, finishPage } from '../page-foot.ts';
 import { patternContext } from '../pattern-context.ts';
 import type { PatternContext, PatternInput } from '../pattern-input.ts';
+import { sizes } from '../style.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { BACKING_SHEETS_AT_MOST, backingSheets, backingTemplate, backingTiles } from './backing-template.ts';
 import { careCard } from './care-card.ts';
 import { type HangingPaper, hangingPapers } from './hanging-papers.ts';
 import { packingNote } from './packing-note.ts';
 import { fibreLabel, priceTag } from './small-cards.ts';
+
+/** Cards have the room that they have, whatever the copy's type is. */
+function inStandardType(context: PatternContext): PatternContext {
+  return { ...context, copy: { ...context.copy, cells: 'standard' } };
+}
 
 const pagesOf: Readonly<Record<HangingPaper, (context: PatternContext) => Draft[]>> = {
   'care-card': careCard,
@@ -27,7 +33,7 @@ const pagesOf: Readonly<Record<HangingPaper, (context: PatternContext) => Draft[
 
 /** In their usual order, each once. */
 export function layOutHangingPapers(input: PatternInput, which: readonly HangingPaper[]): PatternDocument {
-  const context = patternContext(input);
+  const context = inStandardType(patternContext(input));
   const { copy, printer, design } = context;
   const { language } = copy;
   const drafts = hangingPapers
@@ -39,7 +45,9 @@ export function layOutHangingPapers(input: PatternInput, which: readonly Hanging
     title,
     author: printer.printable(design.designer),
     language,
-    pages: drafts.map((draft, i) => finishPage(draft, { title, language, stamp: '' }, i + 1, drafts.length)),
+    pages: drafts.map((draft, i) =>
+      finishPage(draft, { title, language, stamp: '', sizeMm: sizes.foot }, i + 1, drafts.length),
+    ),
     notices: [
       ...printer.notices,
       ...(sheets > BACKING_SHEETS_AT_MOST ? [hangingWords[language].backing.tooMany(sheets)] : []),

@@ -3,16 +3,25 @@ import type { PathItem, PathStep } from '../page.ts';
 import { drawStrands } from './draw-strands.ts';
 import type { Picture } from './picture.ts';
 
-/** `middleX` and `top` are where the picture's x = 0 and y = 0 come to stand, in mm on the page. */
-export function drawPicture({ strands }: Picture, middleX: number, top: number): PathItem[] {
+/** Where the picture's x = 0 and y = 0 come to stand, in mm on the page, and how much larger than usual it is drawn. */
+export interface PicturePlace {
+  readonly x: number;
+  readonly y: number;
+  readonly scale: number;
+}
+
+export function drawPicture({ strands }: Picture, place: PicturePlace): PathItem[] {
+  const { scale } = place;
   return drawStrands(strands).map((item) => ({
     ...item,
-    steps: item.steps.map((step) => moved(step, middleX, top)),
+    ...(item.strokeMm !== undefined && { strokeMm: fine(item.strokeMm * scale) }),
+    ...(item.dashMm && { dashMm: item.dashMm.map((each) => fine(each * scale)) }),
+    steps: item.steps.map((step) => moved(step, place)),
   }));
 }
 
-function moved(step: PathStep, x: number, y: number): PathStep {
-  const [atX, atY] = [(value: number) => fine(value + x), (value: number) => fine(value + y)];
+function moved(step: PathStep, { x, y, scale }: PicturePlace): PathStep {
+  const [atX, atY] = [(value: number) => fine(value * scale + x), (value: number) => fine(value * scale + y)];
   switch (step[0]) {
     case 'M':
     case 'L':

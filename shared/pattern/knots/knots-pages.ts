@@ -1,18 +1,19 @@
 /**
- * The knots explained: two pages of drawings, each with its sentence. The row that row 1 goes comes
- * first, so a maker who starts at the top right finds every drawing as it looks in their own hands.
+ * The knots explained: drawings, each with its sentence, on two pages, or on more in large print, where drawings are larger too.
+ * The row that row 1 goes comes first, so a maker who starts at the top right finds every drawing as it looks in their own hands.
  */
 
+import type { Copy } from '../copy.ts';
 import { wrapText } from '../faces/measure-text.ts';
 import { type Flow, newFlow, paragraph } from '../flow.ts';
 import { label } from '../label.ts';
 import type { Item, PlainItem } from '../page.ts';
 import type { Draft } from '../page-foot.ts';
 import type { PatternContext } from '../pattern-input.ts';
-import { inks, LEADING, ruleMm, sizes } from '../style.ts';
+import { inks, LEADING, ruleMm } from '../style.ts';
 import { knotsWords, type Side } from '../words/knots-words.ts';
 import { drawPicture } from './draw-picture.ts';
-import { type Hand, type KnotLesson, type KnotStep, knotLessons, waysOf } from './knot-lessons.ts';
+import { type Hand, type KnotLesson, type KnotLessons, knotLessons, waysOf } from './knot-lessons.ts';
 import { type DrawnWord, PICTURE_MM } from './picture.ts';
 
 const GAP_MM = 5;
@@ -20,6 +21,24 @@ const GAP_MM = 5;
 /** Between two lines of drawings, at most: what a page has left is shared out among them. */
 const MOST_BETWEEN_MM = 9;
 const OFF_FOOT_MM = 2;
+
+/** A lesson, or some steps of one that goes on in the next line, where its title is not told again. */
+interface Stretch {
+  readonly lesson: KnotLesson;
+  readonly from: number;
+  readonly end: number;
+}
+
+/** Stretches side by side, a column to each step. */
+type Line = readonly Stretch[];
+
+/** What stands together on one page, if it has room for it. */
+interface Group {
+  readonly columns: number;
+  /** How much larger than usual the drawings are: as much as words of the copy's type need beside them. */
+  readonly scale: number;
+  readonly lines: readonly Line[];
+}
 
 export function knotsPages(context: PatternContext): Draft[] {
   const { chart, copy } = context;
@@ -30,122 +49,189 @@ export function knotsPages(context: PatternContext): Draft[] {
   const lessons = knotLessons(copy.language, towards, hand);
   const back = knotLessons(copy.language, ways.from, hand);
   const flow = newFlow(context, words.title);
-  const { width } = flow.area;
   const drawn = words.drawn(ways);
-  paragraph(flow, words.introduction(ways), { width: width * 0.9, after: 5 });
-  linesOf(flow, drawn, 4, [[lessons.mounting, lessons.legend], [lessons.knot], [back.knot]]);
-  flow.nextPage();
-  linesOf(flow, drawn, 3, [
-    [lessons.attaching, lessons.carrying],
-    [lessons.changing],
-    [lessons.joining, lessons.turning],
-    [lessons.tyingOff],
-  ]);
+  paragraph(flow, words.introduction(ways), { width: flow.area.width * 0.9, after: 5 });
+  groupsOf[copy.cells](lessons, back).forEach((group, i) => {
+    if (i > 0) flow.nextPage();
+    drawGroup({ flow, drawn, scale: group.scale }, group);
+  });
   return flow.drafts();
 }
 
-type DrawnWords = Readonly<Record<DrawnWord, string>>;
+interface KnotsSet {
+  readonly flow: Flow;
+  readonly drawn: Readonly<Record<DrawnWord, string>>;
+  readonly scale: number;
+}
 
-/** Lessons side by side in columns, a drawing to each, and in lines down to the foot of the page. */
-function linesOf(
-  flow: Flow,
-  drawn: DrawnWords,
-  columns: number,
-  lines: readonly (readonly KnotLesson[])[],
-): void {
+const whole = (lesson: KnotLesson): Stretch => ({ lesson, from: 0, end: lesson.steps.length });
+const steps = (lesson: KnotLesson, from: number, end: number): Stretch => ({ lesson, from, end });
+
+const groupsOf: Readonly<
+  Record<Copy['cells'], (lessons: KnotLessons, back: KnotLessons) => readonly Group[]>
+> = {
+  standard: (lessons, back) => [
+    {
+      columns: 4,
+      scale: 1,
+      lines: [[whole(lessons.mounting), whole(lessons.legend)], [whole(lessons.knot)], [whole(back.knot)]],
+    },
+    {
+      columns: 3,
+      scale: 1,
+      lines: [
+        [whole(lessons.attaching), whole(lessons.carrying)],
+        [whole(lessons.changing)],
+        [whole(lessons.joining), whole(lessons.turning)],
+        [whole(lessons.tyingOff)],
+      ],
+    },
+  ],
+  large: (lessons, back) => [
+    {
+      columns: 2,
+      scale: 1.5,
+      lines: [[steps(lessons.mounting, 0, 2)], [steps(lessons.mounting, 2, 3), whole(lessons.legend)]],
+    },
+    ...[lessons.knot, back.knot].map((knot) => ({
+      columns: 2,
+      scale: 1.95,
+      lines: [[steps(knot, 0, 2)], [steps(knot, 2, 4)]],
+    })),
+    {
+      columns: 2,
+      scale: 1.5,
+      lines: [
+        [whole(lessons.attaching)],
+        [steps(lessons.changing, 0, 2)],
+        [steps(lessons.changing, 2, 3), whole(lessons.carrying)],
+        [whole(lessons.joining)],
+        [steps(lessons.tyingOff, 0, 2)],
+        [steps(lessons.tyingOff, 2, 3), whole(lessons.turning)],
+      ],
+    },
+  ],
+};
+
+/** In lines down to the foot of the page. */
+function drawGroup(set: KnotsSet, { columns, lines }: Group): void {
+  const { flow } = set;
   const { area } = flow;
   const column = (area.width - GAP_MM * (columns - 1)) / columns;
-  const heights = lines.map((lessons) => heightOf(lessons, column));
+  const heights = lines.map((line) => heightOf(set, line, column));
   const left =
     area.y + area.height - OFF_FOOT_MM - flow.y - heights.reduce((sum, heightMm) => sum + heightMm, 0);
   // In whole tenths, so that the last bits of fractions don't push the last line to the next page.
   const share = Math.floor((left / (lines.length - 1)) * 10) / 10;
-  const between = Math.min(Math.max(share, 0), MOST_BETWEEN_MM);
-  lines.forEach((lessons, i) => {
+  // Where they go on over pages, what one has left is not shared out.
+  const between = share < 0 ? GAP_MM : Math.min(share, MOST_BETWEEN_MM);
+  lines.forEach((line, i) => {
     flow.need(heights[i]!);
-    drawLine(flow, drawn, column, lessons);
+    drawLine(set, line, column);
     flow.y += heights[i]! + between;
   });
 }
 
-function heightOf(lessons: readonly KnotLesson[], column: number): number {
-  const sentences = lessons.flatMap(({ steps }) => steps.map(({ sentence }) => wrapped(sentence, column)));
+function heightOf(set: KnotsSet, line: Line, column: number): number {
+  const { sizes } = set.flow;
+  const sentences = line.flatMap((stretch) =>
+    stepsOf(stretch).map(({ sentence }) => wrapped(sentence, set, column)),
+  );
   const textMm = Math.max(...sentences.map(({ length }) => length)) * sizes.note * LEADING;
-  return HEAD_MM + PICTURE_MM + TEXT_FROM_MM + textMm;
+  return headMm(set) + PICTURE_MM * set.scale + TEXT_FROM_MM + textMm;
 }
 
-function drawLine(flow: Flow, drawn: DrawnWords, column: number, lessons: readonly KnotLesson[]): void {
+function stepsOf({ lesson, from, end }: Stretch): KnotLesson['steps'] {
+  return lesson.steps.slice(from, end);
+}
+
+function drawLine(set: KnotsSet, line: Line, column: number): void {
+  const { flow } = set;
   let at = 0;
-  for (const { title, steps } of lessons) {
+  for (const stretch of line) {
+    const { lesson, from, end } = stretch;
     const left = flow.area.x + at * (column + GAP_MM);
-    flow.put(...headOf(title, left, left + steps.length * (column + GAP_MM) - GAP_MM, flow.y));
-    steps.forEach((step, i) => {
-      const number = steps.length > 1 ? String(i + 1) : '';
-      const place = { x: left + i * (column + GAP_MM), y: flow.y + HEAD_MM, width: column };
-      flow.put(...stepOf(step, drawn, number, flow.accent, place));
+    const right = left + (end - from) * (column + GAP_MM) - GAP_MM;
+    flow.put(...headOf(set, from === 0 ? lesson.title : '', left, right));
+    stepsOf(stretch).forEach((step, i) => {
+      const number = lesson.steps.length > 1 ? String(from + i + 1) : '';
+      const place = { x: left + i * (column + GAP_MM), y: flow.y + headMm(set), width: column };
+      flow.put(...stepItems(set, step, number, place));
     });
-    at += steps.length;
+    at += end - from;
   }
 }
 
 /** From a lesson's top to its drawings, and from these to their sentences. */
-const HEAD_MM = 9.2;
-const TEXT_FROM_MM = 1.6;
-
-function headOf(title: string, left: number, right: number, top: number): Item[] {
-  const y = top + 4.4;
-  return [
-    label(left, y, title, { face: 'serif-bold', sizeMm: sizes.heading * 0.85, role: 'heading' }),
-    {
-      kind: 'rule',
-      x1: left,
-      y1: y + 2,
-      x2: right,
-      y2: y + 2,
-      widthMm: ruleMm.thin,
-      color: inks.hair,
-    },
-  ];
+function headMm({ flow }: KnotsSet): number {
+  return flow.sizes.heading * 2;
 }
 
-const NUMBER_MM = 4;
+const TEXT_FROM_MM = 1.6;
 
-function wrapped(sentence: string, column: number): string[] {
-  return wrapText(sentence, 'sans', sizes.note, column - NUMBER_MM);
+function headOf({ flow }: KnotsSet, title: string, left: number, right: number): Item[] {
+  const sizeMm = flow.sizes.heading * 0.85;
+  const y = flow.y + sizeMm * 1.12;
+  const rule: Item = {
+    kind: 'rule',
+    x1: left,
+    y1: y + 2,
+    x2: right,
+    y2: y + 2,
+    widthMm: ruleMm.thin,
+    color: inks.hair,
+  };
+  return title === ''
+    ? [rule]
+    : [label(left, y, title, { face: 'serif-bold', sizeMm, role: 'heading' }), rule];
+}
+
+function numberMm({ flow }: KnotsSet): number {
+  return flow.sizes.note * 1.36;
+}
+
+function wrapped(sentence: string, set: KnotsSet, column: number): string[] {
+  return wrapText(sentence, 'sans', set.flow.sizes.note, column - numberMm(set));
 }
 
 /** The drawing, and below it its number and sentence. A step that is the only one has no number. */
-function stepOf(
-  { picture, sentence, alt }: KnotStep,
-  drawn: DrawnWords,
+function stepItems(
+  set: KnotsSet,
+  { picture, sentence, alt }: KnotLesson['steps'][number],
   number: string,
-  accent: string,
   { x, y, width }: { x: number; y: number; width: number },
 ): Item[] {
+  const { flow, drawn, scale } = set;
+  const { note } = flow.sizes;
   const middle = x + width / 2;
   const items: PlainItem[] = [
-    ...drawPicture(picture, middle, y),
+    ...drawPicture(picture, { x: middle, y, scale }),
     ...(picture.words ?? []).map(({ word, align, ...at }) =>
-      label(middle + at.x, y + at.y, drawn[word], { sizeMm: sizes.small, color: inks.soft, align }),
+      label(middle + at.x * scale, y + at.y * scale, drawn[word], {
+        sizeMm: flow.sizes.small,
+        color: inks.soft,
+        align,
+      }),
     ),
   ];
-  const from = y + PICTURE_MM + TEXT_FROM_MM;
+  const from = y + PICTURE_MM * scale + TEXT_FROM_MM;
+  const numbered = number !== '';
   return [
     { kind: 'figure', alt, items },
-    ...(number === ''
-      ? []
-      : [
-          label(x, from + sizes.note * 1.1, number, {
+    ...(numbered
+      ? [
+          label(x, from + note * 1.1, number, {
             face: 'serif-bold',
-            sizeMm: sizes.note,
-            color: accent,
+            sizeMm: note,
+            color: flow.accent,
             role: 'paragraph',
           }),
-        ]),
-    ...wrapped(sentence, width).map((text, i) =>
-      label(number === '' ? x : x + NUMBER_MM, from + sizes.note * (1.1 + i * LEADING), text, {
-        sizeMm: sizes.note,
-        ...(i === 0 && number === '' && { role: 'paragraph' }),
+        ]
+      : []),
+    ...wrapped(sentence, set, width).map((text, i) =>
+      label(numbered ? x + numberMm(set) : x, from + note * (1.1 + i * LEADING), text, {
+        sizeMm: note,
+        ...(i === 0 && !numbered && { role: 'paragraph' }),
       }),
     ),
   ];

@@ -4,6 +4,8 @@ import type { Worded } from './worded.ts';
 interface DesignerWords {
   readonly title: string;
   readonly contact: string;
+  /** For those who can't see it. */
+  readonly picture: (title: string) => string;
   readonly thanks: string;
   readonly thanksText: (title: string) => string;
   readonly mistakes: string;
@@ -16,6 +18,7 @@ export const designerWords: Worded<DesignerWords> = {
   en: {
     title: 'About the designer',
     contact: 'Contact',
+    picture: (title) => `The picture of “${title}” as it is knotted.`,
     thanks: 'Thank you',
     thanksText: (title) =>
       `Thank you for tying “${title}”. A photograph of the finished hanging on its wall is always welcome.`,
@@ -27,6 +30,7 @@ export const designerWords: Worded<DesignerWords> = {
   de: {
     title: 'Über die Gestaltung',
     contact: 'Kontakt',
+    picture: (title) => `Das geknüpfte Bild von „${title}“.`,
     thanks: 'Danke',
     thanksText: (title) =>
       `Danke, dass Sie „${title}“ knüpfen. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,

@@ -15,6 +15,8 @@ interface FinishingWords {
   readonly title: string;
   readonly steps: string;
   readonly tyingOff: string;
+  /** On which page tying off is drawn, where that is another part's. */
+  readonly drawnOn: (page: number) => string;
   /** Below the three drawings, and what is seen in them. */
   readonly drawings: readonly (readonly [sentence: string, alt: string])[];
   readonly finished: string;
@@ -28,6 +30,7 @@ export const finishingWords: Worded<FinishingWords> = {
     title: 'Finishing',
     steps: 'From the last row to the wall',
     tyingOff: 'Tying off, seen from the back',
+    drawnOn: (page) => `How ends are tied off is drawn on page ${page}.`,
     drawings: [
       [
         'Wind two neighbouring ends round each other once.',
@@ -57,6 +60,7 @@ export const finishingWords: Worded<FinishingWords> = {
     title: 'Fertigstellen',
     steps: 'Von der letzten Reihe bis an die Wand',
     tyingOff: 'Enden verknoten, von hinten gesehen',
+    drawnOn: (page) => `Wie Sie die Enden verknoten, zeigt Seite ${page}.`,
     drawings: [
       [
         'Schlingen Sie zwei benachbarte Enden einmal umeinander.',

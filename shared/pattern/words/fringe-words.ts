@@ -7,8 +7,14 @@ interface FringeWords {
   readonly shape: Readonly<Record<Fringe['shape'], string>>;
   readonly straight: (length: string) => string;
   readonly shaped: (shape: string, shortest: string, longest: string) => string;
-  readonly trueSize: string;
-  readonly tiled: (sheets: number) => string;
+  /** `paper` is the one that the copy is made for. */
+  readonly trueSize: (paper: string) => string;
+  /** Of a straight fringe, part of which stands for all. */
+  readonly strip: (paper: string) => string;
+  readonly tiled: (sheets: number, paper: string) => string;
+  /** Beside the bars of 10 cm and 4 in. */
+  readonly check: (paper: string) => string;
+  readonly inches: string;
   /** How many times smaller than its size it is drawn. */
   readonly toScale: (times: number) => string;
   /** What all of them share: how it is used. */
@@ -34,9 +40,16 @@ export const fringeWords: Worded<FringeWords> = {
     straight: (length) => `The fringe is straight: every cord hangs ${length} below the last row.`,
     shaped: (shape, shortest, longest) =>
       `The fringe is ${shape}: its cords hang from ${shortest} to ${longest} below the last row.`,
-    trueSize: 'The template is in true size: cut along the line, and lay it against the last row.',
-    tiled: (sheets) =>
-      `The template in true size follows on ${sheets} sheets. Cut each along its frame, tape them together side by side as the small picture shows, and cut along the line.`,
+    trueSize: (paper) =>
+      `The template is in true size on ${paper}: print this page without scaling, cut along the line, and lay the template against the last row.`,
+    strip: (paper) =>
+      `The strip is in true size on ${paper}: print this page without scaling, cut it out, and move it along the last row.`,
+    tiled: (sheets, paper) =>
+      sheets === 1
+        ? `The template in true size is the next page: print it on ${paper} without scaling, cut along the line, and lay it against the last row.`
+        : `The template in true size follows on ${sheets} sheets of ${paper}, to be printed without scaling. Cut each along its frame, tape them together as the small picture shows, and cut along the line.`,
+    check: (paper) => `On ${paper} without scaling, 10 cm and 4 in are this long:`,
+    inches: '4 in',
     toScale: (times) =>
       `The template is drawn at a scale of 1 : ${times}. Measure the cords named below, and let the others follow the line between them.`,
     use: 'Comb the cords and let them hang straight before you cut. Cut a little less than the line says at first: what is cut too short stays short.',
@@ -59,10 +72,16 @@ export const fringeWords: Worded<FringeWords> = {
     straight: (length) => `Die Fransen sind gerade: jede Schnur hängt ${length} unter der letzten Reihe.`,
     shaped: (shape, shortest, longest) =>
       `Die Form der Fransen: ${shape}. Die Schnüre hängen ${shortest} bis ${longest} unter der letzten Reihe.`,
-    trueSize:
-      'Die Schablone hat die wahre Größe: Schneiden Sie sie entlang der Linie aus und legen Sie sie an die letzte Reihe an.',
-    tiled: (sheets) =>
-      `Die Schablone in wahrer Größe folgt auf ${sheets} Blättern. Schneiden Sie jedes entlang seines Rahmens aus, kleben Sie die Blätter nach dem kleinen Bild aneinander und schneiden Sie dann entlang der Linie.`,
+    trueSize: (paper) =>
+      `Auf ${paper} hat die Schablone ihre wahre Größe: Drucken Sie diese Seite ohne Skalierung, schneiden Sie die Schablone entlang der Linie aus und legen Sie sie an die letzte Reihe an.`,
+    strip: (paper) =>
+      `Auf ${paper} hat der Streifen seine wahre Größe: Drucken Sie diese Seite ohne Skalierung, schneiden Sie den Streifen aus und legen Sie ihn Stück für Stück an die letzte Reihe an.`,
+    tiled: (sheets, paper) =>
+      sheets === 1
+        ? `Die nächste Seite ist die Schablone in wahrer Größe: Drucken Sie sie auf ${paper} ohne Skalierung, schneiden Sie sie entlang der Linie aus und legen Sie sie an die letzte Reihe an.`
+        : `Die Schablone in wahrer Größe folgt auf ${sheets} Blättern ${paper}, die Sie ohne Skalierung drucken. Schneiden Sie jedes Blatt entlang seines Rahmens aus, kleben Sie die Blätter so aneinander, wie das kleine Bild zeigt, und schneiden Sie dann entlang der Linie.`,
+    check: (paper) => `Auf ${paper} ohne Skalierung sind 10 cm und 4 Zoll so lang:`,
+    inches: '4 Zoll',
     toScale: (times) =>
       `Die Schablone ist im Maßstab 1 : ${times.toLocaleString('de')} gezeichnet. Messen Sie die unten genannten Schnüre ab; die anderen folgen der Linie dazwischen.`,
     use: 'Kämmen Sie die Schnüre vor dem Schneiden aus und lassen Sie sie gerade hängen. Schneiden Sie zuerst etwas weniger ab, als die Linie sagt: Was zu kurz ist, bleibt zu kurz.',

@@ -15,6 +15,7 @@ import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatMass } from '../../../shared/units/mass.ts';
 import { formatTime } from '../../../shared/units/time.ts';
+import { contrastRatio } from '../../../shared/yarn/colour-contrast.ts';
 import { textBounds } from '../../item-bounds.ts';
 import { designFromLetters } from '../../notation.ts';
 import { outside, printedOver } from '../../page-laws.ts';
@@ -119,8 +120,18 @@ describe('the page on finishing', () => {
     expect(words).toContain('6 cm – 12 cm');
   });
 
-  it('shows how ends are tied off only where there are any', () => {
-    expect(running(pagesOf(laidOut(moth), 'finishing'))).toContain('Tying off, seen from the back');
+  it('shows how ends are tied off only where there are any, and only where the knots don’t', () => {
+    const alone = laidOut({ ...moth, pattern: { parts: ['finishing'] } });
+    expect(running(pagesOf(alone, 'finishing'))).toContain('Tying off, seen from the back');
+    const all = laidOut(moth);
+    const drawn = all.pages.flatMap(({ items }) =>
+      items.filter((item) => item.kind === 'figure' && item.alt.startsWith('The flat knot drawn up')),
+    );
+    expect(drawn).toHaveLength(1);
+    const page = all.pages.findIndex(({ items }) => items.includes(drawn[0]!)) + 1;
+    const finishing = pagesOf(all, 'finishing');
+    expect(running(finishing)).toContain(`How ends are tied off is drawn on page ${page}.`);
+    expect(textItems(finishing).find(({ text }) => text.startsWith('How ends'))!.link).toBe(page);
     const bare = running(pagesOf(laidOut(designFromLetters(['--', '--'])), 'finishing'));
     expect(bare).not.toContain('Tying off');
   });
@@ -156,9 +167,20 @@ describe('the designer’s page', () => {
     expect(words).toContain('Row 3 begins with 2 Dusk.');
   });
 
-  it('is not printed where nobody is named', () => {
-    const document = laidOut({ ...moth, designer: '' }, { imprint: emptyImprint });
-    expect(pagesOf(document, 'designer')).toEqual([]);
+  it('is not printed where nobody is named, or nothing but a name, which stands on the cover', () => {
+    for (const designer of ['', 'Ines Marlow']) {
+      const document = laidOut({ ...moth, designer }, { imprint: emptyImprint });
+      expect(pagesOf(document, 'designer')).toEqual([]);
+    }
+  });
+
+  it('shows the knotted picture beside its words, in its proportions', () => {
+    const [page] = pagesOf(laidOut(moth), 'designer');
+    const [picture, ...others] = plainItems(page!.items).filter((item) => item.kind === 'cells');
+    expect(others).toEqual([]);
+    const { gauge } = inputOf(moth).materials;
+    expect(picture!.cellWidth / picture!.cellHeight).toBeCloseTo(gauge.pitchMm / gauge.rowHeightMm, 6);
+    expect(picture).toMatchObject({ columns: 6, rows: 4, alt: 'The picture of “Moth” as it is knotted.' });
   });
 });
 
@@ -251,5 +273,45 @@ describe('a copy in greys', () => {
     const isColour = (hex: string) => hex.slice(1, 3) !== hex.slice(3, 5) || hex.slice(3, 5) !== hex.slice(5);
     expect(printed('colour').some(isColour)).toBe(true);
     expect(printed('grey').filter(isColour)).toEqual([]);
+  });
+});
+
+describe('a copy in large print', () => {
+  const large = (language: 'en' | 'de', units: PatternInput['units']) => {
+    const parts = patternParts.filter((part) => !charts.includes(part));
+    const design = { ...moth, pattern: { parts } };
+    return laidOut(design, { copy: { ...copyOf(design), language, cells: 'large' }, units });
+  };
+  /** Pages with tables of rows are tried with the charts. */
+  const charts: readonly PatternPart[] = ['map', 'chart', 'chart-symbols', 'rows', 'ticks', 'strands'];
+  /** 16 points, the least of large print: common practice, no source. */
+  const LEAST_MM = (16 * 25.4) / 72;
+
+  it.each(patternLanguages)('sets all that is read in 16 points at least, in %s', (language) => {
+    for (const units of ['metric', 'both'] as const) {
+      const read = textItems(large(language, units).pages).filter(
+        ({ role, face }) => role !== 'foot' && role !== 'aside' && face !== 'symbols',
+      );
+      expect(read.length).toBeGreaterThan(100);
+      expect(read.filter(({ sizeMm }) => sizeMm < LEAST_MM).map(({ text }) => text)).toEqual([]);
+    }
+  });
+
+  it.each(patternLanguages)('keeps to its margins, and prints no text over another, in %s', (language) => {
+    for (const page of large(language, 'both').pages) {
+      expect(outside(page)).toEqual([]);
+      expect(printedOver(page)).toEqual([]);
+    }
+  });
+});
+
+describe('a copy in standard print', () => {
+  it('has no letter below 7.5 points, and grey notes of 4.5 to 1 at least', () => {
+    // 7.5 points: common practice, no source. 4.5 to 1: WCAG 2.2, success criterion 1.4.3.
+    const texts = textItems(laidOut(moth, { units: 'both' }).pages).filter(
+      ({ role, face }) => role !== 'aside' && face !== 'symbols',
+    );
+    expect(texts.filter(({ sizeMm }) => sizeMm < (7.5 * 25.4) / 72).map(({ text }) => text)).toEqual([]);
+    expect(texts.filter(({ color }) => contrastRatio(color, '#ffffff') < 4.5)).toEqual([]);
   });
 });

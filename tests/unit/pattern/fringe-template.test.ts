@@ -55,6 +55,16 @@ function textsOf(pages: readonly Page[]): string {
     .join(' ');
 }
 
+/** Lengths of the lines with several ticks, in mm. */
+function barsOf(page: Page): number[] {
+  return paths([page]).flatMap(({ steps }) => {
+    const [from, to] = steps;
+    if (from?.[0] !== 'M' || to?.[0] !== 'L' || from[2] !== to[2] || steps.length < 12) return [];
+    if (to[1] - from[1] < 50) return [];
+    return [Math.round((to[1] - from[1]) * 100) / 100];
+  });
+}
+
 const shapes: FringeShape[] = [
   { shape: 'v', longMm: 150, shortMm: 40 },
   { shape: 'inverted-v', longMm: 150, shortMm: 40 },
@@ -67,7 +77,9 @@ describe('the template of a fringe that fits on one sheet', () => {
   it.each(shapes)('is drawn in true size: $shape', (fringe) => {
     const columns = 31;
     const pages = fringePages(columns, fringe);
-    expect(textsOf(pages)).toContain('true size');
+    expect(textsOf(pages)).toContain('true size on A4');
+    expect(pages).toHaveLength(1);
+    expect(barsOf(pages[0]!)).toEqual([100, 4 * 25.4]);
     const cords = uprights(paths(pages))
       .filter(({ from, to }) => to - from > 5)
       .sort((a, b) => a.x - b.x);
@@ -94,12 +106,15 @@ describe('the template of a wider fringe', () => {
     const lengths = fringeMm(columns, fringe);
     const windows = sheets.map((page) => paths([page]));
     const drawn = windows.flatMap(uprights).reduce((sum, { from, to }) => sum + to - from, 0);
-    // Check lines at the foot hold two ticks of 2 mm on every sheet.
-    expect(drawn - sheets.length * 4).toBeCloseTo(
+    // The bars of 10 cm and 4 in have ticks of 2 mm at both ends and each step, on every sheet.
+    expect(drawn - sheets.length * (11 + 5) * 2).toBeCloseTo(
       lengths.reduce((a, b) => a + b),
       3,
     );
-    for (const page of sheets) expect(textsOf([page])).toContain('50 mm when printed at full size');
+    for (const page of sheets) {
+      expect(textsOf([page])).toContain('On A4');
+      expect(barsOf(page)).toEqual([100, 4 * 25.4]);
+    }
   });
 
   it('is drawn to scale where it would take too many sheets, with the length of every fifth cord', () => {
@@ -116,6 +131,19 @@ describe('the template of a wider fringe', () => {
     expect(longest * times).toBeCloseTo(Math.max(...lengths), 3);
   });
 
+  it('is a strip as wide as the page where all cords are alike, and words where it is too long', () => {
+    const strip = fringePages(400, { shape: 'straight', longMm: 120, shortMm: 120 });
+    expect(strip).toHaveLength(1);
+    expect(textsOf(strip)).toContain('The strip is in true size on A4');
+    expect(textsOf(strip)).not.toContain('cord 5');
+    const cords = uprights(paths(strip)).filter(({ from, to }) => to - from > 5);
+    for (const { from, to } of cords) expect(to - from).toBeCloseTo(120, 6);
+    const long = fringePages(400, { shape: 'straight', longMm: 600, shortMm: 600 });
+    expect(textsOf(long)).toContain('every cord hangs 60 cm below the last row');
+    expect(textsOf(long)).not.toContain('true size');
+    expect(paths(long).filter(({ stroke }) => stroke !== undefined)).toEqual([]);
+  });
+
   it('is no page where nothing hangs', () => {
     expect(fringePages(4, { shape: 'straight', longMm: 0, shortMm: 0 })).toEqual([]);
   });
@@ -126,7 +154,14 @@ describe('a window of the template', () => {
 
   it('draws what lies inside it and nothing else', () => {
     const window = { x: 8, y: 5, width: 10, height: 16 };
-    const items = drawTemplate(template, { window, x: 100, y: 50, scale: 2, accent: '#9e3329' });
+    const items = drawTemplate(template, {
+      window,
+      x: 100,
+      y: 50,
+      scale: 2,
+      accent: '#9e3329',
+      numberMm: 2.6,
+    });
     const points = items
       .filter((item) => item.kind === 'path')
       .flatMap(({ steps }) => steps.flatMap((step) => (step[0] === 'M' || step[0] === 'L' ? [step] : [])));
