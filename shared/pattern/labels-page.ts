@@ -1,6 +1,7 @@
 /**
  * Labels for the bundles of cut pieces: a grid to cut apart, one label for each yarn and length, with the numbers of
- * its pieces and the rows where they come in. A bundle whose numbers don't fit on one label takes several.
+ * its pieces, the rows where they come in, and the hanging that they are for. A bundle whose numbers don't fit on one
+ * label takes several, and each says so.
  */
 
 import { codeOf } from '../design/codes.ts';
@@ -11,6 +12,7 @@ import { drawSwatch } from './key.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
+import type { Area } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes } from './style.ts';
 import { labelsWords } from './words/labels-words.ts';
@@ -23,24 +25,33 @@ export function labelsPages(context: LabelsContext, { bundles }: Bundles): Draft
   const flow = newFlow(context, words.title);
   paragraph(flow, words.introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
   const width = flow.area.width / COLUMNS;
-  const labels = bundles.flatMap((bundle) => splitOverLabels(bundle, context, width - 2 * PADDING_MM));
+  const room = width - 2 * PADDING_MM;
+  const labels = bundles.flatMap((bundle) => splitOverLabels(bundle, context, room));
+  // All are of one height, so that the sheet is cut along whole lines.
+  const height = Math.max(...labels.map((each) => heightOf(each, context, room)));
   labels.forEach((each, i) => {
     const column = i % COLUMNS;
     if (column === 0) {
-      if (i > 0) flow.y += HEIGHT_MM;
-      flow.need(HEIGHT_MM);
+      if (i > 0) flow.y += height;
+      flow.need(height);
     }
-    flow.put(...drawLabel(each, context, flow.area.x + column * width, flow.y, width));
+    const box = { x: flow.area.x + column * width, y: flow.y, width, height };
+    flow.put(...drawLabel(each, context, box));
   });
   return labels.length === 0 ? [] : flow.drafts();
 }
 
 const COLUMNS = 3;
-const HEIGHT_MM = 32;
 const PADDING_MM = 3.2;
 const SWATCH_MM = 5.4;
 const NAME_MM = sizes.body * 1.15;
 const SMALL_MM = sizes.note;
+const NAME_X_MM = SWATCH_MM + 2;
+/** Baselines below the padding: of the name's first line, of the length below it, and of the lines below that. */
+const NAME_Y_MM = SWATCH_MM * 0.7;
+const LENGTH_Y_MM = 6.6;
+const LINES_Y_MM = 4.4;
+const NAME_LINES = 2;
 const NUMBER_LINES = 3;
 
 /** What stands on one label. */
@@ -50,6 +61,9 @@ interface BundleLabel extends Pick<Bundle, 'yarn' | 'cutMm'> {
   readonly ranges: readonly Range[];
   /** Where the first and the last of them come in. */
   readonly rows: Range;
+  /** Which label of its bundle it is, from 1, and how many there are. */
+  readonly part: number;
+  readonly of: number;
 }
 
 interface Range {
@@ -63,7 +77,7 @@ function splitOverLabels(
   context: LabelsContext,
   width: number,
 ): BundleLabel[] {
-  const labels: BundleLabel[] = [];
+  const labels: Omit<BundleLabel, 'part' | 'of'>[] = [];
   for (const { number, row } of pieces) {
     const begun = labels.at(-1);
     const longer = begun && {
@@ -79,7 +93,7 @@ function splitOverLabels(
       labels.push({ yarn, cutMm, count: 1, ranges: [alone], rows: { from: row, to: row } });
     }
   }
-  return labels;
+  return labels.map((each, i) => ({ ...each, part: i + 1, of: labels.length }));
 }
 
 function withNumber(ranges: readonly Range[], number: number): Range[] {
@@ -89,7 +103,7 @@ function withNumber(ranges: readonly Range[], number: number): Range[] {
 }
 
 function numberLines(
-  { count, ranges }: BundleLabel,
+  { count, ranges }: Pick<BundleLabel, 'count' | 'ranges'>,
   { figures, copy }: LabelsContext,
   width: number,
 ): string[] {
@@ -99,28 +113,65 @@ function numberLines(
   return wrapText(text, 'sans', SMALL_MM, width);
 }
 
-function drawLabel(bundle: BundleLabel, context: LabelsContext, x: number, y: number, width: number): Item[] {
-  const { design, figures, cellInks, printer, copy } = context;
-  const left = x + PADDING_MM;
-  const top = y + PADDING_MM;
-  const room = width - 2 * PADDING_MM;
-  const name = printer.printable(design.yarns.find(({ id }) => id === bundle.yarn)!.name);
-  const nameX = SWATCH_MM + 2;
-  const { rows } = bundle;
-  const lines = [
-    labelsWords[copy.language].rows(rangeText(rows), rows.from !== rows.to),
-    ...numberLines(bundle, context, room),
-  ];
+/** Rows, numbers, and which of several labels it is. */
+function linesOf(bundle: BundleLabel, context: LabelsContext, room: number): string[] {
+  const words = labelsWords[context.copy.language];
+  const { rows, part, of } = bundle;
   return [
-    { kind: 'box', x, y, width, height: HEIGHT_MM, stroke: inks.hair, strokeMm: ruleMm.thin },
+    words.rows(rangeText(rows), rows.from !== rows.to),
+    ...numberLines(bundle, context, room),
+    ...(of > 1 ? [words.part(part, of)] : []),
+  ];
+}
+
+/** A long name takes a second line, and no more. */
+function nameLines({ yarn }: BundleLabel, { design, printer }: LabelsContext, room: number): string[] {
+  const name = printer.printable(design.yarns.find(({ id }) => id === yarn)!.name);
+  const wrapped = wrapText(name, 'sans-bold', NAME_MM, room - NAME_X_MM);
+  if (wrapped.length <= NAME_LINES) return wrapped;
+  const [first = ''] = wrapped;
+  const rest = name.normalize('NFC').slice(first.length).trimStart();
+  return [first, fitText(rest, 'sans-bold', NAME_MM, room - NAME_X_MM)];
+}
+
+function heightOf(bundle: BundleLabel, context: LabelsContext, room: number): number {
+  const names = nameLines(bundle, context, room).length;
+  // One more for the hanging's name.
+  const lines = linesOf(bundle, context, room).length + 1;
+  return 2 * PADDING_MM + baselineOfLine(names, lines - 1);
+}
+
+/** Below the padding; lines count from 0, `names` are those of the yarn's name. */
+function baselineOfLine(names: number, line: number): number {
+  return lengthBaseline(names) + LINES_Y_MM + line * SMALL_MM * LEADING;
+}
+
+function lengthBaseline(names: number): number {
+  return NAME_Y_MM + (names - 1) * NAME_MM * LEADING + LENGTH_Y_MM;
+}
+
+function drawLabel(bundle: BundleLabel, context: LabelsContext, box: Area): Item[] {
+  const { design, figures, cellInks, printer } = context;
+  const left = box.x + PADDING_MM;
+  const top = box.y + PADDING_MM;
+  const room = box.width - 2 * PADDING_MM;
+  const names = nameLines(bundle, context, room);
+  const hanging = fitText(printer.printable(design.title), 'sans', SMALL_MM, room);
+  return [
+    { kind: 'box', ...box, stroke: inks.hair, strokeMm: ruleMm.thin },
     ...drawSwatch(codeOf(bundle.yarn), left, top, SWATCH_MM, cellInks),
-    label(left + nameX, top + SWATCH_MM * 0.7, fitText(name, 'sans-bold', NAME_MM, room - nameX), {
-      face: 'sans-bold',
-      sizeMm: NAME_MM,
-      role: 'paragraph',
-    }),
-    label(left, top + 10.4, figures.cutLength(bundle.cutMm), { sizeMm: NAME_MM }),
-    ...lines.map((line, i) => label(left, top + 14.8 + i * SMALL_MM * LEADING, line, { sizeMm: SMALL_MM })),
+    ...names.map((name, i) =>
+      label(left + NAME_X_MM, top + NAME_Y_MM + i * NAME_MM * LEADING, name, {
+        face: 'sans-bold',
+        sizeMm: NAME_MM,
+        role: 'paragraph',
+      }),
+    ),
+    label(left, top + lengthBaseline(names.length), figures.enough.length(bundle.cutMm), { sizeMm: NAME_MM }),
+    ...linesOf(bundle, context, room).map((line, i) =>
+      label(left, top + baselineOfLine(names.length, i), line, { sizeMm: SMALL_MM }),
+    ),
+    label(left, box.y + box.height - PADDING_MM, hanging, { sizeMm: SMALL_MM, color: inks.soft }),
   ];
 }
 

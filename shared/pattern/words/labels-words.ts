@@ -10,6 +10,8 @@ interface LabelsWords {
   readonly piece: (number: string) => string;
   /** '5 pieces: 1, 4–6, 9'. */
   readonly pieces: (count: string, numbers: string) => string;
+  /** Which of the labels of one bundle it is, from 1. */
+  readonly part: (number: number, of: number) => string;
 }
 
 export const labelsWords: Worded<LabelsWords> = {
@@ -20,6 +22,7 @@ export const labelsWords: Worded<LabelsWords> = {
     rows: (rows, areSeveral) => `${areSeveral ? 'rows' : 'row'} ${rows}`,
     piece: (number) => `piece ${number}`,
     pieces: (count, numbers) => `${count} pieces: ${numbers}`,
+    part: (number, of) => `${number === 1 ? '' : 'continued, '}label ${number} of ${of}`,
   },
   de: {
     title: 'Schilder für die Bündel',
@@ -28,5 +31,6 @@ export const labelsWords: Worded<LabelsWords> = {
     rows: (rows, areSeveral) => `${areSeveral ? 'Reihen' : 'Reihe'} ${rows}`,
     piece: (number) => `Stück ${number}`,
     pieces: (count, numbers) => `${count} Stücke: ${numbers}`,
+    part: (number, of) => `${number === 1 ? '' : 'Fortsetzung, '}Schild ${number} von ${of}`,
   },
 };

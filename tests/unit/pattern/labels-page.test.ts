@@ -11,7 +11,7 @@ import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { designFromLetters } from '../../notation.ts';
 
-const design = designFromLetters(['a--aaaaa-a', 'bbbbbbbbbb']);
+const design = designFromLetters(['a--aaaaa-a', 'bbbbbbbbbb'], { title: 'Otter' });
 
 function labelled(
   bundles: Bundles,
@@ -47,10 +47,10 @@ function bundleOf(numbers: number[]): Bundles {
 describe('labels', () => {
   it('name yarn, length, rows and pieces of each bundle', () => {
     const [texts] = labelled(fittedBundles()).texts;
-    expect(texts!.slice(-12)).toEqual([
-      ...['Linen', '35 cm', 'row 1', 'piece 2'],
-      ...['Linen', '20 cm', 'row 1', '2 pieces: 1, 3'],
-      ...['Dusk', '55 cm', 'row 2', 'piece 1'],
+    expect(texts!.slice(-15)).toEqual([
+      ...['Linen', '35 cm', 'row 1', 'piece 2', 'Otter'],
+      ...['Linen', '20 cm', 'row 1', '2 pieces: 1, 3', 'Otter'],
+      ...['Dusk', '55 cm', 'row 2', 'piece 1', 'Otter'],
     ]);
   });
 
@@ -68,16 +68,36 @@ describe('labels', () => {
 
   it('speak the language of the design’s pattern', () => {
     const [texts] = labelled(fittedBundles(), { units: 'us', language: 'de' }).texts;
-    expect(texts!.slice(-12)).toEqual([
-      ...['Linen', '14 Zoll', 'Reihe 1', 'Stück 2'],
-      ...['Linen', '8 Zoll', 'Reihe 1', '2 Stücke: 1, 3'],
-      ...['Dusk', '21 3/4 Zoll', 'Reihe 2', 'Stück 1'],
+    expect(texts!.slice(-15)).toEqual([
+      ...['Linen', '14 Zoll', 'Reihe 1', 'Stück 2', 'Otter'],
+      ...['Linen', '8 Zoll', 'Reihe 1', '2 Stücke: 1, 3', 'Otter'],
+      ...['Dusk', '21 3/4 Zoll', 'Reihe 2', 'Stück 1', 'Otter'],
     ]);
+  });
+
+  it('give a long yarn name a second line, and end it with … where that is not enough', () => {
+    const called = (name: string) => {
+      const yarns = design.yarns.map((yarn) => ({ ...yarn, name }));
+      const { pages } = layOutLabels({
+        design: { ...design, yarns },
+        bundles: bundleOf([1]),
+        paper: 'a4',
+        units: 'metric',
+      });
+      return plainItems(pages[0]!.items).flatMap((item) =>
+        item.kind === 'text' && item.face === 'sans-bold' && item.role === 'paragraph' ? [item.text] : [],
+      );
+    };
+    expect(called('Harbour blue, dyed with woad').join(' ')).toBe('Harbour blue, dyed with woad');
+    expect(called('Harbour blue, dyed with woad')).toHaveLength(2);
+    const cut = called('Harbour blue, dyed with woad by the long winter evenings');
+    expect(cut).toHaveLength(2);
+    expect(cut[1]).toMatch(/…$/);
   });
 
   it('write neighbouring numbers together', () => {
     const [texts] = labelled(bundleOf([1, 2, 3, 5, 8, 9])).texts;
-    expect(texts!.slice(-2)).toEqual(['rows 1–9', '6 pieces: 1–3, 5, 8–9']);
+    expect(texts!.slice(-3)).toEqual(['rows 1–9', '6 pieces: 1–3, 5, 8–9', 'Otter']);
   });
 
   it('go on over as many labels as the numbers need, each with its own rows', () => {
@@ -90,6 +110,8 @@ describe('labels', () => {
     expect(rows[0]).toBe('1');
     expect(rows.at(-1)).toBe('159');
     expect(Number(rows[2]) - Number(rows[1])).toBe(2);
+    const parts = counts.map((_, i) => `${i === 0 ? '' : 'continued, '}label ${i + 1} of ${counts.length}`);
+    expect(texts.filter((text) => /^(continued, )?label \d/.test(text))).toEqual(parts);
   });
 
   it('are none where nothing is cut', () => {
