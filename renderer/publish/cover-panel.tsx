@@ -6,7 +6,7 @@ import { setCover } from './pattern-deeds.ts';
 export function CoverPanel() {
   const cover = useStudio((state) => state.open?.design.pattern?.cover);
   return (
-    <details>
+    <details data-fold="cover">
       <summary>Cover</summary>
       <p>
         {cover ? 'The cover shows your photograph.' : 'The cover shows the finished hanging as it is drawn.'}

@@ -16,7 +16,7 @@ export function EditionsPanel() {
   const changes = useChanges();
   const last = editions.at(-1);
   return (
-    <details>
+    <details data-fold="editions">
       <summary>Editions{last ? ` (${editions.length})` : ''}</summary>
       {!last && (
         <p>

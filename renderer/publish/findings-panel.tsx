@@ -1,7 +1,8 @@
 /** What preflight finds, the weightiest first, with a way to where it is mended. */
-import type { Finding, Place, Weight } from '../../shared/pattern/preflight/finding.ts';
+import type { Finding, Place, Setting, Weight } from '../../shared/pattern/preflight/finding.ts';
 import { goToCell } from '../draw/go-to-cell.ts';
-import { showLeaf } from '../plan/leaves/leaves.ts';
+import { changeHanging } from '../draw/hanging-dialog.tsx';
+import { type Leaf, showLeaf } from '../plan/leaves/leaves.ts';
 import { studio } from '../store/studio.ts';
 import { editImprint } from './imprint-dialog.tsx';
 import { usePattern } from './pattern-view.ts';
@@ -35,11 +36,9 @@ function FindingEntry({ weight, sentence, mend, place }: Finding) {
       <p>
         <strong>{weightNames[weight]}.</strong> {sentence} <span className="quiet">{mend}</span>
       </p>
-      {place && (
-        <button type="button" className="plain" onClick={() => goTo(place)}>
-          Go there
-        </button>
-      )}
+      <button type="button" className="plain" onClick={() => goTo(place)}>
+        Go there
+      </button>
     </li>
   );
 }
@@ -53,23 +52,32 @@ function goTo(place: Place): void {
       studio.setState({ screen: 'draw' });
       requestAnimationFrame(() => goToCell({ row: place.row - 1, column: place.cord - 1 }));
       return;
+    case 'text':
+      unfold('texts', `[data-text="${place.text}"] textarea`)?.focus();
+      return;
     case 'setting':
       settingWays[place.setting]();
   }
 }
 
-const settingWays: Readonly<Record<Extract<Place, { on: 'setting' }>['setting'], () => void>> = {
+const settingWays: Readonly<Record<Setting, () => void>> = {
   imprint: () => void editImprint(),
-  designer: () => void editImprint(),
-  gauge: () => {
-    studio.setState({ screen: 'plan' });
-    showLeaf('swatches');
-  },
-  title: () => focusIn('.publish-parts'),
+  designer: changeHanging,
+  title: changeHanging,
+  gauge: () => showPlan('swatches'),
+  dowel: () => showPlan('sizes'),
+  pins: () => showPlan('chart'),
+  yarns: () => studio.setState({ screen: 'draw' }),
   parts: () => focusIn('.publish-parts'),
-  terms: () => unfold('texts', '[data-text="terms"] textarea')?.focus(),
   copy: () => unfold('copy')?.querySelector('summary')?.focus(),
+  cover: () => unfold('cover')?.querySelector('button')?.focus(),
+  editions: () => unfold('editions')?.querySelector('button')?.focus(),
 };
+
+function showPlan(leaf: Leaf): void {
+  studio.setState({ screen: 'plan' });
+  showLeaf(leaf);
+}
 
 function focusIn(selector: string): void {
   document.querySelector<HTMLElement>(`${selector} input`)?.focus();

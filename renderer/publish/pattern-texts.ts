@@ -30,5 +30,24 @@ export const patternTexts: readonly PatternText[] = [
     label: 'Notes on the materials',
     hint: 'From you to the maker, on the materials page.',
   },
+  {
+    name: 'reading',
+    part: 'reading',
+    label: 'Reading the chart',
+    hint: 'A line is a sentence of the list. How many pages the chart has is added.',
+  },
+  { name: 'order', part: 'reading', label: 'Order of work', hint: 'A line is a step.' },
   { name: 'finishing', part: 'finishing', label: 'Finishing steps', hint: 'A line is a step.' },
+  {
+    name: 'care',
+    part: 'care',
+    label: 'Care',
+    hint: 'A line is a paragraph. What stands before its first colon is its title.',
+  },
+  {
+    name: 'cautions',
+    part: 'care',
+    label: 'Further cautions',
+    hint: 'Stand after the usual ones, which are always printed with this part. Written as the care is.',
+  },
 ];

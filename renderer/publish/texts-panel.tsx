@@ -66,7 +66,9 @@ function WrittenText({ name, part, label, hint }: PatternText) {
   );
 }
 
+const emptyAtFirst: ReadonlySet<TextName> = new Set(['notes', 'cautions']);
+
 function stateOf(isFirst: boolean, text: string, name: TextName): string {
-  if (isFirst) return name === 'notes' ? 'There are none at first.' : 'This is the first version.';
+  if (isFirst) return emptyAtFirst.has(name) ? 'There are none at first.' : 'This is the first version.';
   return text.trim() === '' ? 'It is left out.' : '';
 }

@@ -1,5 +1,5 @@
 /** Opens one of the foldable parts of the column at the right, and brings into sight what is sought in it. */
-export type Foldable = 'copy' | 'texts';
+export type Foldable = 'copy' | 'cover' | 'editions' | 'texts';
 
 /** `sought` is a selector; absent, it is the part itself. Gives what was found. */
 export function unfold(name: Foldable, sought?: string): HTMLElement | null {

@@ -55,7 +55,15 @@ const patternTextsSchema = z.looseObject({
   terms: text.optional(),
   /** What a maker should know already. */
   skill: text.optional(),
+  /** How the chart is read: a line is a sentence of its own. */
+  reading: text.optional(),
+  /** The order of work: a line is a step. */
+  order: text.optional(),
   finishing: text.optional(),
+  /** A line is an entry; what stands before its first colon is its title. */
+  care: text.optional(),
+  /** Besides the usual ones, which are always printed; written as the care is. */
+  cautions: text.optional(),
   /** Of the designer to the maker, on the materials page. */
   notes: text.optional(),
 });

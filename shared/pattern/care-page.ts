@@ -1,11 +1,13 @@
 /** Cautions, care, and what selling the finished piece brings with it: in two columns, a short paragraph each. */
 import { wrapText } from './faces/measure-text.ts';
+import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow } from './flow.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes, type TypeScale } from './style.ts';
+import { linesOf } from './texts.ts';
 import { type Caution, careWords } from './words/care-words.ts';
 
 const GAP_MM = 10;
@@ -16,12 +18,21 @@ export function carePage(context: PatternContext): Draft[] {
   const flow = newFlow(context, words.title);
   const mass = figures.enough.mass(materials.totals.massG);
   heading(flow, words.takeCare);
-  columns(flow, [...words.cautions, words.hangingUp(mass)]);
-  heading(flow, words.careHead);
-  columns(flow, words.care);
+  columns(flow, [...words.cautions, words.hangingUp(mass), ...entries(context, 'cautions')]);
+  const care = entries(context, 'care');
+  if (care.length > 0) heading(flow, words.careHead);
+  columns(flow, care);
   heading(flow, words.selling.title);
   columns(flow, [{ title: '', text: words.selling.text }], 1);
   return flow.drafts();
+}
+
+/** A line is an entry; what stands before its first colon, if that is short, is its title. */
+function entries(context: PatternContext, name: 'care' | 'cautions'): Caution[] {
+  return linesOf(textOf(context, name), context.printer).map((line) => {
+    const [, title = '', text = line] = /^([^:]{1,40}): +(.+)$/u.exec(line) ?? [];
+    return { title, text };
+  });
 }
 
 /** One line of them after the other, each below a hairline. */
@@ -29,11 +40,15 @@ function columns(flow: Flow, all: readonly Caution[], most = 2): void {
   const count = flow.sizes === sizes ? most : 1;
   const width = (flow.area.width - GAP_MM * (count - 1)) / count;
   for (let i = 0; i < all.length; i += count) {
-    const texts = all.slice(i, i + count).map((each) => ({ ...each, lines: linesIn(each, width, flow.sizes) }));
+    const texts = all
+      .slice(i, i + count)
+      .map((each) => ({ ...each, lines: linesIn(each, width, flow.sizes) }));
     const height = Math.max(...texts.map(({ title, lines }) => heightOf(title, lines.length, flow.sizes)));
     flow.need(height);
     texts.forEach(({ title, lines }, column) => {
-      flow.put(...one(title, lines, { x: flow.area.x + column * (width + GAP_MM), y: flow.y, width }, flow.sizes));
+      flow.put(
+        ...one(title, lines, { x: flow.area.x + column * (width + GAP_MM), y: flow.y, width }, flow.sizes),
+      );
     });
     flow.y += height;
   }
@@ -65,7 +80,9 @@ function one(
       widthMm: ruleMm.thin,
       color: inks.hair,
     },
-    ...(title ? [label(x, y + 1.2 + lineMm * 0.9, title, { face: 'sans-bold', sizeMm, role: 'paragraph' })] : []),
+    ...(title
+      ? [label(x, y + 1.2 + lineMm * 0.9, title, { face: 'sans-bold', sizeMm, role: 'paragraph' })]
+      : []),
     ...lines.map((line, i) =>
       label(x, top + (i + 1) * lineMm, line, { sizeMm, ...(i === 0 && { role: 'paragraph' }) }),
     ),

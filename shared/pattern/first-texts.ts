@@ -3,11 +3,14 @@
  * `design.pattern.texts`. A line of a text is a paragraph of its own, or a step.
  */
 import type { Design } from '../design/design.ts';
+import type { PatternSettings } from '../design/schema.ts';
 import { fringeMm } from '../gauge/fringe.ts';
 import type { Materials } from '../materials/materials.ts';
 import type { Units } from '../units/units.ts';
 import type { Copy } from './copy.ts';
 import { type Figures, figuresIn } from './figures.ts';
+import { readingTexts } from './reading-texts.ts';
+import { careWords } from './words/care-words.ts';
 import { type FinishingFigures, finishingWords } from './words/finishing-words.ts';
 import { listingWords } from './words/listing-words.ts';
 import { type Asking, welcomeWords } from './words/welcome-words.ts';
@@ -19,9 +22,9 @@ export interface FirstTextsInput {
   readonly copy: Pick<Copy, 'language'>;
 }
 
-export type PatternTextName = 'welcome' | 'terms' | 'skill' | 'finishing' | 'notes';
+export type PatternTextName = keyof NonNullable<PatternSettings['texts']>;
 
-/** There are no notes until the designer has some. */
+/** There are no notes, and no cautions besides the usual ones, until the designer has some. */
 export function firstTexts(input: FirstTextsInput): Readonly<Record<PatternTextName, string>> {
   const { design, materials, units, copy } = input;
   const figures = figuresIn(units, copy.language);
@@ -46,6 +49,9 @@ export function firstTexts(input: FirstTextsInput): Readonly<Record<PatternTextN
       ...fringeWords(design, figures),
       mass: figures.enough.mass(totals.massG),
     }),
+    ...readingTexts(input),
+    care: careWords[copy.language].care.map(({ title, text }) => `${title}: ${text}`).join('\n'),
+    cautions: '',
     notes: '',
   };
 }

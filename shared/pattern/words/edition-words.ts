@@ -16,20 +16,22 @@ interface EditionWords {
 const rowsOf = (rows: readonly Stretch[]) =>
   rows.map(({ from, to }) => (from === to ? String(from) : `${from}–${to}`)).join(', ');
 
-const englishTexts: Readonly<Record<PatternText, string>> = {
-  welcome: 'The welcome',
-  terms: 'The text of the terms',
-  skill: 'The text on skill',
-  finishing: 'The text on finishing',
-  notes: 'The text of the notes',
-};
-
-const germanTexts: Readonly<Record<PatternText, string>> = {
-  welcome: 'Der Text zur Begrüßung',
-  terms: 'Der Text der Nutzungsbedingungen',
-  skill: 'Der Text über die Vorkenntnisse',
-  finishing: 'Der Text zum Fertigstellen',
-  notes: 'Der Text der Anmerkungen',
+/** What the texts of a pattern that a designer writes are called. */
+export const patternTexts: Worded<Readonly<Record<PatternText, string>>> = {
+  en: {
+    welcome: 'The welcome',
+    terms: 'The text of the terms',
+    skill: 'The text on skill',
+    finishing: 'The text on finishing',
+    notes: 'The text of the notes',
+  },
+  de: {
+    welcome: 'Der Text zur Begrüßung',
+    terms: 'Der Text der Nutzungsbedingungen',
+    skill: 'Der Text über die Vorkenntnisse',
+    finishing: 'Der Text zum Fertigstellen',
+    notes: 'Der Text der Anmerkungen',
+  },
 };
 
 export const editionWords: Worded<EditionWords> = {
@@ -85,7 +87,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'parts-order':
           return 'The parts stand in another order.';
         case 'text':
-          return `${englishTexts[change.text]} reads otherwise.`;
+          return `${patternTexts.en[change.text]} reads otherwise.`;
         case 'cover':
           return 'The cover shows another picture.';
         case 'copy':
@@ -147,7 +149,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'parts-order':
           return 'Die Teile stehen in anderer Reihenfolge.';
         case 'text':
-          return `${germanTexts[change.text]} lautet anders.`;
+          return `${patternTexts.de[change.text]} lautet anders.`;
         case 'cover':
           return 'Die Titelseite zeigt ein anderes Bild.';
         case 'copy':

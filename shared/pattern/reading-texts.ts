@@ -1,0 +1,35 @@
+/** How to read the chart, a line for each sentence, and how to tie from it, a line for each step: as first written. */
+import { goesRight } from '../chart/chart.ts';
+import { figuresIn } from './figures.ts';
+import type { FirstTextsInput } from './first-texts.ts';
+import { readingWords } from './words/reading-words.ts';
+
+interface ReadingTexts {
+  /** How many pages the chart has is no part of it: the page says so itself. */
+  readonly reading: string;
+  readonly order: string;
+}
+
+export function readingTexts({ design, materials, units, copy }: FirstTextsInput): ReadingTexts {
+  const words = readingWords[copy.language];
+  const figures = figuresIn(units, copy.language);
+  const { cords, tying, totals } = materials;
+  const { startCorner } = design;
+  const reading = [
+    words.cell,
+    words.ways(goesRight(startCorner, 0)),
+    words.rules,
+    words.lifts,
+    ...(totals.bareCells > 0 ? [words.bare] : []),
+    words.rows,
+  ];
+  const order = words.steps({
+    cutCords: cords.cutCords,
+    fitted: tying.fitted,
+    length: figures.cutLength(tying.workingLengthMm),
+    tail: figures.cutLength(tying.tailMm),
+    startsLeft: startCorner === 'top-left',
+    looseEnds: figures.count(totals.looseEnds),
+  });
+  return { reading: reading.join('\n'), order: order.join('\n') };
+}
