@@ -1,10 +1,17 @@
 /** Amounts of the maker's own money. `currency` is the money's code by ISO 4217, where it is told. */
 import { grouped } from './grouped.ts';
 import { minorUnitPlaces } from './minor-unit.ts';
+import { signed } from './signed.ts';
 
 /** '13.50', '1,080.00 EUR', '1,080 JPY': to the minor unit. */
 export function formatMoney(amount: number, currency?: string): string {
   return inPlaces(amount, minorUnitPlaces(currency), currency);
+}
+
+/** '+1.20', 'same': how the second differs from the first, as both are shown. */
+export function moneyDifference(before: number, after: number, currency?: string): string {
+  const by = roundMoney(after, currency) - roundMoney(before, currency);
+  return signed(by, (amount) => formatMoney(amount, currency));
 }
 
 /**

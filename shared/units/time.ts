@@ -1,6 +1,7 @@
 /** Times at the dowel. */
 import { grouped } from './grouped.ts';
 import { wholeSteps } from './round.ts';
+import { signed } from './signed.ts';
 
 /**
  * '40 min', '12 h 40 min'. To the minute below an hour and to five minutes from there: rates of work are known no
@@ -8,6 +9,11 @@ import { wholeSteps } from './round.ts';
  */
 export function formatTime(seconds: number): string {
   return wholeMinutes(timeAsShownS(seconds) / 60);
+}
+
+/** '+2 h 10 min', 'same': how the second differs from the first, as both are shown. */
+export function timeDifference(beforeS: number, afterS: number): string {
+  return signed((timeAsShownS(afterS) - timeAsShownS(beforeS)) / 60, wholeMinutes);
 }
 
 /** The time that is shown, in s: whoever reckons on with it gets what a reader gets. */

@@ -10,6 +10,7 @@ import { LeafPage } from '../leaves/leaf.tsx';
 import { shownPlan, usePlans } from '../plans/plans.ts';
 import { CordAndDowel } from './cord-and-dowel.tsx';
 import { Hours } from './hours.tsx';
+import { moneyHere } from './money-here.ts';
 import { Price } from './price.tsx';
 import { YarnTable } from './yarn-table.tsx';
 import './money.css';
@@ -25,13 +26,13 @@ export function MaterialsLeaf() {
   }, []);
   const materials = useMemo(() => {
     if (!planned || !design) return null;
-    const money = currency ? { currency, ...design.money } : design.money;
-    return priced(planned.materials, withStash({ ...design, money }, stash ?? emptyStash), units);
+    const here = withStash(moneyHere(design, currency), stash ?? emptyStash);
+    return priced(planned.materials, here, units);
   }, [planned, design, stash, units, currency]);
   return (
     <LeafPage
       title="Materials"
-      about="What to buy, what it costs and how long it takes. Lengths are rounded up."
+      about="What to buy, what it costs and how long it takes. Each length is rounded up for itself, so lines may add up to a little more than what stands below them."
     >
       {problem && <p className="fault">{problem}</p>}
       {!problem && (!materials || !design) && <p className="quiet">Planning…</p>}

@@ -2,10 +2,12 @@
  * What the hanging takes by this plan, beside what it took before the last change of a setting, and beside a careful
  * person who doesn't look ahead. Plans are compared with their like: quick with quick, full with full.
  */
-import { formatTime } from '../../../shared/units/time.ts';
+import { grouped } from '../../../shared/units/grouped.ts';
+import { signed } from '../../../shared/units/signed.ts';
+import { formatTime, timeDifference } from '../../../shared/units/time.ts';
 import { formatUncertain } from '../../../shared/units/uncertain.ts';
 import type { Units } from '../../../shared/units/units.ts';
-import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
+import { formatYarnLength, yarnLengthDifference } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { loosePiecesWords } from '../money/need-words.ts';
 import type { Figures } from '../plans/figures.ts';
@@ -15,23 +17,35 @@ interface Row {
   readonly key: keyof Figures;
   readonly name: string;
   readonly shows: (value: number, units: Units) => string;
-  /** How a difference is shown; less is better in all of them. */
-  readonly differs: (value: number, units: Units) => string;
+  /** By how much what is shown differs; less is better in all of them. */
+  readonly differs: (before: number, after: number, units: Units) => string;
 }
 
-const count = (value: number) => value.toLocaleString('en');
+const count = (value: number) => grouped(String(value));
+const counts = { shows: count, differs: (before: number, after: number) => signed(after - before, count) };
+const enough = { enough: true };
 const rows: readonly Row[] = [
-  { key: 'pieces', name: 'Pieces', shows: count, differs: count },
-  { key: 'looseEnds', name: 'Loose ends', shows: count, differs: count },
+  { key: 'pieces', name: 'Pieces', ...counts },
+  { key: 'looseEnds', name: 'Loose ends', ...counts },
   {
     key: 'yarnCutMm',
     name: 'Yarn to cut',
-    shows: (mm, units) => formatYarnLength(mm, units, { enough: true }),
-    differs: formatYarnLength,
+    shows: (mm, units) => formatYarnLength(mm, units, enough),
+    differs: (before, after, units) => yarnLengthDifference(before, after, units, enough),
   },
-  { key: 'carriedMm', name: 'Carries and turns', shows: formatYarnLength, differs: formatYarnLength },
-  { key: 'liveMax', name: 'Hanging at once', shows: count, differs: count },
-  { key: 'seconds', name: 'Hours', shows: (seconds) => `≈ ${formatTime(seconds)}`, differs: formatTime },
+  {
+    key: 'carriedMm',
+    name: 'Carries and turns',
+    shows: formatYarnLength,
+    differs: yarnLengthDifference,
+  },
+  { key: 'liveMax', name: 'Hanging at once', ...counts },
+  {
+    key: 'seconds',
+    name: 'Hours',
+    shows: (seconds) => `≈ ${formatTime(seconds)}`,
+    differs: timeDifference,
+  },
 ];
 
 export function TakesPart() {
@@ -47,9 +61,7 @@ export function TakesPart() {
   const now = shown.figures;
   const pair = comparedWithLast({ quick, full, last });
   const { gauge, totals, yarns } = shown.materials;
-  const used = formatUncertain(totals.uncertain.yarnUsedMm, (mm) =>
-    formatYarnLength(mm, units, { enough: true }),
-  );
+  const used = formatUncertain(totals.uncertain.yarnUsedMm, (mm) => formatYarnLength(mm, units, enough));
   return (
     <>
       <table className="figures compared" aria-busy={!settled}>
@@ -67,10 +79,8 @@ export function TakesPart() {
             <tr key={key}>
               <th scope="row">{name}</th>
               <td className="now">{shows(now[key], units)}</td>
-              <td>
-                {pair ? difference(pair.now[key] - pair.last[key], (value) => differs(value, units)) : '–'}
-              </td>
-              <td>{careful ? difference(now[key] - careful[key], (value) => differs(value, units)) : '…'}</td>
+              <td>{pair ? differs(pair.last[key], pair.now[key], units) : '–'}</td>
+              <td>{careful ? differs(careful[key], now[key], units) : '…'}</td>
             </tr>
           ))}
         </tbody>
@@ -86,11 +96,4 @@ export function TakesPart() {
 function comparedWithLast({ quick, full, last }: Pick<Plans, 'quick' | 'full' | 'last'>) {
   if (full && last?.full) return { now: full.figures, last: last.full };
   return quick && last?.quick ? { now: quick.figures, last: last.quick } : null;
-}
-
-/** '+4', '−1.2 m', 'the same'. */
-function difference(value: number, shown: (value: number) => string): string {
-  const size = shown(Math.abs(value));
-  if (size === shown(0)) return 'same';
-  return `${value > 0 ? '+' : '−'}${size}`;
 }

@@ -1,7 +1,7 @@
 /** Designs side by side: each figure, and how it differs from the first. Plans are compared with their like. */
 import type { ReactNode } from 'react';
 import { useStudio } from '../../store/use-studio.ts';
-import { difference, type FigureRow, notTold } from './figure-rows.ts';
+import type { FigureRow } from './figure-rows.ts';
 import type { Weighing } from './use-weighed.ts';
 
 interface Compared {
@@ -35,21 +35,18 @@ export function CompareTable({ caption, rows, columns, weighing }: CompareTableP
         </tr>
       </thead>
       <tbody>
-        {rows.map(({ name, of, shown, differs }) => (
+        {rows.map(({ name, shown, differs }) => (
           <tr key={name}>
             <th scope="row">{name}</th>
             {columns.map(({ key }, i) => {
               const one = weighed[key];
               if (problems[key] || !one) return <td key={key}>{problems[key] ? '–' : '…'}</td>;
-              const isComparable = i > 0 && first?.effort === one.effort;
-              const figure = shown(of(one), units);
+              const isComparable = first?.effort === one.effort;
               return (
                 <td key={key} className={i === 0 ? 'now' : ''}>
-                  {figure}
-                  {i > 0 && figure !== notTold && (
-                    <span className="quiet small">
-                      {isComparable ? difference(of(one) - of(first), (value) => differs(value, units)) : '…'}
-                    </span>
+                  {shown(one, units)}
+                  {i > 0 && (
+                    <span className="quiet small">{isComparable ? differs(first, one, units) : '…'}</span>
                   )}
                 </td>
               );

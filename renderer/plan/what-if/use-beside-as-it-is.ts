@@ -13,7 +13,7 @@ import type { Weighable, Weighed } from './weigh.worker.ts';
 /** The key of the hanging as it is. */
 export const asItIs = 'as-it-is';
 
-/** `design` is the open one. `all` must be the same value while nothing changes. */
+/** `design` is the open one, with its currency. `all` must be the same value while nothing changes. */
 export function useBesideAsItIs(
   design: Pick<Design, 'yarns' | 'money'>,
   all: readonly Weighable[],

@@ -13,9 +13,11 @@ interface VariantCardProps {
   readonly design: Design;
   /** Why it can't be made or planned; empty where it can. */
   readonly problem: string;
+  /** What it comes to as well, 'variant A'; empty where it is like no other. */
+  readonly same: string;
 }
 
-export function VariantCard({ variant: { key, changes }, letter, design, problem }: VariantCardProps) {
+export function VariantCard({ variant: { key, changes }, letter, design, problem, same }: VariantCardProps) {
   const kinds = Object.keys(changeNames) as ChangeKind[];
   const left = kinds.filter((kind) => changes.every((change) => change.kind !== kind));
   const put = (index: number, change: Change) => changeVariant(key, changes.with(index, change));
@@ -48,6 +50,11 @@ export function VariantCard({ variant: { key, changes }, letter, design, problem
         </fieldset>
       ))}
       {problem && <p className="fault">{problem}</p>}
+      {same && changes.length > 0 && (
+        <p className="small" role="status">
+          This comes to the same as {same}.
+        </p>
+      )}
       {left.length > 0 && (
         <label className="also">
           <span>{changes.length === 0 ? 'What if' : 'And also'}</span>

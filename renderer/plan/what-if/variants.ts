@@ -14,6 +14,9 @@ export interface Variant {
 /** As many as stand side by side and can be told apart. */
 export const mostVariants = 4;
 
+/** What variants begin with, in this order. */
+const begun = ['working-length', 'carry', 'tidy', 'merge', 'gauge', 'live-wish', 'reserve'] as const;
+
 interface Variants {
   /** The design's opening that they belong to. */
   readonly opening: number;
@@ -26,7 +29,7 @@ let made = 0;
 /** Two to begin with: longer pieces, and longer carries. */
 export function startVariants(opening: number, design: Design): void {
   if (variants.getState().opening === opening) return;
-  const list = (['working-length', 'carry'] as const).map((kind) => newVariant([newChange(kind, design)]));
+  const list = begun.slice(0, 2).map((kind) => newVariant([newChange(kind, design)]));
   variants.setState({ opening, list });
 }
 
@@ -34,11 +37,14 @@ export function useVariants(): readonly Variant[] {
   return useStore(variants, ({ list }) => list);
 }
 
+/** It begins with a change that none of the others makes, so that it is no second one of them. */
 export function addVariant(design: Design): void {
-  const changes = [newChange('tidy', design)];
-  variants.setState(({ list }) =>
-    list.length < mostVariants ? { list: [...list, newVariant(changes)] } : { list },
-  );
+  variants.setState(({ list }) => {
+    if (list.length >= mostVariants) return { list };
+    const made = new Set(list.flatMap(({ changes }) => changes.map(({ kind }) => kind)));
+    const kind = begun.find((each) => !made.has(each)) ?? 'tidy';
+    return { list: [...list, newVariant([newChange(kind, design)])] };
+  });
 }
 
 export function removeVariant(key: string): void {

@@ -6,6 +6,8 @@ import { change } from '../../store/changing.ts';
 import type { OpenDesign } from '../../store/state.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { LeafPage } from '../leaves/leaf.tsx';
+import { moneyHere } from '../money/money-here.ts';
+import { alike } from './alike.ts';
 import { type Variation, variationOf } from './change.ts';
 import { changesWords } from './change-words.ts';
 import { CompareTable } from './compare-table.tsx';
@@ -24,8 +26,8 @@ export function WhatIfLeaf() {
 
 const letters = ['A', 'B', 'C', 'D'];
 
-function WhatIf({ open: { opening, design } }: { open: OpenDesign }) {
-  const units = useStudio((state) => state.settings.units);
+function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
+  const { units, currency } = useStudio((state) => state.settings);
   const variants = useVariants();
   // Only the first design of an opening counts: later ones leave the variants as they are.
   useEffect(() => startVariants(opening, design), [opening, design]);
@@ -36,11 +38,17 @@ function WhatIf({ open: { opening, design } }: { open: OpenDesign }) {
   const all = useMemo(
     () =>
       varied.flatMap(({ key, made }) =>
-        made.ok ? [weighable(key, made.value.design, flatten(made.value.design))] : [],
+        made.ok ? [weighable(key, moneyHere(made.value.design, currency), flatten(made.value.design))] : [],
       ),
-    [varied],
+    [varied, currency],
   );
-  const weighing = useBesideAsItIs(design, all);
+  const here = useMemo(() => moneyHere(design, currency), [design, currency]);
+  const weighing = useBesideAsItIs(here, all);
+  const sameAs = useMemo(() => alike([weighable(asItIs, design, chart), ...all]), [design, chart, all]);
+  const nameOf = (key: string) =>
+    key === asItIs
+      ? 'the hanging as it is'
+      : `variant ${letters[variants.findIndex((each) => each.key === key)]}`;
   const problemOf = (key: string) => {
     const made = varied.find((each) => each.key === key)?.made;
     return made && !made.ok ? made.problem.sentence : (weighing.problems[key] ?? '');
@@ -69,6 +77,7 @@ function WhatIf({ open: { opening, design } }: { open: OpenDesign }) {
                 <>
                   <strong>{letters[i]}</strong>
                   <span className="small">{changesWords(variants[i]!.changes, design, units)}</span>
+                  {sameAs[key] && <span className="small">the same as {nameOf(sameAs[key])}</span>}
                   {made.ok && made.value.edit && (
                     <button
                       type="button"
@@ -93,6 +102,7 @@ function WhatIf({ open: { opening, design } }: { open: OpenDesign }) {
             letter={letters[i]!}
             design={design}
             problem={problemOf(variant.key)}
+            same={sameAs[variant.key] === undefined ? '' : nameOf(sameAs[variant.key]!)}
           />
         ))}
         {variants.length < mostVariants && (

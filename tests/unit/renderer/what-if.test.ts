@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { figuresOf } from '../../../renderer/plan/plans/figures.ts';
+import { alike } from '../../../renderer/plan/what-if/alike.ts';
 import { type Change, variationOf } from '../../../renderer/plan/what-if/change.ts';
 import { changesWords } from '../../../renderer/plan/what-if/change-words.ts';
-import { difference } from '../../../renderer/plan/what-if/figure-rows.ts';
+import { whatIfRows } from '../../../renderer/plan/what-if/figure-rows.ts';
 import { newChange } from '../../../renderer/plan/what-if/new-change.ts';
+import { weighable } from '../../../renderer/plan/what-if/use-weighed.ts';
+import type { Weighed } from '../../../renderer/plan/what-if/weigh.worker.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { apply, inverse } from '../../../shared/design/edits.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { designFromLetters, lettersOfChart } from '../../notation.ts';
 
@@ -121,11 +126,68 @@ describe('a variant in words', () => {
     expect(changesWords([gauge], design, 'metric')).toBe('20 knots and 25 rows per 10 cm');
     expect(changesWords([gauge], design, 'us')).toBe('20.3 knots and 25.4 rows per 4 in');
   });
+});
 
-  it('says a difference with its sign, or that there is none', () => {
-    const show = (value: number) => `${Math.round(value)} m`;
-    expect(difference(4, show)).toBe('+4 m');
-    expect(difference(-4, show)).toBe('−4 m');
-    expect(difference(0.2, show)).toBe('same');
+describe('variants side by side', () => {
+  const weighed = (of: Design): Weighed => {
+    const chart = flatten(of);
+    const plan = planStrands(of, chart);
+    if (!plan.ok) throw new Error(plan.problem.sentence);
+    const materials = materialsOf(of, chart, plan.value);
+    return { effort: 'full', materials, figures: figuresOf(materials, plan.value) };
+  };
+  const cost = whatIfRows.find(({ name }) => name === 'Cost of materials')!;
+  const priced: Design = {
+    ...design,
+    yarns: design.yarns.map((yarn) => ({ ...yarn, price: 4.5 })),
+    money: { currency: 'EUR', cordPricePerM: 0.4 },
+  };
+
+  it('say that a cost of which nothing was told is not told yet, and give no difference', () => {
+    const [first, one] = [weighed(design), weighed({ ...design, rows: design.rows })];
+    expect(cost.shown(one, 'metric')).toBe('not told yet');
+    expect(cost.differs(first, one, 'metric')).toBe('');
+  });
+
+  it('tell a cost that leaves out the dowel as at least so much, and its difference all the same', () => {
+    const gauge = varied([{ kind: 'gauge', knotsPer10Cm: 10, rowsPer10Cm: 10 }], priced).design;
+    const [first, one] = [weighed(priced), weighed(gauge)];
+    expect(cost.shown(first, 'metric')).toMatch(/^at least [\d.]+ EUR$/);
+    const figure = (of: Weighed) => Number(/[\d.]+/.exec(cost.shown(of, 'metric'))![0]);
+    const by = figure(one) - figure(first);
+    expect(by).toBeGreaterThan(0);
+    expect(cost.differs(first, one, 'metric')).toBe(`+${by.toFixed(2)} EUR`);
+    const noCord = weighed({ ...priced, money: { currency: 'EUR' } });
+    expect(cost.differs(noCord, noCord, 'metric')).toBe('');
+  });
+
+  it('differ by what is shown', () => {
+    const yarn = whatIfRows.find(({ name }) => name === 'Carries and turns')!;
+    const with_ = (carriedMm: number): Weighed => {
+      const one = weighed(design);
+      return { ...one, figures: { ...one.figures, carriedMm } };
+    };
+    // 1.0 m and 1.1 m are shown, though there are only 20 mm between them.
+    expect(yarn.differs(with_(1040), with_(1060), 'metric')).toBe('+0.1 m');
+    expect(yarn.differs(with_(1060), with_(1140), 'metric')).toBe('same');
+  });
+
+  it('that come to the same are found, whatever changes lead there', () => {
+    const longer: Change = { kind: 'working-length', mm: 2000 };
+    const found = (of: Design, ...lists: readonly (readonly Change[])[]) =>
+      alike(
+        [[], ...lists].map((changes, i) => {
+          const made = varied(changes, of).design;
+          return weighable(`v${i}`, made, flatten(made));
+        }),
+      );
+    // There is no lone knot to tidy here, and one there.
+    expect(
+      found(designFromLetters(['aabb', 'aabb']), [{ kind: 'tidy' }], [longer], [{ kind: 'tidy' }, longer]),
+    ).toEqual({ v1: 'v0', v3: 'v2' });
+    const speckled = designFromLetters(['aaaa', 'abaa', 'aaaa']);
+    expect(
+      found(speckled, [{ kind: 'tidy' }], [longer], [longer, { kind: 'tidy' }], [{ kind: 'tidy' }, longer]),
+    ).toEqual({ v4: 'v3' });
   });
 });
