@@ -309,6 +309,7 @@ export const commands = [
   { id: 'row-before', label: 'Back by a row', menu: 'plan', needs: 'plan' },
   { id: 'all-tied', label: 'Show all as tied', menu: 'plan', needs: 'plan' },
   { id: 'plan-chart', label: 'Chart', menu: 'plan', needs: 'plan', ruleAbove: true },
+  { id: 'plan-order', label: 'Tying order', menu: 'plan', needs: 'plan' },
   { id: 'plan-sizes', label: 'Sizes', menu: 'plan', needs: 'plan' },
   { id: 'plan-bundles', label: 'Bundles', menu: 'plan', needs: 'plan' },
   { id: 'plan-materials', label: 'Materials', menu: 'plan', needs: 'plan' },

@@ -50,6 +50,8 @@ export function PlanChart() {
     surface.current = made;
     room.current!.focus({ preventScroll: true });
     show();
+    const { under } = plans.getState();
+    if (under) made.reveal(under);
     const theme = new MutationObserver(show);
     theme.observe(document.documentElement, { attributeFilter: ['data-theme'] });
     const forget = [

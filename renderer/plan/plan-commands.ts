@@ -15,6 +15,7 @@ export function planCommands(planner: Planner) {
     'plan-long-carries': () => showView('long-carries'),
     'plan-worst-rows': () => showView('worst-rows'),
     'plan-chart': () => showLeaf('chart'),
+    'plan-order': () => showLeaf('order'),
     'plan-sizes': () => showLeaf('sizes'),
     'plan-what-if': () => showLeaf('what-if'),
     'plan-bundles': () => showLeaf('bundles'),

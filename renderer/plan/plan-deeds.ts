@@ -22,8 +22,15 @@ export function chooseStrand(strand: number): void {
   if (!tables) return;
   const { start } = strandFacts(tables, strand);
   const cell = { row: start.row - 1, column: start.cord - 1 };
-  showLeaf('chart');
   plans.setState({ chosen: cell });
+  showCell(cell);
+}
+
+/** Turns to the chart, where it is not shown, and brings the cell cursor to a cell of it. */
+export function showCell(cell: Cell): void {
+  // A chart that is only now turned to begins at the cell cursor.
+  plans.setState({ under: cell });
+  showLeaf('chart');
   goToCell(cell);
 }
 
@@ -41,7 +48,7 @@ export function goToStrand(place: 'start' | 'end'): void {
   const strand = chosenStrand();
   if (!tables || strand === null) return;
   const { row, cord } = strandFacts(tables, strand)[place];
-  goToCell({ row: row - 1, column: cord - 1 });
+  showCell({ row: row - 1, column: cord - 1 });
 }
 
 export function letGoOfStrand(): void {

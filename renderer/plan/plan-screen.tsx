@@ -13,6 +13,7 @@ import { followWidth } from './columns/folds.ts';
 import { LeafChoice } from './leaves/leaf-choice.tsx';
 import { type Leaf, useLeaf } from './leaves/leaves.ts';
 import { MaterialsLeaf } from './money/materials-leaf.tsx';
+import { OrderLeaf } from './order/order-leaf.tsx';
 import { OrderBar } from './panels/order-bar.tsx';
 import { TakesPart } from './panels/takes-part.tsx';
 import { TyingPart } from './panels/tying-part.tsx';
@@ -29,6 +30,7 @@ import { WhatIfLeaf } from './what-if/what-if-leaf.tsx';
 import './plan.css';
 
 const leaves: Readonly<Record<Exclude<Leaf, 'chart'>, ReactNode>> = {
+  order: <OrderLeaf />,
   swatches: <SwatchesLeaf />,
   bundles: <BundlesLeaf />,
   materials: <MaterialsLeaf />,
@@ -66,9 +68,13 @@ export function PlanScreen() {
         {leaf === 'chart' ? <PlanChart key={opening} /> : leaves[leaf]}
       </div>
       <Column side="figures" name="Strands and figures">
-        <ViewPart />
-        <PinsPart />
-        <StepsPart />
+        {leaf === 'chart' && (
+          <>
+            <ViewPart />
+            <PinsPart />
+            <StepsPart />
+          </>
+        )}
         <SidePart title="What it takes">
           <TakesPart />
         </SidePart>

@@ -7,6 +7,7 @@ import { type Leaf, useLeaf } from './leaves.ts';
 
 const leaves: readonly (readonly [Leaf, CommandId])[] = [
   ['chart', 'plan-chart'],
+  ['order', 'plan-order'],
   ['swatches', 'go-swatches'],
   ['sizes', 'plan-sizes'],
   ['bundles', 'plan-bundles'],

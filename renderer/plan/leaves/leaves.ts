@@ -2,7 +2,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 
-export type Leaf = 'chart' | 'swatches' | 'sizes' | 'bundles' | 'materials' | 'what-if';
+export type Leaf = 'chart' | 'order' | 'swatches' | 'sizes' | 'bundles' | 'materials' | 'what-if';
 
 const leaves = createStore<{ readonly leaf: Leaf }>(() => ({ leaf: 'chart' }));
 

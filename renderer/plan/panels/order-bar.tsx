@@ -14,6 +14,7 @@ import { runCommand } from '../../shell/command-bus.ts';
 import { commandById } from '../../shell/keys.ts';
 import { studio } from '../../store/studio.ts';
 import { useStudio } from '../../store/use-studio.ts';
+import { afterLastRow } from '../order/after-last-row.ts';
 import { stepTying, tieTo } from '../plan-deeds.ts';
 import type { PlanTables } from '../plans/plan-tables.ts';
 import { plans, shownPlan, usePlans } from '../plans/plans.ts';
@@ -122,6 +123,7 @@ function placeWords(
 function NextSteps() {
   const tied = usePlans((state) => state.tied);
   const told = usePlans((state) => state.steps);
+  const looseEnds = usePlans((state) => shownPlan(state)?.figures.looseEnds ?? 0);
   const units = useStudio((state) => state.settings.units);
   const words = wordsNow();
   return (
@@ -131,7 +133,8 @@ function NextSteps() {
   );
 
   function wordsNow(): string {
-    if (tied === null) return 'Move the slider back to follow the tying order from its first knot.';
+    if (tied === null)
+      return `${afterLastRow(looseEnds)[0]!} Move the slider back to follow the tying order.`;
     if (!told) return '…';
     const steps = told.steps.flatMap((step) => wordsOf(step, tied, units));
     return `Next: ${steps.join('; ')}.`;

@@ -6,12 +6,11 @@ import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Cell } from '../../../shared/chart/tools/cell.ts';
 import { limits } from '../../../shared/design/limits.ts';
 import type { Pin } from '../../../shared/design/schema.ts';
-import { goToCell } from '../../draw/go-to-cell.ts';
 import { tell, tellProblem } from '../../shell/notices.tsx';
 import { change } from '../../store/changing.ts';
 import { studio } from '../../store/studio.ts';
 import { showLeaf } from '../leaves/leaves.ts';
-import { chooseStrandAt } from '../plan-deeds.ts';
+import { chooseStrandAt, showCell } from '../plan-deeds.ts';
 import { plans } from '../plans/plans.ts';
 import { carryBetween, cutAt, noCarryAt, runAround } from './pin-place.ts';
 import { pinWords } from './pin-words.ts';
@@ -72,9 +71,8 @@ export function removePins(): void {
 /** Goes to where it is pinned, and chooses the strand there. */
 export function goToPin({ row, cord }: Pin): void {
   const cell = { row: row - 1, column: cord - 1 };
-  showLeaf('chart');
   chooseStrandAt(cell);
-  goToCell(cell);
+  showCell(cell);
 }
 
 /** Where a pin is set now: the cell cursor or the cell under the pointer, else the knot that was chosen. */

@@ -43,6 +43,11 @@ export function keepPlans(): Planner {
   const take = (answer: PlansAnswer) => {
     if (answer.kind === 'steps') plans.setState({ steps: answer });
     else if (answer.kind === 'row-steps') plans.setState({ rowSteps: answer });
+    else if (answer.kind === 'order') {
+      plans.setState({ order: { ...answer, steps: new Map() } });
+      askRowsNear();
+    } else if (answer.kind === 'order-rows')
+      plans.setState(({ order }) => ({ order: withRows(order, answer) }));
     else if (answer.kind === 'bundles') plans.setState({ bundles: answer });
     // What was on its way when the plan was stopped is not its progress any more.
     else if (answer.kind === 'progress' && plans.getState().progress === null) return;
@@ -51,6 +56,7 @@ export function keepPlans(): Planner {
       if (answer.kind === 'planned') {
         rowAsked = 0;
         askSteps();
+        askOrder();
         askBundles();
       }
     }
@@ -68,6 +74,17 @@ export function keepPlans(): Planner {
     const row = tyingPlace(tables, tied).row + 1;
     if (row !== rowAsked) tell({ kind: 'row-steps', row });
     rowAsked = row;
+  };
+
+  const askOrder = () => {
+    const wish = plans.getState().orderWish;
+    if (wish) tell({ kind: 'order', wish });
+  };
+
+  const askRowsNear = () => {
+    const { order, rowsNear } = plans.getState();
+    const rows = rowsNear.filter((row) => !order?.steps.has(row));
+    if (order && rows.length > 0) tell({ kind: 'order-rows', wish: order.wish, rows });
   };
 
   const askBundles = () => {
@@ -96,6 +113,8 @@ export function keepPlans(): Planner {
     plans.subscribe((state, before) => {
       if (state.draft !== before.draft) follow();
       if (state.tied !== before.tied) askSteps();
+      if (state.orderWish !== before.orderWish) askOrder();
+      if (state.rowsNear !== before.rowsNear) askRowsNear();
       if (state.wantsBundles && !before.wantsBundles) askBundles();
     }),
   ];
@@ -136,6 +155,18 @@ function questionOf({ design, chart }: OpenDesign, draft: Plans['draft']): PlanS
       layers: [],
       reference: null,
     },
+  };
+}
+
+/** Rows of a list that is shown no more are left aside. */
+function withRows(
+  order: Plans['order'],
+  { wish, rows }: Extract<PlansAnswer, { kind: 'order-rows' }>,
+): Plans['order'] {
+  if (order?.wish.yarn !== wish.yarn || order.wish.strand !== wish.strand) return order;
+  return {
+    ...order,
+    steps: new Map([...order.steps, ...rows.map(({ row, steps }) => [row, steps] as const)]),
   };
 }
 

@@ -10,6 +10,7 @@ import type { Pin } from '../../../shared/design/schema.ts';
 import type { Bundles } from '../../../shared/materials/bundles/bundles.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import type { Figures } from './figures.ts';
+import type { OrderWish } from './listed-steps.ts';
 import type { Planned } from './planned.ts';
 import type { RowMeasure } from './row-facts.ts';
 
@@ -48,6 +49,18 @@ export interface Plans {
   readonly steps: { readonly knots: number; readonly steps: readonly Step[] } | null;
   /** All steps of the row there, once the worker has told. */
   readonly rowSteps: { readonly row: number; readonly steps: readonly Step[] } | null;
+  /** Which steps of the whole order are listed; null while the list is not shown. */
+  readonly orderWish: OrderWish | null;
+  /** Rows of it, from 1, that are near what is seen. */
+  readonly rowsNear: readonly number[];
+  /** What the worker has told of it. */
+  readonly order: {
+    readonly wish: OrderWish;
+    /** As `listedCounts` gives them. */
+    readonly counts: Int32Array;
+    /** By row, from 1: those that were asked for so far. */
+    readonly steps: ReadonlyMap<number, readonly Step[]>;
+  } | null;
   /** Asked for only while they are shown; with pieces of the working length, and with pieces cut to measure. */
   readonly wantsBundles: boolean;
   readonly bundles: {
@@ -77,6 +90,9 @@ const noPlans: Plans = {
   tied: null,
   steps: null,
   rowSteps: null,
+  orderWish: null,
+  rowsNear: [],
+  order: null,
   wantsBundles: false,
   bundles: null,
   // About an inch: the trade's limit for a float on a thing that is worn (practice).

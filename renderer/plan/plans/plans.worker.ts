@@ -16,6 +16,7 @@ import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepsOfRow } from '../../../shared/tying/steps/steps-of-row.ts';
 import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { type Figures, figuresOf } from './figures.ts';
+import { listedCounts, listedSteps, type OrderWish } from './listed-steps.ts';
 import { nextSteps } from './next-steps.ts';
 import { buffersOf } from './plan-tables.ts';
 import { type Planned, planned } from './planned.ts';
@@ -31,6 +32,10 @@ export type PlansQuestion =
   | { readonly kind: 'steps'; readonly knots: number }
   /** All steps of a row, from 1. */
   | { readonly kind: 'row-steps'; readonly row: number }
+  /** How many steps of the whole order are listed of each row. */
+  | { readonly kind: 'order'; readonly wish: OrderWish }
+  /** The listed steps of some rows, from 1. */
+  | { readonly kind: 'order-rows'; readonly wish: OrderWish; readonly rows: readonly number[] }
   | { readonly kind: 'bundles' };
 
 export type PlansAnswer =
@@ -41,6 +46,12 @@ export type PlansAnswer =
   | { readonly kind: 'problem'; readonly number: number; readonly sentence: string }
   | { readonly kind: 'steps'; readonly knots: number; readonly steps: readonly Step[] }
   | { readonly kind: 'row-steps'; readonly row: number; readonly steps: readonly Step[] }
+  | { readonly kind: 'order'; readonly wish: OrderWish; readonly counts: Int32Array }
+  | {
+      readonly kind: 'order-rows';
+      readonly wish: OrderWish;
+      readonly rows: readonly { readonly row: number; readonly steps: readonly Step[] }[];
+    }
   | {
       readonly kind: 'bundles';
       /** Of the plan that they are of. */
@@ -89,6 +100,12 @@ self.addEventListener('message', ({ data }: MessageEvent<PlansQuestion>) => {
     case 'row-steps':
       if (told && data.row <= told.order.rows.length)
         answer({ kind: 'row-steps', row: data.row, steps: stepsOfRow(told.order, data.row) });
+      break;
+    case 'order':
+      if (told) answer({ kind: 'order', wish: data.wish, counts: listedCounts(told.order, data.wish) });
+      break;
+    case 'order-rows':
+      if (told) answer({ kind: 'order-rows', wish: data.wish, rows: orderRows(told.order, data) });
       break;
     case 'bundles':
       if (told) answer({ kind: 'bundles', effort: told.effort, ...bothBundles(told.chart, told.plan) });
@@ -143,6 +160,15 @@ function tell(number: number, effort: Effort, design: Design, chart: Chart, made
   const all = planned(design, chart, made);
   told = { effort, chart, plan: made.plan, order: all.order };
   answer({ kind: 'planned', number, effort, planned: all.planned }, buffersOf(all.planned.tables));
+}
+
+/** Rows that the chart has no more are left out. */
+function orderRows(
+  order: TyingOrder,
+  { wish, rows }: Extract<PlansQuestion, { readonly kind: 'order-rows' }>,
+): { row: number; steps: readonly Step[] }[] {
+  const within = rows.filter((row) => row <= order.rows.length);
+  return within.map((row) => ({ row, steps: listedSteps(order, row, wish) }));
 }
 
 /** With pieces of the working length, and with pieces cut to measure. */

@@ -4,13 +4,9 @@ import type { StepForm } from '../../../shared/tying/steps/step-language.ts';
 import { SidePart } from '../../draw/side-part.tsx';
 import { tieTo } from '../plan-deeds.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
+import { stepForms } from './step-forms.ts';
 import { StepList } from './step-list.tsx';
 import './steps.css';
-
-const forms: readonly (readonly [StepForm, string])[] = [
-  ['compact', 'Short'],
-  ['long', 'In sentences'],
-];
 
 export function StepsPart() {
   const hasKnots = usePlans((state) => (shownPlan(state)?.tables.strands.count ?? 0) > 0);
@@ -30,7 +26,7 @@ export function StepsPart() {
       ) : (
         <div className="steps">
           <fieldset className="step-forms" aria-label="Steps in words">
-            {forms.map(([each, label]) => (
+            {stepForms.map(([each, label]) => (
               <button type="button" key={each} aria-pressed={each === form} onClick={() => setForm(each)}>
                 {label}
               </button>
