@@ -54,8 +54,10 @@ export interface Cost {
   readonly yarnToBuy: Amount;
   /** What must be bought now: the yarn that is not owned, and all the rest of the materials. */
   readonly toPay: Amount;
-  /** What was not told, each as words: 'the price of a skein of Dusk'. */
+  /** What was not told, each as words: 'the price of a skein of Dusk'; that of the materials first. */
   readonly missing: readonly string[];
+  /** So much of it the cost of materials rests on. */
+  readonly missingOfMaterials: readonly string[];
 }
 
 /** What a hanging takes, as far as it costs something. */
@@ -83,6 +85,7 @@ export function costOf(
   ] as const;
   const yarnToBuy = yarnAmount('Yarn to buy', sold, 'toBuySkeins', telling);
   const materials = sumOf('Cost of materials', [['yarn', parts.yarn], ...besideYarn], telling);
+  const missingOfMaterials = [...telling.missing];
   const labour = labourOf(money, taken, telling);
   const overhead = overheadOf(money, materials, labour, telling);
   const wholesale = wholesaleBy[money.wholesale ?? defaults.money.wholesale](
@@ -102,6 +105,7 @@ export function costOf(
     yarnToBuy,
     toPay: sumOf('To pay now', [['yarn to buy', yarnToBuy], ...besideYarn], telling),
     missing: telling.missing,
+    missingOfMaterials,
   };
 }
 

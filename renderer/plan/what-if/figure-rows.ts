@@ -85,9 +85,14 @@ export const whatIfRows: readonly FigureRow[] = [
   hours,
 ];
 
-export const gradeRows: readonly FigureRow[] = [
+/** What another gauge changes first. */
+export const sizeRows: readonly FigureRow[] = [
   length('Width', ({ materials }) => materials.finished.widthMm),
   length('Knotted height', ({ materials }) => materials.finished.knottedHeightMm),
+];
+
+export const gradeRows: readonly FigureRow[] = [
+  ...sizeRows,
   length('Dowel, at least', ({ materials }) => materials.dowel.minLengthMm, enough),
   yarn('Cord to cut', ({ materials }) => materials.cords.totalMm, enough),
   yarnToCut,

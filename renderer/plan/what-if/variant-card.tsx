@@ -11,13 +11,22 @@ interface VariantCardProps {
   /** 'A', 'B'… */
   readonly letter: string;
   readonly design: Design;
+  /** How many strands hang at once as it is; null where that is not known yet. */
+  readonly liveMax: number | null;
   /** Why it can't be made or planned; empty where it can. */
   readonly problem: string;
   /** What it comes to as well, 'variant A'; empty where it is like no other. */
   readonly same: string;
 }
 
-export function VariantCard({ variant: { key, changes }, letter, design, problem, same }: VariantCardProps) {
+export function VariantCard({
+  variant: { key, changes },
+  letter,
+  design,
+  liveMax,
+  problem,
+  same,
+}: VariantCardProps) {
   const kinds = Object.keys(changeNames) as ChangeKind[];
   const left = kinds.filter((kind) => changes.every((change) => change.kind !== kind));
   const put = (index: number, change: Change) => changeVariant(key, changes.with(index, change));
@@ -61,7 +70,7 @@ export function VariantCard({ variant: { key, changes }, letter, design, problem
           <select
             value=""
             onChange={({ target }) =>
-              changeVariant(key, [...changes, newChange(target.value as ChangeKind, design)])
+              changeVariant(key, [...changes, newChange(target.value as ChangeKind, design, liveMax)])
             }
           >
             <option value="" disabled>

@@ -29,7 +29,7 @@ let made = 0;
 /** Two to begin with: longer pieces, and longer carries. */
 export function startVariants(opening: number, design: Design): void {
   if (variants.getState().opening === opening) return;
-  const list = begun.slice(0, 2).map((kind) => newVariant([newChange(kind, design)]));
+  const list = begun.slice(0, 2).map((kind) => newVariant([newChange(kind, design, null)]));
   variants.setState({ opening, list });
 }
 
@@ -37,13 +37,16 @@ export function useVariants(): readonly Variant[] {
   return useStore(variants, ({ list }) => list);
 }
 
-/** It begins with a change that none of the others makes, so that it is no second one of them. */
-export function addVariant(design: Design): void {
+/**
+ * It begins with a change that none of the others makes, so that it is no second one of them. `liveMax`: how many strands
+ * hang at once as it is, where that is known.
+ */
+export function addVariant(design: Design, liveMax: number | null): void {
   variants.setState(({ list }) => {
     if (list.length >= mostVariants) return { list };
     const made = new Set(list.flatMap(({ changes }) => changes.map(({ kind }) => kind)));
     const kind = begun.find((each) => !made.has(each)) ?? 'tidy';
-    return { list: [...list, newVariant([newChange(kind, design)])] };
+    return { list: [...list, newVariant([newChange(kind, design, liveMax)])] };
   });
 }
 

@@ -11,7 +11,7 @@ import { alike } from './alike.ts';
 import { type Variation, variationOf } from './change.ts';
 import { changesWords } from './change-words.ts';
 import { CompareTable } from './compare-table.tsx';
-import { whatIfRows } from './figure-rows.ts';
+import { sizeRows, whatIfRows } from './figure-rows.ts';
 import { asItIs, useBesideAsItIs } from './use-beside-as-it-is.ts';
 import { weighable } from './use-weighed.ts';
 import { VariantCard } from './variant-card.tsx';
@@ -45,6 +45,9 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
   const here = useMemo(() => moneyHere(design, currency), [design, currency]);
   const weighing = useBesideAsItIs(here, all);
   const sameAs = useMemo(() => alike([weighable(asItIs, design, chart), ...all]), [design, chart, all]);
+  const isGaugeVaried = variants.some(({ changes }) => changes.some(({ kind }) => kind === 'gauge'));
+  const own = weighing.weighed[asItIs]?.materials;
+  const liveMax = own?.totals.liveMax ?? null;
   const nameOf = (key: string) =>
     key === asItIs
       ? 'the hanging as it is'
@@ -67,7 +70,7 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
         <WeighProgress weighing={weighing} />
         <CompareTable
           caption="The hanging as it is, and its variants"
-          rows={whatIfRows}
+          rows={isGaugeVaried ? [...sizeRows, ...whatIfRows] : whatIfRows}
           weighing={{ ...weighing, problems: { ...weighing.problems, ...problemsOf(variants, problemOf) } }}
           columns={[
             { key: asItIs, head: 'As it is' },
@@ -93,6 +96,12 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
             })),
           ]}
         />
+        {own && own.cost.missingOfMaterials.length > 0 && (
+          <p className="leaf-note">
+            The cost leaves out what is not told yet under Materials: {own.cost.missingOfMaterials.join('; ')}
+            .
+          </p>
+        )}
       </section>
       <div className="variants">
         {variants.map((variant, i) => (
@@ -101,12 +110,13 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
             variant={variant}
             letter={letters[i]!}
             design={design}
+            liveMax={liveMax}
             problem={problemOf(variant.key)}
             same={sameAs[variant.key] === undefined ? '' : nameOf(sameAs[variant.key]!)}
           />
         ))}
         {variants.length < mostVariants && (
-          <button type="button" className="add-variant" onClick={() => addVariant(design)}>
+          <button type="button" className="add-variant" onClick={() => addVariant(design, liveMax)}>
             Add a variant
           </button>
         )}

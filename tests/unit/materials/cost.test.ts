@@ -74,7 +74,7 @@ describe('what a hanging costs', () => {
   });
 
   it('names what was not told, and says which figures are not whole', () => {
-    const { parts, materials, wholesale, missing } = cost({ cordPricePerM: 0.4 }, [4.5]);
+    const { parts, materials, wholesale, missing, missingOfMaterials } = cost({ cordPricePerM: 0.4 }, [4.5]);
     expect(missing).toEqual([
       'the price of a skein of Dusk',
       'the price of the dowel',
@@ -83,6 +83,7 @@ describe('what a hanging costs', () => {
       'the pay for an hour',
       'the overhead',
     ]);
+    expect(missingOfMaterials).toEqual(missing.slice(0, 4));
     expect(parts.yarn).toMatchObject({ amount: 13.5, whole: false });
     expect(parts.dowel.formula).toBe('Dowel: not told yet');
     expect(materials.formula).toBe(

@@ -35,7 +35,7 @@ describe('materials at other prices', () => {
     const metric = priced(materialsFor(told), told).cost.parts.cord;
     const us = priced(materialsFor(told), told, 'us').cost.parts.cord;
     // 1 yd = 0.9144 m exactly: international yard and pound agreement, 1959.
-    expect(us.formula).toBe('Cord = 1.64 yd × 0.36576 EUR = 0.60 EUR');
+    expect(us.formula).toBe('Cord = 1.65 yd × 0.36576 EUR = 0.60 EUR');
     expect(metric.formula).toMatch(/ m × 0\.40 EUR = /);
     expect(us.amount).toBe(metric.amount);
   });

@@ -96,10 +96,27 @@ describe('a variant', () => {
 
   it('begins a little off from what the design has, and can be planned', () => {
     for (const kind of ['working-length', 'carry', 'reserve', 'live-wish', 'merge', 'gauge'] as const) {
-      const { edit, design: next } = varied([newChange(kind, design)]);
+      const { edit, design: next } = varied([newChange(kind, design, 3)]);
       expect(edit, kind).not.toBeNull();
       expect(planStrands(next, flatten(next)).ok, kind).toBe(true);
     }
+  });
+});
+
+describe('what a change begins with', () => {
+  it('is one strand fewer than hang at once, or than are wished for', () => {
+    const wished = (liveWish: number): Design => ({ ...design, tying: { ...design.tying, liveWish } });
+    expect(newChange('live-wish', design, 6)).toEqual({ kind: 'live-wish', strands: 5 });
+    expect(newChange('live-wish', wished(4), 6)).toEqual({ kind: 'live-wish', strands: 3 });
+    expect(newChange('live-wish', wished(4), 2)).toEqual({ kind: 'live-wish', strands: 1 });
+    expect(newChange('live-wish', design, 1)).toEqual({ kind: 'live-wish', strands: 1 });
+  });
+
+  it('is the yarn of fewer knots merged into the one that looks most like it, of those that are tied', () => {
+    const colours = ['#f5f5f0', '#203040', '#f0f0ea', '#213141'];
+    const drawn = designFromLetters(['aaab', 'aacc', 'accc']);
+    const yarns = drawn.yarns.map((yarn, i) => ({ ...yarn, color: colours[i] ?? yarn.color }));
+    expect(newChange('merge', { ...drawn, yarns }, null)).toEqual({ kind: 'merge', from: 'y3', into: 'y1' });
   });
 });
 
