@@ -7,6 +7,7 @@ import type { PatternSettings } from '../design/schema.ts';
 import { fringeMm } from '../gauge/fringe.ts';
 import type { Materials } from '../materials/materials.ts';
 import type { Units } from '../units/units.ts';
+import { chosenParts } from './chosen-parts.ts';
 import type { Copy } from './copy.ts';
 import { type Figures, figuresIn } from './figures.ts';
 import { readingTexts } from './reading-texts.ts';
@@ -44,9 +45,10 @@ export function firstTexts(input: FirstTextsInput): Readonly<Record<PatternTextN
     skill: welcome.skillText[askingOf(materials)],
     terms: listingWords[copy.language].terms,
     finishing: finishingWords[copy.language].text({
-      looseEnds: figures.count(totals.looseEnds),
+      looseEnds: totals.looseEnds > 0 ? figures.count(totals.looseEnds) : null,
+      trimmed: figures.length(Math.min(TRIMMED_MM, materials.tying.tailMm || TRIMMED_MM)),
       size,
-      ...fringeWords(design, figures),
+      fringe: fringeFigures(design, figures),
       mass: figures.enough.mass(totals.massG),
     }),
     ...readingTexts(input),
@@ -66,13 +68,18 @@ function sizeWords({ finished }: Materials, figures: Figures): string {
   return `${figures.length(finished.widthMm)} × ${figures.length(finished.knottedHeightMm)}`;
 }
 
-function fringeWords(design: Design, figures: Figures): Pick<FinishingFigures, 'fringe' | 'straight'> {
+/** What is left of a loose end that is knotted to its neighbour, 1 in: common practice, no source. Never more than the tail. */
+const TRIMMED_MM = 25.4;
+
+function fringeFigures(design: Design, figures: Figures): FinishingFigures['fringe'] {
   const lengths = fringeMm(design.columns, design.fringe);
-  const shortest = figures.length(lengths.reduce((a, b) => Math.min(a, b)));
-  const longest = figures.length(lengths.reduce((a, b) => Math.max(a, b)));
-  return shortest === longest
-    ? { fringe: longest, straight: true }
-    : { fringe: `${shortest} – ${longest}`, straight: false };
+  const longestMm = lengths.reduce((a, b) => Math.max(a, b));
+  if (longestMm === 0) return null;
+  return {
+    shortest: figures.length(lengths.reduce((a, b) => Math.min(a, b))),
+    longest: figures.length(longestMm),
+    hasTemplate: chosenParts(design).includes('fringe'),
+  };
 }
 
 /** Difficulty grows with the number of colours and the size of the chart: common practice; where it grows is our own. */

@@ -1,5 +1,6 @@
 /** How to read the chart, a line for each sentence, and how to tie from it, a line for each step: as first written. */
 import { goesRight } from '../chart/chart.ts';
+import { chosenParts } from './chosen-parts.ts';
 import { figuresIn } from './figures.ts';
 import type { FirstTextsInput } from './first-texts.ts';
 import { readingWords } from './words/reading-words.ts';
@@ -15,13 +16,14 @@ export function readingTexts({ design, materials, units, copy }: FirstTextsInput
   const figures = figuresIn(units, copy.language);
   const { cords, tying, totals } = materials;
   const { startCorner } = design;
+  const printed = chosenParts(design);
   const reading = [
     words.cell,
     words.ways(goesRight(startCorner, 0)),
     words.rules,
     words.lifts,
     ...(totals.bareCells > 0 ? [words.bare] : []),
-    words.rows,
+    ...(printed.includes('rows') ? [words.rows] : []),
   ];
   const order = words.steps({
     cutCords: cords.cutCords,
@@ -29,7 +31,8 @@ export function readingTexts({ design, materials, units, copy }: FirstTextsInput
     length: figures.cutLength(tying.workingLengthMm),
     tail: figures.cutLength(tying.tailMm),
     startsLeft: startCorner === 'top-left',
-    looseEnds: figures.count(totals.looseEnds),
+    looseEnds: totals.looseEnds > 0 ? figures.count(totals.looseEnds) : null,
+    hasFinishing: printed.includes('finishing'),
   });
   return { reading: reading.join('\n'), order: order.join('\n') };
 }

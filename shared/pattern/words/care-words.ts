@@ -56,7 +56,7 @@ export const careWords: Worded<CareWords> = {
     ],
     selling: {
       title: 'If you sell the finished piece',
-      text: 'Rules for fibre labels and product safety differ from country to country: the European Union has Regulations (EU) 1007/2011 and 2023/988, and the United States have rules of their own for fibre content, most of all for wool. This is a pointer and no legal advice; local rules decide.',
+      text: 'Rules for fibre labels and product safety differ from country to country: the European Union has Regulations (EU) 1007/2011 and 2023/988, and the United States have rules of their own for fibre content, most of all for wool. This is a pointer and no legal advice: follow local rules.',
     },
     readFirst: (page) => `Read the cautions on page ${page} before you begin.`,
     inShort: (mass) =>
@@ -68,8 +68,8 @@ export const careWords: Worded<CareWords> = {
     careHead: 'Pflege',
     cautions: [
       {
-        title: 'Klingen',
-        text: 'Scheren und Klingen für Schnur sind scharf. Schneiden Sie von den Händen weg, und räumen Sie sie danach fort.',
+        title: 'Scheren und Messer',
+        text: 'Was Schnur schneidet, ist scharf. Schneiden Sie von den Händen weg, und räumen Sie Scheren und Messer danach fort.',
       },
       {
         title: 'Feuer',
@@ -77,7 +77,7 @@ export const careWords: Worded<CareWords> = {
       },
       {
         title: 'Kinder und Tiere',
-        text: 'Schnüre und Schlaufen können strangulieren. Halten Sie die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren.',
+        text: 'In Schnüren und Schlaufen kann man sich strangulieren. Halten Sie die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren.',
       },
     ],
     hangingUp: (mass) => ({
@@ -91,7 +91,7 @@ export const careWords: Worded<CareWords> = {
       },
       {
         title: 'Wasser',
-        text: 'Prüfen Sie vor jedem Befeuchten jede Farbe mit einem feuchten weißen Tuch. Garne, die bei einer Marke farbecht sind, können bei einer anderen ausbluten.',
+        text: 'Prüfen Sie vor jedem Befeuchten jede Farbe mit einem feuchten weißen Tuch. Was bei einer Marke farbecht ist, kann bei einer anderen ausbluten.',
       },
       {
         title: 'Licht',
@@ -100,7 +100,7 @@ export const careWords: Worded<CareWords> = {
     ],
     selling: {
       title: 'Wenn Sie das fertige Stück verkaufen',
-      text: 'Regeln für Faserangaben und Produktsicherheit sind von Land zu Land verschieden: in der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung; es gelten die Regeln vor Ort.',
+      text: 'Regeln für Faserangaben und Produktsicherheit sind von Land zu Land verschieden: In der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung: Richten Sie sich nach den örtlichen Vorschriften.',
     },
     readFirst: (page) => `Lesen Sie die Hinweise auf Seite ${page}, bevor Sie beginnen.`,
     inShort: (mass) =>

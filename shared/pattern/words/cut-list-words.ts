@@ -61,15 +61,15 @@ export const cutListWords: Worded<CutListWords> = {
       'Legen Sie jede in der Mitte über das Rundholz und hängen Sie sie nebeneinander ein, in der Reihenfolge der Schnüre.',
     yarn: 'Garn',
     alike: (length, tail) =>
-      `Alle Stücke werden gleich lang zugeschnitten, ${length}, mit einem Ende von ${tail} auf jeder Seite. Die eines Garns sind ein Bündel.`,
+      `Alle Stücke werden gleich lang zugeschnitten, ${length}, mit ${tail} Fadenende an beiden Seiten. Alle Stücke eines Garns bilden ein Bündel.`,
     fitted: ({ reserve, step, longest, saved }) =>
-      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Reserve und aufgerundet auf volle ${step}; keines ist länger als ${longest}. Stücke eines Garns von einer Länge sind ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von einer Länge.` : ''}`,
+      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Reserve und aufgerundet auf volle ${step}; keines ist länger als ${longest}. Gleich lange Stücke eines Garns bilden ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von gleicher Länge.` : ''}`,
     yarnHeads: ['Garn', 'Stücke', 'Länge je Stück', 'zusammen', 'ab Reihe'],
     together: (pieces, shown, length) =>
       `Zusammen ${shown} ${pieces === 1 ? 'Stück' : 'Stücke'}, ${length} Garn.`,
-    numbers: 'Welches Stück welches ist',
+    numbers: 'Die Nummern der Stücke',
     aboutNumbers:
-      'Die Stücke eines Garns sind in der Reihenfolge gezählt, in der sie angesetzt oder angefügt werden. Schreiben Sie die Nummern an jedes Bündel und nehmen Sie die Stücke der Reihe nach heraus.',
+      'Die Stücke eines Garns sind in der Reihenfolge nummeriert, in der sie angesetzt oder angefügt werden. Schreiben Sie die Nummern an jedes Bündel und nehmen Sie die Stücke der Reihe nach heraus.',
     numbersOf: (length, numbers) => `${length}: ${numbers}`,
   },
 };

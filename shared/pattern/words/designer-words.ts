@@ -24,11 +24,11 @@ export const designerWords: Worded<DesignerWords> = {
       `Thank you for tying “${title}”. A photograph of the finished hanging on its wall is always welcome.`,
     mistakes: 'Should you find a mistake',
     mistakesText: (edition, hasContact) =>
-      `Chart, rows and figures are computed from one another, but no pattern is above a mistake.${edition ? ` This is ${edition}.` : ''}${hasContact ? ' Please write, and name the page and the row.' : ''}`,
+      `Chart, rows and figures are computed from one design, but a mistake may still have crept in.${edition ? ` This is ${edition}.` : ''}${hasContact ? ' Please write, and name the page and the row.' : ''}`,
     errata: (edition) => `Errata to ${edition}`,
   },
   de: {
-    title: 'Über die Gestaltung',
+    title: 'Entwurf und Kontakt',
     contact: 'Kontakt',
     picture: (title) => `Das geknüpfte Bild von „${title}“.`,
     thanks: 'Danke',
@@ -36,7 +36,7 @@ export const designerWords: Worded<DesignerWords> = {
       `Danke, dass Sie „${title}“ knüpfen. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,
     mistakes: 'Wenn etwas nicht stimmt',
     mistakesText: (edition, hasContact) =>
-      `Zählmuster, Reihen und Zahlen sind auseinander berechnet, doch keine Anleitung ist über Fehler erhaben.${edition ? ` Dies ist: ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie und nennen Sie Seite und Reihe.' : ''}`,
-    errata: (edition) => `Berichtigungen: ${edition}`,
+      `Zählmuster, Reihen und Zahlen sind aus demselben Entwurf berechnet; trotzdem kann sich ein Fehler einschleichen.${edition ? ` Sie haben die ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie, auf welcher Seite und in welcher Reihe er steckt.' : ''}`,
+    errata: (edition) => `Berichtigungen zur ${edition}`,
   },
 };

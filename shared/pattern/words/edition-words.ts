@@ -129,7 +129,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'yarn-colour':
           return `Das Garn „${change.name}“ hat eine andere Farbe.`;
         case 'yarn-symbol':
-          return `Das Garn „${change.name}“ hat ein anderes Zeichen.`;
+          return `Das Garn „${change.name}“ hat ein anderes Symbol.`;
         case 'yarn-figures':
           return `Das Garn „${change.name}“ hat eine andere Dicke oder einen anderen Strang.`;
         case 'cord':

@@ -18,7 +18,7 @@ export const footWords: Worded<FootWords> = {
   },
   de: {
     page: (number, of) => `Seite ${number} von ${of}`,
-    checkLine: '50 mm bei Druck in voller Größe',
+    checkLine: '50 mm bei Druck in Originalgröße',
     continued: (title) => `${title}, Fortsetzung`,
     preparedFor: (name) => `angefertigt für ${name}`,
   },

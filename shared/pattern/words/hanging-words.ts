@@ -168,7 +168,7 @@ export const hangingWords: Worded<HangingWords> = {
           : `Im Maßstab 1 : ${times.toLocaleString('de')} gezeichnet.`,
       alt: (width, height) => `Der Umriss der Rückseite, ${width} breit und ${height} hoch, mit den Marken.`,
       tooMany: (sheets) =>
-        `Die Rückseite in wahrer Größe nähme ${sheets} Blätter. Messen Sie stattdessen nach der verkleinerten Zeichnung.`,
+        `Die Rückseite in wahrer Größe bräuchte ${sheets} Blätter. Messen Sie stattdessen nach der verkleinerten Zeichnung.`,
       sheet: (number, of) => `Blatt ${number} von ${of}`,
       tileAlt: (number) => `Blatt ${number} der Schablone.`,
     },

@@ -236,12 +236,12 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Einen neuen Faden ansetzen',
         steps: {
           newStrandLaidIn: [
-            `Legen Sie ihn hinter seine erste Schnur, das Anfangsende zurück nach ${way[from]}. Ihre ${bent[holding]} Hand hält beides.`,
-            `Neues Garn hinter der zweiten Schnur; sein Anfangsende liegt hinter der Arbeit nach ${way[from]}, das lange Ende geht nach ${way[towards]}.`,
+            `Legen Sie ihn hinter seine erste Schnur, das Fadenende zurück nach ${way[from]}. Ihre ${bent[holding]} Hand hält beides.`,
+            `Neues Garn hinter der zweiten Schnur; sein Fadenende liegt hinter der Arbeit nach ${way[from]}, das lange Ende geht nach ${way[towards]}.`,
           ],
           newStrandTied: [
-            'Knüpfen Sie den Knoten mit dem langen Ende. Das Anfangsende bleibt hinten.',
-            `Der Knoten an der zweiten Schnur; das Anfangsende hängt hinten herab, das Garn geht nach ${way[towards]} weiter.`,
+            'Knüpfen Sie den Knoten mit dem langen Ende. Das Fadenende bleibt hinten.',
+            `Der Knoten an der zweiten Schnur; das Fadenende hängt hinten herab, das Garn geht nach ${way[towards]} weiter.`,
           ],
         },
       },
@@ -275,12 +275,12 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Anfügen, wenn ein Stück zu Ende geht',
         steps: {
           oldPieceEnds: [
-            'Knüpfen Sie den Knoten fertig, hören Sie nie mitten in einem auf. Das alte Ende zeigt hinter der Arbeit weiter.',
+            'Knüpfen Sie den Knoten fertig, hören Sie nie mittendrin auf. Das alte Ende zeigt hinter der Arbeit weiter.',
             `Zwei Knoten; das Ende ihres Garns hängt hinter den nächsten Schnüren und zeigt nach ${way[towards]}.`,
           ],
           freshPieceGoesOn: [
-            'Knüpfen Sie die nächste Schnur mit einem neuen Stück; sein Anfangsende zeigt zurück.',
-            `Ein neues Stück an der dritten Schnur; sein Anfangsende zeigt nach ${way[from]} und kreuzt das alte Ende hinter der Arbeit.`,
+            'Knüpfen Sie die nächste Schnur mit einem neuen Stück; dessen Fadenende zeigt zurück.',
+            `Ein neues Stück an der dritten Schnur; sein Fadenende zeigt nach ${way[from]} und kreuzt das alte Ende hinter der Arbeit.`,
           ],
         },
       },
@@ -288,7 +288,7 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Umkehren am Rand',
         steps: {
           steppingDown: [
-            `Am Reihenende geht es gerade hinunter und gespiegelt zurück. Ihre ${bent[holding]} Hand hält weiter die Schnur.`,
+            `Gehen Sie am Reihenende gerade hinunter und spiegelverkehrt zurück. Ihre ${bent[holding]} Hand hält weiter die Schnur.`,
             `Der letzte Knoten einer Reihe am ${bent[towards]}n Rand; das Garn geht hinunter und knüpft dieselbe Schnur darunter noch einmal, nach ${way[from]}.`,
           ],
         },
@@ -301,8 +301,8 @@ export const knotsWords: Worded<KnotsWords> = {
             'Zwei Enden, umeinander geschlungen: drei Kreuzungen.',
           ],
           tiedTwice: [
-            'Noch einmal, anders herum: Dasselbe Ende geht zuerst oben.',
-            'Die Enden darunter ein zweites Mal umeinander geschlungen, anders herum.',
+            'Noch einmal, andersherum: Dasselbe Ende liegt wieder zuerst oben.',
+            'Die Enden darunter ein zweites Mal umeinander geschlungen, andersherum.',
           ],
           drawnUpAndTrimmed: [
             'Ziehen Sie den Knoten dicht an die Arbeit und kürzen Sie die Enden.',

@@ -57,14 +57,14 @@ export const materialsWords: Worded<MaterialsWords> = {
         ? 'Yarn per knot is measured on a swatch.'
         : 'Yarn per knot is an estimate (±), not yet measured.',
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Each piece is cut as long as it is used, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. Skeins hold a margin of ${margin} %.`,
+      `${fitted ? `Each piece is cut as long as it is used, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. The skeins include a margin of ${margin} %.`,
     yarn: 'Yarn',
     yarnHeads: (length) => [
       'yarn',
       'knots',
       'strands',
       length === null ? 'pieces' : `pieces of ${length}`,
-      'cut from the ball',
+      'length cut',
       'mass',
       'skeins',
     ],
@@ -73,7 +73,7 @@ export const materialsWords: Worded<MaterialsWords> = {
     cord: (name, thickness) => `Cord${name ? `: ${name}` : ''}, ${thickness}`,
     cordHeads: ['for cords', 'pieces', 'length each', 'together'],
     cordsTogether: (count, shown, length, mass) =>
-      `${shown} cut ${count === 1 ? 'cord' : 'cords'}, ${length} and ${mass} in all. Each is folded in half over the dowel and gives two cords.`,
+      `${shown} cut ${count === 1 ? 'cord' : 'cords'}, ${length} and ${mass} in all. Each is folded in half over the dowel and gives two cords of the chart.`,
     spare:
       'The number of cords is odd: the last cut cord has one leg too many. Leave it hanging behind the work, and trim it at the end.',
     spread: (width) =>
@@ -98,27 +98,27 @@ export const materialsWords: Worded<MaterialsWords> = {
         ? 'Der Garnverbrauch je Knoten ist an einem Probestück gemessen.'
         : 'Der Garnverbrauch je Knoten ist geschätzt (±), noch nicht gemessen.',
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit einem Ende von ${tail} auf jeder Seite. Die Stränge enthalten eine Zugabe von ${margin} %.`,
+      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit ${tail} Fadenende an beiden Seiten. In den Strängen sind ${margin} % Zugabe eingerechnet.`,
     yarn: 'Garn',
     yarnHeads: (length) => [
       'Garn',
       'Knoten',
       'Fäden',
       length === null ? 'Stücke' : `Stücke zu ${length}`,
-      'vom Knäuel',
+      'zugeschnitten',
       'Gewicht',
       'Stränge',
     ],
     together: ({ knots, length, mass, looseEnds, live }) =>
-      `Zusammen ${knots} Knoten, ${length} und ${mass} Garn; ${looseEnds} lose Enden auf der Rückseite und höchstens ${live === 1 ? '1 Faden' : `${live} Fäden`}, die zugleich hängen. Kaufen Sie alle Stränge eines Garns aus einer Farbpartie.`,
+      `Zusammen ${knots} Knoten, ${length} und ${mass} Garn; auf der Rückseite ${looseEnds} lose Enden und nie mehr als ${live === 1 ? '1 hängender Faden' : `${live} Fäden, die gleichzeitig hängen`}. Kaufen Sie alle Stränge eines Garns aus derselben Farbpartie.`,
     cord: (name, thickness) => `Schnur${name ? `: ${name}` : ''}, ${thickness}`,
     cordHeads: ['für die Schnüre', 'Stücke', 'Länge je Stück', 'zusammen'],
     cordsTogether: (count, shown, length, mass) =>
-      `${shown} ${count === 1 ? 'zugeschnittene Schnur' : 'zugeschnittene Schnüre'}, zusammen ${length} und ${mass}. Jede wird in der Mitte über das Rundholz gelegt und ergibt zwei Schnüre.`,
+      `${shown} ${count === 1 ? 'zugeschnittene Schnur' : 'zugeschnittene Schnüre'}, zusammen ${length} und ${mass}. Jede wird in der Mitte über das Rundholz gelegt und ergibt zwei Schnüre des Zählmusters.`,
     spare:
       'Die Zahl der Schnüre ist ungerade: Die letzte zugeschnittene Schnur hat eine Hälfte zu viel. Lassen Sie sie hinter der Arbeit hängen und schneiden Sie sie am Ende ab.',
     spread: (width) =>
-      `Ein Ankerstich ist etwa ${width} breit, mehr als seine zwei Schnüre im Bild einnehmen: Die Ankerstiche drängen am Rundholz auseinander, und die Schnüre laufen bis zur ersten Reihe zusammen.`,
+      `Ein Ankerstich ist etwa ${width} breit und braucht mehr Platz als seine beiden Schnüre im Bild: Am Rundholz stehen die Ankerstiche weiter auseinander, und die Schnüre laufen bis zur ersten Reihe zusammen.`,
     dowelAndTools: 'Rundholz und Werkzeug',
     dowel: (thickness, length, overhang, headsWider) =>
       `Ein Rundholz, ${thickness} dick und mindestens ${length} lang: die Breite ${headsWider ? 'der Ankerstiche nebeneinander' : 'des Bildes'} und ${overhang} an jedem Ende. Ein Stück Schnur zum Aufhängen.`,

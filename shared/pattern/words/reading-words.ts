@@ -21,14 +21,16 @@ interface ReadingWords {
     readonly length: string;
     readonly tail: string;
     readonly startsLeft: boolean;
-    readonly looseEnds: string;
+    /** Null where a page on finishing goes on. */
+    readonly looseEnds: string | null;
+    readonly hasFinishing: boolean;
   }) => readonly string[];
   readonly aboutTheKnot: string;
 }
 
 export const readingWords: Worded<ReadingWords> = {
   en: {
-    title: 'How to read the chart and tie it',
+    title: 'How to read and tie the chart',
     chart: 'The chart',
     order: 'Order of work',
     knot: 'The knot',
@@ -47,21 +49,23 @@ export const readingWords: Worded<ReadingWords> = {
     pages: (count) =>
       `The chart goes on over ${count} pages, which share two rows or cords with their neighbours. The later page shows them pale and hatched: they stand on the page before as well, and the key counts them there. Marks beside the numbers say which page joins where.`,
     rows: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds }) => [
-      `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side, in the order of the cut list.`,
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing }) => [
+      `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side; the list of cord in the materials says which length belongs to which cords.`,
       `Cut the yarn in pieces ${fitted ? `as long as each is used, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
       'Before a row is tied, lift the cords that its line names after ‘lift’: the first cord of each new yarn. You meet them where the yarn in hand changes.',
       'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
       'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',
-      `When the last row is tied, knot neighbouring loose ends together twice and trim them, or only trim them: there are ${looseEnds}. Comb and trim the fringe last.`,
+      hasFinishing
+        ? 'When the last row is tied, go on with the page on finishing.'
+        : `When the last row is tied, ${looseEnds === null ? '' : `knot neighbouring loose ends together twice and trim them, or only trim them: there are ${looseEnds}. Then `}comb and trim the fringe.`,
     ],
     aboutTheKnot:
       'Every cell is one vertical double half hitch: the yarn lies behind the cord, comes round its front and through, twice, and is drawn tight each time. Two turns one above the other make one knot. The yarn then lies ready behind the next cord.',
   },
   de: {
-    title: 'So wird das Zählmuster gelesen und geknüpft',
+    title: 'Das Zählmuster lesen und knüpfen',
     chart: 'Das Zählmuster',
-    order: 'Reihenfolge der Arbeit',
+    order: 'So gehen Sie vor',
     knot: 'Der Knoten',
     cell: 'Ein Kästchen ist ein Knoten um eine Schnur. Eine Spalte ist eine Schnur: Schnur 1 ist die linke, von vorn gesehen. Reihe 1 ist die oberste, gleich unter dem Rundholz.',
     ways(firstGoesRight) {
@@ -71,22 +75,24 @@ export const readingWords: Worded<ReadingWords> = {
       return `Reihe 1 geht ${first}, Reihe 2 ${second} und so im Wechsel weiter, ohne die Arbeit zu wenden. Nummer und Pfeil jeder Reihe stehen auf der Seite, auf der sie beginnt.`;
     },
     rules:
-      'Dicke Linien folgen jeder zehnten Reihe und Schnur, dünnere jeder fünften, von der ersten an gezählt. Oben und unten zählt eine Zeile die Schnüre.',
+      'Dicke Linien folgen jeder zehnten Reihe und Schnur, dünnere jeder fünften, von der ersten an gezählt. Oben und unten stehen die Nummern der Schnüre.',
     lifts:
       'Eine kleine Ecke an einem Kästchen ist eine Hebemarke: Dort beginnt ein neues Garn, und die Schnur wird angehoben, bevor die Reihe geknüpft wird.',
     bare: 'Ein weißes Kästchen mit einer kleinen offenen Raute ist frei: kein Knoten, die Schnur ist zu sehen. Führen Sie kein Garn quer dahinter vorbei: Ein Faden darf nur gerade hinter seiner Schnur herunterhängen.',
     pages: (count) =>
-      `Das Zählmuster geht über ${count} Seiten, die mit ihren Nachbarn zwei Reihen oder Schnüre gemeinsam haben. Die spätere Seite zeigt sie blass und schraffiert: Sie stehen auch auf der Seite davor, und die Legende zählt sie dort. Zeichen neben den Zahlen sagen, welche Seite wo anschließt.`,
-    rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds }) => [
-      `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein, in der Reihenfolge der Zuschnittliste.`,
-      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie hinten ein Ende von ${tail} hängen, das dahin zeigt, woher die Reihe kommt.`,
-      'Bevor eine Reihe geknüpft wird, heben Sie die Schnüre an, die ihre Zeile nach „anheben“ nennt: die erste Schnur jedes neuen Garns. Sie treffen auf sie, wo das Garn in der Hand wechselt.',
-      'Beim Wechsel legen Sie das Garn in der Hand hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es hinter den Schnüren mit, nicht zu fest.',
-      'Ist ein Stück zu Ende, geht es an der nächsten Schnur mit einem frischen weiter, nie mitten in einem Knoten. Am Rand geht es gerade hinunter in die nächste Reihe.',
-      `Ist die letzte Reihe geknüpft, verknoten Sie benachbarte lose Enden zweimal miteinander und schneiden sie ab, oder schneiden Sie sie nur ab: Es sind ${looseEnds}. Zuletzt kämmen und schneiden Sie die Fransen.`,
+      `Das Zählmuster ist auf ${count} Seiten verteilt; benachbarte Seiten haben zwei Reihen oder zwei Schnüre gemeinsam. Auf der späteren Seite sind diese blass und schraffiert: Sie stehen auch auf der Seite davor, und die Legende zählt sie dort. Marken neben den Zahlen zeigen, welche Seite wo anschließt.`,
+    rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und, in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing }) => [
+      `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein; welche Länge zu welchen Schnüren gehört, steht auf der Materialseite.`,
+      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
+      'Heben Sie vor jeder Reihe die Schnüre an, die in ihrer Zeile nach „anheben“ stehen: die jeweils erste Schnur eines neuen Garns. Dort wechseln Sie das Garn.',
+      'Legen Sie beim Wechsel das bisherige Garn hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es locker hinter den Schnüren mit.',
+      'Wenn ein Stück zu Ende geht, knüpfen Sie an der nächsten Schnur mit einem neuen weiter; wechseln Sie nie mitten in einem Knoten. Am Rand gehen Sie gerade hinunter in die nächste Reihe.',
+      hasFinishing
+        ? 'Nach der letzten Reihe geht es auf der Seite „Fertigstellen“ weiter.'
+        : `Nach der letzten Reihe ${looseEnds === null ? '' : `verknoten Sie je zwei benachbarte lose Enden doppelt und kürzen sie, oder Sie kürzen sie nur: Es sind ${looseEnds}. Zuletzt `}kämmen und schneiden Sie die Fransen.`,
     ],
     aboutTheKnot:
-      'Jedes Kästchen ist ein senkrechter doppelter Schlag: Das Garn liegt hinter der Schnur, geht vorn um sie herum und hindurch, zweimal, und wird jedes Mal festgezogen. Zwei Windungen übereinander sind ein Knoten. Das Garn liegt danach hinter der nächsten Schnur bereit.',
+      'Jedes Kästchen ist ein senkrechter Rippenknoten, also ein doppelter halber Schlag: Das Garn liegt hinter der Schnur, geht vorn um sie herum und hinter sich selbst hindurch, zweimal, und wird jedes Mal festgezogen. Zwei Windungen übereinander sind ein Knoten. Danach liegt das Garn hinter der nächsten Schnur bereit.',
   },
 };

@@ -26,7 +26,7 @@ export const ticksWords: Worded<TicksWords> = {
     knots: 'knots tied',
     share: 'share',
     time: 'time so far',
-    before: (time) => `Before row 1: cut and mount the cords, about ${time}. The times count it.`,
+    before: (time) => `Before row 1: cut and mount the cords, about ${time}. The times below include it.`,
     after: (time, hasLooseEnds) =>
       hasLooseEnds
         ? `After the last row: loose ends, fringe and finishing, about ${time}.`
@@ -35,14 +35,14 @@ export const ticksWords: Worded<TicksWords> = {
   de: {
     title: 'Reihen zum Abhaken',
     introduction:
-      'Haken Sie eine Reihe ab, wenn sie geknüpft ist. Die Pfeile zeigen, wohin die Reihen unter ihnen gehen. Am Ende jeder Zeile steht, was dort erreicht ist: die Knoten, ihr Anteil am Ganzen und etwa die Zeit bis dahin.',
+      'Haken Sie eine Reihe ab, wenn sie geknüpft ist. Die Pfeile zeigen, wohin die Reihen unter ihnen gehen. Am Ende jeder Zeile steht, was dort erreicht ist: die Knoten, ihr Anteil am Ganzen und die ungefähre Zeit bis dahin.',
     bareRows: 'Eine Reihe ohne Kästchen hat keinen Knoten.',
     rows: 'Reihen',
     knots: 'Knoten',
     share: 'Anteil',
     time: 'Zeit bis hier',
     before: (time) =>
-      `Vor Reihe 1: Schnüre zuschneiden und einhängen, etwa ${time}. Die Zeiten zählen das mit.`,
+      `Vor Reihe 1: Schnüre zuschneiden und einhängen, etwa ${time}. In den Zeiten unten ist das mitgezählt.`,
     after: (time, hasLooseEnds) =>
       hasLooseEnds
         ? `Nach der letzten Reihe: lose Enden, Fransen und Fertigstellen, etwa ${time}.`

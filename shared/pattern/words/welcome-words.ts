@@ -64,7 +64,7 @@ export const welcomeWords: Worded<WelcomeWords> = {
       about: (time) => `about ${time}`,
     },
     timeNote:
-      'Sizes are those of the gauge on the materials page. Time is an estimate; your own hand counts.',
+      'Sizes are those of the gauge on the materials page. Time is an estimate: every hand has its own pace.',
   },
   de: {
     title: 'Willkommen',
@@ -73,11 +73,11 @@ export const welcomeWords: Worded<WelcomeWords> = {
     skill: 'Was Sie können sollten',
     terms: 'Nutzungsbedingungen',
     greeting: ({ title, size, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${counted(cords, 'Schnur', 'Schnüre')} nebeneinander, ${counted(rows, 'Reihe', 'Reihen')} untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu finden – und nehmen Sie sich dann alle Zeit.`,
+      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${counted(cords, 'Schnur', 'Schnüre')} nebeneinander, ${counted(rows, 'Reihe', 'Reihen')} untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu ermitteln, und nehmen Sie sich dann alle Zeit der Welt.`,
     skillText: {
       first:
-        'Ein guter erster Wandbehang. Ein Knoten in beide Richtungen genügt; er wird Schritt für Schritt gezeigt. Wenige Farben und Reihen, die bald fertig sind.',
-      some: 'Für alle, die schon etwas Kleines geknüpft haben oder gern beim Tun lernen. Der Knoten wird Schritt für Schritt gezeigt; hinten hängen mehrere Garne zugleich, und das Zählmuster will aufmerksam gelesen werden.',
+        'Gut geeignet als erster Wandbehang. Ein einziger Knoten in beide Richtungen genügt; er wird Schritt für Schritt gezeigt. Es sind wenige Farben, und die Reihen sind schnell geknüpft.',
+      some: 'Für alle, die schon etwas Kleines geknüpft haben oder gern beim Knüpfen dazulernen. Der Knoten wird Schritt für Schritt gezeigt; hinten hängen mehrere Garne zugleich, und das Zählmuster will aufmerksam gelesen werden.',
       much: 'Für Geduldige. Der Knoten ist so einfach wie in jedem Wandbehang und wird Schritt für Schritt gezeigt; es sind aber viele, und hinten sind viele Fäden in Ordnung zu halten.',
     },
     figures: {
@@ -91,6 +91,6 @@ export const welcomeWords: Worded<WelcomeWords> = {
       about: (time) => `etwa ${time}`,
     },
     timeNote:
-      'Die Maße gelten für die Knotenprobe auf der Materialseite. Die Zeit ist geschätzt; es zählt Ihre eigene Hand.',
+      'Die Maße gelten für die Knotenprobe auf der Materialseite. Die Arbeitszeit ist geschätzt; jede Hand knüpft verschieden schnell.',
   },
 };

@@ -117,7 +117,7 @@ describe('the page on finishing', () => {
     const words = running(pagesOf(laidOut(moth), 'finishing'));
     expect(words).toContain(`${materials.totals.looseEnds} loose ends`);
     expect(words).toContain(formatMass(materials.totals.massG, 'metric', { enough: true }));
-    expect(words).toContain('6 cm – 12 cm');
+    expect(words).toContain('from 6 cm to 12 cm below the last row');
   });
 
   it('shows how ends are tied off only where there are any, and only where the knots don’t', () => {
@@ -134,6 +134,32 @@ describe('the page on finishing', () => {
     expect(textItems(finishing).find(({ text }) => text.startsWith('How ends'))!.link).toBe(page);
     const bare = running(pagesOf(laidOut(designFromLetters(['--', '--'])), 'finishing'));
     expect(bare).not.toContain('Tying off');
+  });
+
+  it('tells in the copy’s units how long loose ends are left, and nothing of what there is not', () => {
+    const told = (design: Design, units: PatternInput['units'] = 'metric') =>
+      running(pagesOf(laidOut(design, { units }), 'finishing'));
+    expect(told(moth)).toContain('trim them to about 2.5 cm.');
+    expect(told(moth, 'us')).toContain('trim them to about 1 in.');
+    const short = { ...moth, tying: { ...moth.tying, tailMm: 20 } };
+    expect(told(short)).toContain('trim them to about 2 cm.');
+    const bare = designFromLetters(['--', '--'], { fringe: { shape: 'straight', longMm: 0, shortMm: 0 } });
+    expect(told(bare)).not.toMatch(/loose ends|fringe|knotted together/i);
+    const straight = { ...moth, fringe: { shape: 'straight' as const, longMm: 90, shortMm: 90 } };
+    expect(told(straight)).toContain('Trim the fringe last: all cords alike, 9 cm below the last row.');
+    const without = { ...moth, pattern: { parts: ['finishing' as const] } };
+    expect(told(moth)).toContain('against its template');
+    expect(told(without)).not.toContain('template');
+  });
+
+  it('takes over from the order of work, which tells of the ends only where it is left out', () => {
+    const reading = (parts: PatternPart[]) =>
+      running(pagesOf(laidOut({ ...moth, pattern: { parts } }), 'reading'));
+    expect(reading(['reading', 'finishing'])).toContain('go on with the page on finishing');
+    expect(reading(['reading', 'finishing'])).not.toContain('loose ends');
+    expect(reading(['reading'])).toContain('knot neighbouring loose ends together twice');
+    expect(reading(['reading', 'knots'])).not.toContain('vertical double half hitch');
+    expect(reading(['reading'])).toContain('vertical double half hitch');
   });
 
   it('numbers the designer’s own steps', () => {

@@ -37,7 +37,7 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
     expect(titles).toEqual([
       [1, 'Cover'],
       [2, 'Materials'],
-      [3, 'How to read the chart and tie it'],
+      [3, 'How to read and tie the chart'],
       [4, 'The knots explained', [5, 'The knots explained, continued']],
       [6, 'Chart, rows 1–5, cords 1–16'],
       [7, 'Written rows'],
