@@ -8,8 +8,10 @@ import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE } from '../design/codes.ts';
 import { label } from './label.ts';
 import { liftMarks } from './lift-marks.ts';
-import type { CellsItem, Item, PathItem, PathStep, TextItem } from './page.ts';
+import type { CellsItem, Item, PathItem, PathStep, PlainItem, TextItem } from './page.ts';
+import type { Area } from './papers.ts';
 import type { Stretch } from './split-chart.ts';
+import { stamped } from './stamped.ts';
 import { inks, NUMBER_MM, ruleMm } from './style.ts';
 
 export interface ChartBlock {
@@ -26,6 +28,8 @@ export interface ChartBlock {
   readonly numberMm?: number;
   /** Of the line that cuts off what the page before shows as well. */
   readonly accent?: string;
+  /** Whether other pages show more of the chart, with the same rules, rows or cords. */
+  readonly joined?: boolean;
   /** Whether cords to be lifted are marked. */
   readonly lifts?: boolean;
   /** The block in words, for those who can't see it. */
@@ -47,14 +51,25 @@ export function drawChartBlock(block: ChartBlock): Item[] {
   // Where rows are too low for legible numbers, only each tenth row and the one after it are numbered.
   const everyRow = numberMm > (block.numberMm ?? NUMBER_MM) * 0.55;
   const rowNumberMm = everyRow ? numberMm : (block.numberMm ?? NUMBER_MM);
+  const { x, y } = block;
+  const right = x + widthOf(block);
+  const bottom = y + heightOf(block);
+  const again: typeof stamped = block.joined ? stamped : (items) => [...items];
+  const [thin, ...thick] = rules(block);
+  const [above, below] = cordNumbers(block, block.numberMm ?? NUMBER_MM);
+  const [toTheRight, toTheLeft] = rowNumbers(block, rowNumberMm, everyRow);
   return [
     cells(block),
     bareMarks(block),
-    ...repeatedVeil(block),
-    ...rules(block),
+    ...veil(block),
+    ...repeatedIn(block).flatMap((strip) => again([hatching(strip)], strip.x, strip.y)),
+    ...again([thin!], x, y),
+    ...thick,
     ...(block.lifts ? liftMarks(block) : []),
-    ...cordNumbers(block, block.numberMm ?? NUMBER_MM),
-    ...rowNumbers(block, rowNumberMm, everyRow),
+    ...again(above, x, y),
+    ...again(below, x, bottom),
+    ...again(toTheRight, x, y),
+    ...again(toTheLeft, right, y),
   ];
 }
 
@@ -120,12 +135,9 @@ function bareMarks({ chart, x, y, cellWidth, cellHeight, across, down }: ChartBl
   return { kind: 'path', steps, stroke: inks.soft, strokeMm: Math.min(0.2, size * 0.05) };
 }
 
-/**
- * What the page before shows as well: paler, hatched, and cut off by a dashed line. Symbols on white are only hatched: a
- * printer of one ink would break them up into dots.
- */
-function repeatedVeil(block: ChartBlock): Item[] {
-  const { x, y, across, down, cellWidth, cellHeight, cellInks } = block;
+/** What the page before shows as well: paler, hatched, and cut off by a dashed line. */
+function repeatedIn(block: ChartBlock): Area[] {
+  const { x, y, across, down, cellWidth, cellHeight } = block;
   const width = widthOf(block);
   const height = heightOf(block);
   const left = across.repeated * cellWidth;
@@ -133,19 +145,24 @@ function repeatedVeil(block: ChartBlock): Item[] {
   const strips = [
     { x, y, width, height: top },
     { x, y: y + top, width: left, height: height - top },
-  ].filter((strip) => strip.width > 0 && strip.height > 0);
-  const isWhite = Object.values(cellInks).every(({ fill }) => fill === inks.paper);
-  const veiled = isWhite ? [] : strips;
-  return [
-    ...veiled.map((strip): Item => ({ kind: 'box', ...strip, fill: inks.paper, opacity: 0.6 })),
-    { kind: 'path', steps: strips.flatMap(hatch), stroke: inks.soft, strokeMm: 0.12, opacity: 0.7 },
   ];
+  return strips.filter((strip) => strip.width > 0 && strip.height > 0);
+}
+
+/** Symbols on white are only hatched: a printer of one ink would break them up into dots. */
+function veil(block: ChartBlock): PlainItem[] {
+  if (Object.values(block.cellInks).every(({ fill }) => fill === inks.paper)) return [];
+  return repeatedIn(block).map((strip) => ({ kind: 'box', ...strip, fill: inks.paper, opacity: 0.6 }));
+}
+
+function hatching(strip: Area): PathItem {
+  return { kind: 'path', steps: hatch(strip), stroke: inks.soft, strokeMm: 0.12, opacity: 0.7 };
 }
 
 const HATCH_MM = 2.2;
 
 /** Parallel lines at 45 degrees through a box. */
-function hatch({ x, y, width, height }: { x: number; y: number; width: number; height: number }): PathStep[] {
+function hatch({ x, y, width, height }: Area): PathStep[] {
   const steps: PathStep[] = [];
   for (let at = HATCH_MM; at < width + height; at += HATCH_MM) {
     const before = Math.max(0, at - height);
@@ -155,7 +172,8 @@ function hatch({ x, y, width, height }: { x: number; y: number; width: number; h
   return steps;
 }
 
-function rules(block: ChartBlock): Item[] {
+/** Every line thin, and over these the thick ones. */
+function rules(block: ChartBlock): PathItem[] {
   const { x, y, cellWidth, cellHeight, across, down, chart } = block;
   const width = widthOf(block);
   const height = heightOf(block);
@@ -164,20 +182,27 @@ function rules(block: ChartBlock): Item[] {
   const tenths: PathStep[] = [];
   const joins: PathStep[] = [];
   // A line lies after `count` rows or cords, counted from the chart's first one.
-  const listFor = (count: number, whole: number, repeatedEnd: number) => {
-    if (count === repeatedEnd) return joins;
-    if (count === 0 || count === whole) return tenths;
-    return count % 10 === 0 ? tenths : count % 5 === 0 ? fifths : thin;
+  const put = (count: number, whole: number, repeatedEnd: number, line: readonly PathStep[]) => {
+    thin.push(...line);
+    if (count === repeatedEnd) joins.push(...line);
+    else if (count === 0 || count === whole || count % 10 === 0) tenths.push(...line);
+    else if (count % 5 === 0) fifths.push(...line);
   };
   for (let c = across.first; c <= across.end; c++) {
     const at = x + (c - across.first) * cellWidth;
     const joinAt = across.repeated > 0 ? across.first + across.repeated : -1;
-    listFor(c, chart.columns, joinAt).push(['M', at, y], ['L', at, y + height]);
+    put(c, chart.columns, joinAt, [
+      ['M', at, y],
+      ['L', at, y + height],
+    ]);
   }
   for (let r = down.first; r <= down.end; r++) {
     const at = y + (r - down.first) * cellHeight;
     const joinAt = down.repeated > 0 ? down.first + down.repeated : -1;
-    listFor(r, chart.rows, joinAt).push(['M', x, at], ['L', x + width, at]);
+    put(r, chart.rows, joinAt, [
+      ['M', x, at],
+      ['L', x + width, at],
+    ]);
   }
   const fine = Math.min(1, Math.min(cellWidth, cellHeight) / 3);
   const line = (steps: PathStep[], widthMm: number, stroke: string): PathItem => ({
@@ -208,8 +233,11 @@ function numberText(x: number, y: number, count: number, sizeMm: number, align: 
   });
 }
 
-/** Cord 1, every fifth cord, and the first and last one shown, unless a neighbour's number stands in the way. */
-function cordNumbers(block: ChartBlock, numberMm: number): Item[] {
+/**
+ * Above and below the cells: cord 1, every fifth cord, and the first and last one shown, unless a neighbour's number stands in
+ * the way.
+ */
+function cordNumbers(block: ChartBlock, numberMm: number): [above: PlainItem[], below: PlainItem[]] {
   const { x, y, cellWidth, across, chart } = block;
   const room = numberMm * (0.6 * String(chart.columns).length + 0.5);
   const step = [5, 10, 50, 100].find((each) => each * cellWidth >= room) ?? 100;
@@ -218,44 +246,47 @@ function cordNumbers(block: ChartBlock, numberMm: number): Item[] {
   for (const count of [across.first + 1, across.end]) {
     if ([...counts].every((other) => Math.abs(other - count) * cellWidth >= room)) counts.add(count);
   }
-  return [...counts].flatMap((count): Item[] => {
-    const middle = x + (count - across.first - 0.5) * cellWidth;
-    return [
-      numberText(middle, y - numberMm * 0.6, count, numberMm, 'center'),
-      numberText(middle, y + heightOf(block) + numberMm * 1.25, count, numberMm, 'center'),
-    ];
-  });
+  const at = (baseline: number) =>
+    [...counts].map((count) => {
+      const middle = x + (count - across.first - 0.5) * cellWidth;
+      return numberText(middle, baseline, count, numberMm, 'center');
+    });
+  return [at(y - numberMm * 0.6), at(y + heightOf(block) + numberMm * 1.25)];
 }
 
-function rowNumbers(block: ChartBlock, numberMm: number, everyRow: boolean): Item[] {
+/** With their arrows: of the rows that go to the right, and of those that go to the left. */
+function rowNumbers(
+  block: ChartBlock,
+  numberMm: number,
+  everyRow: boolean,
+): [toTheRight: PlainItem[], toTheLeft: PlainItem[]] {
   const { x, y, down, cellHeight, chart } = block;
   const right = x + widthOf(block);
-  const arrows: PathStep[] = [];
-  const numbers: Item[] = [];
   const reach = numberMm * 0.85;
   const gap = numberMm * 0.45;
+  const sides = {
+    left: { arrows: [] as PathStep[], numbers: [] as PlainItem[] },
+    right: { arrows: [] as PathStep[], numbers: [] as PlainItem[] },
+  };
   for (let row = down.first; row < down.end; row++) {
     const count = row + 1;
     if (!everyRow && count % 10 > 1) continue;
     const middle = y + (row - down.first + 0.5) * cellHeight;
     // Figures are about 0.71 em high.
     const baseline = middle + numberMm * 0.355;
-    if (goesRight(chart.startCorner, row)) {
-      arrows.push(...arrow(x - gap - reach, x - gap, middle, numberMm));
-      numbers.push(numberText(x - gap - reach - numberMm * 0.3, baseline, count, numberMm, 'right'));
-    } else {
-      arrows.push(...arrow(right + gap + reach, right + gap, middle, numberMm));
-      numbers.push(numberText(right + gap + reach + numberMm * 0.3, baseline, count, numberMm, 'left'));
-    }
+    const side = goesRight(chart.startCorner, row) ? 'left' : 'right';
+    // Away from the cells.
+    const out = side === 'left' ? -1 : 1;
+    const edge = side === 'left' ? x : right;
+    const { arrows, numbers } = sides[side];
+    arrows.push(...arrow(edge + out * (gap + reach), edge + out * gap, middle, numberMm));
+    const numberX = edge + out * (gap + reach + numberMm * 0.3);
+    numbers.push(numberText(numberX, baseline, count, numberMm, side === 'left' ? 'right' : 'left'));
   }
-  const drawn: PathItem = {
-    kind: 'path',
-    steps: arrows,
-    stroke: inks.text,
-    strokeMm: numberMm * 0.085,
-    cap: 'round',
-  };
-  return [drawn, ...numbers];
+  const look = { stroke: inks.text, strokeMm: numberMm * 0.085, cap: 'round' } as const;
+  const drawn = ({ arrows, numbers }: (typeof sides)['left']): PlainItem[] =>
+    arrows.length === 0 ? [] : [{ kind: 'path', steps: arrows, ...look }, ...numbers];
+  return [drawn(sides.left), drawn(sides.right)];
 }
 
 /** A level arrow whose head is at `to`. */

@@ -72,7 +72,7 @@ function head({ title, scale, accent }: ChartInput, { body }: ChartLayout, range
 
 function cellsOfPage(
   { chart, cellInks, scale, words, accent }: ChartInput,
-  { split, x, y }: ChartLayout,
+  { split, joined, x, y }: ChartLayout,
   across: Stretch,
   down: Stretch,
 ): Item[] {
@@ -88,6 +88,7 @@ function cellsOfPage(
     cellInks,
     numberMm: scale.numberMm,
     accent,
+    joined,
     lifts: true,
     alt: words.alt(spanOf(down), spanOf(across)),
   });

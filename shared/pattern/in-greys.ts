@@ -9,6 +9,7 @@ export function inGreys(items: readonly Item[]): Item[] {
   return items.map((item): Item => {
     switch (item.kind) {
       case 'figure':
+      case 'stamp':
         return { ...item, items: item.items.map(plainInGreys) };
       case 'group':
         return { ...item, items: inGreys(item.items) };

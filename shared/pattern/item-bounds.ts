@@ -1,6 +1,7 @@
 /** How far an item of a page reaches, in mm from the sheet's top left corner. */
 import { textWidthMm } from './faces/measure-text.ts';
 import type { Item, RuleItem, TextItem } from './page.ts';
+import { plainItems } from './plain-items.ts';
 
 export interface Bounds {
   readonly left: number;
@@ -32,8 +33,9 @@ export function itemBounds(item: Item): Bounds {
     case 'image':
       return around([item.x, item.x + item.width], [item.y, item.y + item.height], 0);
     case 'figure':
-    case 'group': {
-      const parts = item.items.map(itemBounds);
+    case 'group':
+    case 'stamp': {
+      const parts = plainItems([item]).map(itemBounds);
       return around(
         parts.flatMap(({ left, right }) => [left, right]),
         parts.flatMap(({ top, bottom }) => [top, bottom]),

@@ -15,6 +15,7 @@ import type { CellsItem, GroupItem, Item, PlainItem, Structure } from './page.ts
 import { plainItems } from './plain-items.ts';
 import type { KeyScale } from './print-scale.ts';
 import { printScales } from './print-scale.ts';
+import { stamped } from './stamped.ts';
 import { inks, sizes } from './style.ts';
 import { chartWords } from './words/chart-words.ts';
 
@@ -151,13 +152,25 @@ export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed:
   const rows = entries.map((entry, i) => {
     const left = x + Math.floor(i / lines) * columnWidth;
     const top = y + scale.headingMm + (i % lines) * scale.lineMm;
-    return group('row', drawEntry(entry, layout, { ...placed, x: left, y: top, words }));
+    return drawEntry(entry, layout, { ...placed, x: left, y: top, words });
   });
-  const role = isAgain ? 'again' : 'heading';
-  return [
-    label(x, y + headingMm * 0.8, words.key, { face: 'serif-bold', sizeMm: headingMm, role }),
-    ...(isAgain ? plainItems(rows).map(seenAgain) : [group('table', rows)]),
-  ];
+  const heading = label(x, y + headingMm * 0.8, words.key, {
+    face: 'serif-bold',
+    sizeMm: headingMm,
+    role: isAgain ? 'again' : 'heading',
+  });
+  if (!isAgain)
+    return [
+      heading,
+      group(
+        'table',
+        rows.map((cells) => group('row', cells)),
+      ),
+    ];
+  // The name and the count of the whole chart come again alike, the count of the page does not.
+  const alike = rows.flatMap((cells) => plainItems(cells.slice(0, 2)));
+  const own = rows.flatMap((cells) => plainItems(cells.slice(2)));
+  return [...stamped([heading, ...alike.map(seenAgain)], x, y), ...own.map(seenAgain)];
 }
 
 function seenAgain(item: PlainItem): PlainItem {

@@ -1,8 +1,9 @@
 /** All chart pages as small boxes with their numbers, this one filled. */
 
 import { label } from './label.ts';
-import type { Item } from './page.ts';
+import type { Item, PlainItem } from './page.ts';
 import { longest, type Split } from './split-chart.ts';
+import { stamped } from './stamped.ts';
 import { inks, sizes } from './style.ts';
 
 /** The room that the map takes, heading and all. */
@@ -34,31 +35,48 @@ export function pageMap(
   // Pages of a very long or very wide chart are not drawn in proportion: their boxes would be slivers.
   const width = Math.max(height * cellAspect, Math.min(5, MAP_MM.width / across));
   const numberMm = Math.min(2.4, height * 0.6, width * 0.5);
-  const items: Item[] = [
-    label(x, y + sizes.heading * 0.8, heading, { face: 'serif-bold', sizeMm: sizes.heading, role: 'aside' }),
+  const frame: Frame = { x, y: top, width, height, numberMm, accent };
+  const pages = Array.from({ length: down }, (_, d) =>
+    Array.from({ length: across }, (_, a) => pageBox(frame, firstPage + d * across + a, a, d, false)),
+  );
+  const headed = label(x, y + sizes.heading * 0.8, heading, {
+    face: 'serif-bold',
+    sizeMm: sizes.heading,
+    role: 'aside',
+  });
+  return [
+    ...stamped([headed, ...pages.flat(2)], x, y),
+    ...pageBox(frame, firstPage + downAt * across + acrossAt, acrossAt, downAt, true),
   ];
-  for (let d = 0; d < down; d++) {
-    for (let a = 0; a < across; a++) {
-      const here = a === acrossAt && d === downAt;
-      const box = { x: x + a * width, y: top + d * height, width, height };
-      items.push({
-        kind: 'box',
-        ...box,
-        fill: here ? accent : inks.paper,
-        stroke: inks.soft,
-        strokeMm: Math.min(0.25, height / 8),
-      });
-      if (numberMm < 1.4) continue;
-      items.push(
-        label(box.x + width / 2, box.y + height / 2 + numberMm * 0.355, String(firstPage + d * across + a), {
-          face: here ? 'sans-bold' : 'sans',
-          sizeMm: numberMm,
-          color: here ? inks.paper : inks.soft,
-          align: 'center',
-          role: 'aside',
-        }),
-      );
-    }
-  }
-  return items;
+}
+
+/** Of the map: its top left corner, the size of a page in it, and what pages are drawn with. */
+interface Frame {
+  readonly x: number;
+  readonly y: number;
+  readonly width: number;
+  readonly height: number;
+  readonly numberMm: number;
+  readonly accent: string;
+}
+
+function pageBox(frame: Frame, page: number, across: number, down: number, isHere: boolean): PlainItem[] {
+  const { width, height, numberMm, accent } = frame;
+  const box = { x: frame.x + across * width, y: frame.y + down * height, width, height };
+  const drawn: PlainItem = {
+    kind: 'box',
+    ...box,
+    fill: isHere ? accent : inks.paper,
+    stroke: inks.soft,
+    strokeMm: Math.min(0.25, height / 8),
+  };
+  if (numberMm < 1.4) return [drawn];
+  const number = label(box.x + width / 2, box.y + height / 2 + numberMm * 0.355, String(page), {
+    face: isHere ? 'sans-bold' : 'sans',
+    sizeMm: numberMm,
+    color: isHere ? inks.paper : inks.soft,
+    align: 'center',
+    role: 'aside',
+  });
+  return [drawn, number];
 }

@@ -160,7 +160,19 @@ export interface GroupItem {
   id?: string;
 }
 
-export type Item = PlainItem | FigureItem | GroupItem;
+/**
+ * What comes again on other pages, there or in another place, such as the numbers of rows and the key. It is passed over when a
+ * page is read aloud, and a file holds it once, however many pages show it.
+ */
+export interface StampItem {
+  kind: 'stamp';
+  /** Where on the page: the items are told from there. */
+  x: number;
+  y: number;
+  items: readonly PlainItem[];
+}
+
+export type Item = PlainItem | FigureItem | GroupItem | StampItem;
 
 export interface Page {
   widthMm: number;

@@ -1,8 +1,17 @@
-/** All that is drawn on a page, whatever figure or group it stands in, from back to front. */
+/** All that is drawn on a page, whatever figure, group or stamp it stands in, from back to front. */
+import { moved } from './moved.ts';
 import type { Item, PlainItem } from './page.ts';
 
 export function plainItems(items: readonly Item[]): PlainItem[] {
-  return items.flatMap((item) =>
-    item.kind === 'figure' || item.kind === 'group' ? plainItems(item.items) : [item],
-  );
+  return items.flatMap((item) => {
+    switch (item.kind) {
+      case 'figure':
+      case 'group':
+        return plainItems(item.items);
+      case 'stamp':
+        return item.items.map((each) => moved(each, item.x, item.y));
+      default:
+        return [item];
+    }
+  });
 }

@@ -5,7 +5,15 @@
 import { createRequire } from 'node:module';
 import * as fontkit from 'fontkit';
 import type { PdfDictionary } from '../../app/services/pdf-in/pdf-values.ts';
-import { listOf, nameOf, numberOf, openObjects, type PdfObjects, textOfString } from './pdf-objects.ts';
+import {
+  listOf,
+  nameOf,
+  numberOf,
+  openObjects,
+  operatorsIn,
+  type PdfObjects,
+  textOfString,
+} from './pdf-objects.ts';
 
 /** It has no types of its own. */
 const { JSDOM } = createRequire(import.meta.url)('jsdom') as {
@@ -104,14 +112,21 @@ const clauses: Readonly<Record<string, Check>> = {
       unless(!['TR', 'TR2', 'HTP', 'HTO', 'BM', 'SMask'].some((key) => state.has(key)), 'more than opacity'),
     ),
   '6.2.8 pictures': (pdf) =>
-    dictionariesOf(pdf, 'XObject').flatMap((image) => [
-      ...unless(nameOf(image.get('Subtype')) === 'Image', 'an object that is no picture'),
+    externalObjects(pdf, 'Image').flatMap((image) => [
       ...unless(/^Device(RGB|Gray)$/.test(nameOf(image.get('ColorSpace'))), 'a picture in another space'),
       ...unless(
         !['Interpolate', 'Alternates', 'OPI', 'Intent'].some((key) => image.has(key)),
         'a picture with more',
       ),
     ]),
+  '6.2.9 external objects': (pdf) => [
+    ...unless(
+      externalObjects(pdf, 'Image').length + externalObjects(pdf, 'Form').length ===
+        dictionariesOf(pdf, 'XObject').length,
+      'another than a picture or a form',
+    ),
+    ...externalObjects(pdf, 'Form').flatMap((form) => formFaults(pdf, form)),
+  ],
   '6.2.11 fonts': fontFaults,
   '6.3 annotations': (pdf) =>
     dictionariesOf(pdf, 'Annot').flatMap((each) => [
@@ -132,6 +147,29 @@ const allowedOperators = new Set(
     ' ',
   ),
 );
+
+function externalObjects(pdf: PdfObjects, subtype: 'Image' | 'Form'): PdfDictionary[] {
+  return dictionariesOf(pdf, 'XObject').filter((each) => nameOf(each.get('Subtype')) === subtype);
+}
+
+/** A form brings all that its operators name (6.2.2), and marks no content: it is shown on several pages. */
+function formFaults(pdf: PdfObjects, form: PdfDictionary): string[] {
+  const resources = pdf.dictionaryOf(form.get('Resources'));
+  const has = (kind: string, name: string) =>
+    Boolean(pdf.dictionaryOf(resources?.get(kind))?.has(name.slice(1)));
+  const [object] = [...pdf.objects].find(([, value]) => value === form)!;
+  const operators = operatorsIn(Buffer.from(pdf.bytesOf({ object })!).toString('latin1'));
+  return [
+    ...unless(!['OPI', 'PS', 'Subtype2', 'Ref'].some((key) => form.has(key)), 'a form with more'),
+    ...unless(listOf(pdf, form.get('BBox')).length === 4, 'a form without bounds'),
+    ...operators.flatMap(({ name, operands }) => [
+      ...unless(allowedOperators.has(name) && name !== 'Do', `a form has the operator ${name}`),
+      ...unless(name !== 'Tf' || has('Font', operands[0]!), `a form lacks the font ${operands[0]}`),
+      ...unless(name !== 'gs' || has('ExtGState', operands[0]!), `a form lacks the state ${operands[0]}`),
+      ...unless(!operands.join(' ').includes('/MCID'), 'a form marks content'),
+    ]),
+  ];
+}
 
 function fontFaults(pdf: PdfObjects): string[] {
   return dictionariesOf(pdf, 'Font')

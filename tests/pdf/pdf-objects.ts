@@ -77,7 +77,7 @@ function placesIn(text: string): Map<number, number> {
   );
 }
 
-function operatorsIn(content: string): PdfOperator[] {
+export function operatorsIn(content: string): PdfOperator[] {
   const operators: PdfOperator[] = [];
   let operands: string[] = [];
   for (const [token] of content.matchAll(/<<|>>|\[|\]|<[0-9a-fA-F]*>|\/[^\s<>[\]/]+|[^\s<>[\]/]+/g)) {

@@ -17,7 +17,7 @@ import { embedImages } from './pdf/pdf-images.ts';
 import { insideOf, type PdfInside, type PdfRef } from './pdf/pdf-inside.ts';
 import { POINTS_PER_MM, pageDestination, tellPages } from './pdf/tell-pages.ts';
 import { xmpOf } from './pdf/xmp.ts';
-import { pdfPen } from './pdf-pen.ts';
+import { type PdfStamp, pdfPen } from './pdf-pen.ts';
 
 export interface WritePdfOptions {
   /** Stands in the file as the day it was made. */
@@ -52,7 +52,12 @@ export async function writePatternPdf(
   inside._root.data.Names.data.Dests.limits = false;
   const images = await embedImages(pdf, document.pages.flatMap(imagesOn), onNotice);
   const faces = embedFaces(pdf);
-  const books = { face: faces.use, opacityName: opacityBook(inside), imageName: images.nameOn };
+  const books = {
+    face: faces.use,
+    opacityName: opacityBook(inside),
+    imageName: images.nameOn,
+    stampName: stampBook(inside),
+  };
   const telling = tellPages(pdf);
   const outline = newOutline(inside, document.pages);
   const linked = linkedPages(document);
@@ -144,6 +149,33 @@ function linkedPages({ pages }: PatternDocument): Set<number> {
     plainItems(items).map((item) => (item.kind === 'text' ? item.link : undefined)),
   );
   return new Set(links.filter((page) => page !== undefined));
+}
+
+/** Stamps by what they draw, each written once, as a form (ISO 32000-1, 8.10), and put among the resources of the pages that show it. */
+function stampBook(inside: PdfInside): (stamp: PdfStamp) => string {
+  const forms = new Map<string, { readonly name: string; readonly ref: PdfRef }>();
+  return ({ operators, box }) => {
+    let form = forms.get(operators);
+    if (!form) {
+      const { fonts, ext_gstates } = inside.page;
+      const ref = inside.ref({
+        Type: 'XObject',
+        Subtype: 'Form',
+        BBox: box,
+        Resources: { Font: namedIn(operators, fonts), ExtGState: namedIn(operators, ext_gstates) },
+      });
+      ref.end(new TextEncoder().encode(operators));
+      form = { name: `Stamp${forms.size + 1}`, ref };
+      forms.set(operators, form);
+    }
+    inside.page.xobjects[form.name] = form.ref;
+    return form.name;
+  };
+}
+
+/** Those of a page's resources that operators name. */
+function namedIn(operators: string, resources: Readonly<Record<string, object>>): Record<string, object> {
+  return Object.fromEntries(Object.entries(resources).filter(([name]) => operators.includes(`/${name} `)));
 }
 
 /** Graphics states by opacity, each written once and put among the resources of the pages that use it. */

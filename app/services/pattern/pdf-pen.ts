@@ -4,6 +4,7 @@
  * The user space is millimetres from the sheet's top left corner, y downwards.
  */
 
+import { itemBounds } from '../../../shared/pattern/item-bounds.ts';
 import { mergeCells } from '../../../shared/pattern/merge-cells.ts';
 import type {
   BoxItem,
@@ -13,6 +14,7 @@ import type {
   ImageItem,
   PathStep,
   PlainItem,
+  StampItem,
   TextItem,
 } from '../../../shared/pattern/page.ts';
 
@@ -31,7 +33,10 @@ export interface PdfFace {
 }
 
 export interface PdfPen {
-  draw(item: PlainItem): void;
+  /** `isRead`: whether it belongs to what is read aloud; it does where absent. */
+  draw(item: PlainItem, isRead?: boolean): void;
+  /** Its own operators are written once for all pages. */
+  stamp(item: StampItem): void;
   /**
    * A space that is read and not seen, behind the text drawn last, or before `next`, which is drawn next. Lines of one text
    * would run together without it where the text is taken out of the file.
@@ -47,12 +52,22 @@ export interface PdfPenOptions {
   opacityName(opacity: number): string;
   /** The name of a picture among the page's resources; null where it can't be read, and is left out. */
   imageName(image: ImageItem): string | null;
+  /** The name of a stamp among the page's resources. */
+  stampName(stamp: PdfStamp): string;
+}
+
+/** Operators that stand for themselves, and what of the page's resources they name. */
+export interface PdfStamp {
+  readonly operators: string;
+  /** As `x, y, x, y` of two corners. */
+  readonly box: readonly [number, number, number, number];
 }
 
 /** Where a text ends, and what it was set in. */
 type Place = Pick<TextItem, 'face' | 'sizeMm' | 'x' | 'y'>;
 
-export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen {
+export function pdfPen(options: PdfPenOptions): PdfPen {
+  const { face, opacityName, imageName, stampName } = options;
   let out: string[] = [];
   const state = new Map<string, string>();
   /** Writes an operator that sets something, unless it is set so already. */
@@ -117,9 +132,10 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
   }
 
   /** In units of a cell: small whole numbers are what is packed best. */
-  function cells(item: CellsItem): void {
+  function cells(item: CellsItem, isRead: boolean): void {
     const { x, y, cellWidth, cellHeight, columns, rows, codes, inks } = item;
     see();
+    const hasFill = Object.values(inks).some(({ fill }) => fill);
     const rects = [...mergeCells(codes, columns, rows)].filter(([code]) => inks[code]?.fill);
     if (rects.length > 0) {
       const before = state.get('fill');
@@ -135,7 +151,7 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
       if (before === undefined) state.delete('fill');
       else state.set('fill', before);
     }
-    if (item.symbolMm) (rects.length > 0 ? symbols : signs)(item, item.symbolMm);
+    if (item.symbolMm) (hasFill ? symbols : isRead ? signs : unreadSigns)(item, item.symbolMm);
   }
 
   /**
@@ -164,6 +180,13 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
       }
       out.push(`0 Tc ${edge ? '0 Tr ' : ''}ET`);
     }
+  }
+
+  /** They are no letters of the chart: whoever takes its text gets nothing for them (ISO 32000-1, 14.9.4). */
+  function unreadSigns(item: CellsItem, sizeMm: number): void {
+    out.push('/Span <</ActualText ()>> BDC');
+    signs(item, sizeMm);
+    out.push('EMC');
   }
 
   /**
@@ -227,7 +250,7 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
     out.push(`0 Tc ${hasEdge ? '0 Tr ' : ''}ET`);
   }
 
-  const draw: PdfPen['draw'] = (item) => {
+  const draw: PdfPen['draw'] = (item, isRead = true) => {
     switch (item.kind) {
       case 'text':
         text(item);
@@ -251,7 +274,7 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
         paint(item);
         break;
       case 'cells':
-        cells(item);
+        cells(item, isRead);
         break;
       case 'image':
         image(item);
@@ -260,6 +283,16 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
   };
   return {
     draw,
+    stamp({ x, y, items }) {
+      const own = pdfPen(options);
+      for (const item of items) own.draw(item, false);
+      const { left, top, right, bottom } = itemBounds({ kind: 'stamp', x: 0, y: 0, items });
+      const name = stampName({
+        operators: own.take(),
+        box: [left - EDGE_MM, top - EDGE_MM, right + EDGE_MM, bottom + EDGE_MM],
+      });
+      out.push(`q 1 0 0 1 ${n(x)} ${n(y)} cm /${name} Do Q`);
+    },
     space,
     take() {
       const written = out.join('\n');
@@ -268,6 +301,9 @@ export function pdfPen({ face, opacityName, imageName }: PdfPenOptions): PdfPen 
     },
   };
 }
+
+/** What letters may reach beyond their bounds. */
+const EDGE_MM = 2;
 
 /** Micrometres are finer than any printer. */
 function n(value: number): string {

@@ -41,7 +41,7 @@ function blockOn(page: Page): CellsItem {
 }
 
 function figure(text: string): number {
-  return Number(text.replaceAll(',', ''));
+  return Number(text.replace(/^· (.+) here$/, '$1').replaceAll(',', ''));
 }
 
 const ofPart = (pages: readonly Page[], part: PatternPart) => pages.filter((page) => page.part === part);
@@ -66,11 +66,12 @@ describe('the chart of a copy', () => {
       const texts = textsOn(page);
       expect(texts.map(({ text }) => text)).toContain('Lift mark: a new yarn');
       for (const { name } of lamp.yarns) {
-        const at = texts.findIndex(({ text }) => text === name);
-        expect(at, name).toBeGreaterThan(0);
-        const [, here = '0'] = /^· (.+) here$/.exec(texts[at + 2]!.text) ?? [];
-        sums.set(name, (sums.get(name) ?? 0) + figure(here));
-        totals.set(name, figure(texts[at + 1]!.text));
+        const named = texts.find(({ text }) => text === name)!;
+        const [count, here] = texts
+          .filter(({ x, y }) => y === named.y && x > named.x && x < named.x + 40)
+          .map(({ text }) => figure(text));
+        totals.set(name, count!);
+        sums.set(name, (sums.get(name) ?? 0) + (here ?? 0));
       }
     }
     // What two pages show is counted once.

@@ -6,14 +6,7 @@
  * parts a designer chooses, the first heading is then of the first level and none is skipped.
  */
 import { itemBounds } from '../../../../shared/pattern/item-bounds.ts';
-import type {
-  CellsItem,
-  GroupItem,
-  Item,
-  Page,
-  PlainItem,
-  TextItem,
-} from '../../../../shared/pattern/page.ts';
+import type { GroupItem, Item, Page, PlainItem, TextItem } from '../../../../shared/pattern/page.ts';
 import { plainItems } from '../../../../shared/pattern/plain-items.ts';
 import type { PdfPen } from '../pdf-pen.ts';
 import { setAttributes } from './pdf-inside.ts';
@@ -120,8 +113,11 @@ function newTeller({ pdf, pen, rules, groups, begun, ...before }: TellerOptions)
           picture(item.alt, item, [item], parent);
           break;
         case 'cells':
-          if (isMarks(item)) marks(item);
-          else picture(item.alt ?? '', item, [item], parent);
+          picture(item.alt ?? '', item, [item], parent);
+          break;
+        case 'stamp':
+          markArtifact(LAYOUT);
+          pen.stamp(item);
           break;
         case 'text':
           text(item, parent);
@@ -158,15 +154,7 @@ function newTeller({ pdf, pen, rules, groups, begun, ...before }: TellerOptions)
       markElement(begin(parent, 'Figure', { alt, bbox }), 'Figure');
       current = null;
     }
-    items.forEach(pen.draw);
-  }
-
-  /** They are no letters of the chart: whoever takes its text gets nothing for them (ISO 32000-1, 14.9.4). */
-  function marks(item: CellsItem): void {
-    markArtifact(LAYOUT);
-    pdf.addContent(`${pen.take()}\n/Span <</ActualText ()>> BDC`);
-    pen.draw(item);
-    pdf.addContent(`${pen.take()}\nEMC`);
+    for (const item of items) pen.draw(item, Boolean(alt));
   }
 
   function text(item: TextItem, parent: Element): void {
@@ -222,11 +210,6 @@ export function pageDestination(page: number): string {
 const tagOfRole = { title: 'H1', heading: 'H2', paragraph: 'P' } as const;
 
 const LAYOUT = '<</Type /Layout>>';
-
-/** Cells of which only symbols are seen, over others. */
-function isMarks({ alt, inks }: CellsItem): boolean {
-  return !alt && Object.values(inks).every(({ fill }) => !fill);
-}
 
 const artifacts = {
   aside: LAYOUT,
