@@ -1,6 +1,7 @@
 /** Writing the pattern and the chart's picture, with progress and a way to stop. */
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
+import { noPages } from '../../shared/pattern/no-pages.ts';
 import type { Result } from '../../shared/result.ts';
 import { counted } from '../../shared/units/counted.ts';
 import { host } from '../host.ts';
@@ -13,7 +14,8 @@ import { placeToSave } from './places.ts';
 export async function savePattern(): Promise<void> {
   const { open, settings } = studio.getState();
   if (!open) return;
-  const { preparedFor, attachDesign } = patternView.getState();
+  const { preparedFor, attachDesign, document } = patternView.getState();
+  if (document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
   const copy = { ...copyOf(open.design), preparedFor };
   const { paper, units } = settings;
   const paperName = paper === 'a4' ? 'A4' : 'Letter';

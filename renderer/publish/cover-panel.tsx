@@ -15,11 +15,9 @@ export function CoverPanel() {
         <button type="button" onClick={choosePhotograph}>
           {cover ? 'Another photograph…' : 'A photograph of yours…'}
         </button>
-        {cover && (
-          <button type="button" onClick={() => setCover(undefined)}>
-            The drawn hanging
-          </button>
-        )}
+        <button type="button" aria-disabled={!cover} onClick={() => setCover(undefined)}>
+          The drawn hanging
+        </button>
       </div>
     </details>
   );

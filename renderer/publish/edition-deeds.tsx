@@ -2,6 +2,7 @@
 import { type ReactNode, useState } from 'react';
 import { limits } from '../../shared/design/limits.ts';
 import { addErratum, publishEdition } from '../../shared/pattern/editions/edition.ts';
+import { noPages } from '../../shared/pattern/no-pages.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { TextArea } from '../shell/fields.tsx';
 import { tell, tellProblem } from '../shell/notices.tsx';
@@ -10,6 +11,7 @@ import { studio } from '../store/studio.ts';
 import { patternView } from './pattern-view.ts';
 
 export async function publishNext(): Promise<void> {
+  if (patternView.getState().document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
   if (!isFull()) return tell(waits);
   const note = await askForText('Publish an edition', 'What is new in it', 'Publish');
   const { open } = studio.getState();

@@ -9,32 +9,45 @@ import { partNames } from './part-words.ts';
 import { usePattern } from './pattern-view.ts';
 
 export function PagesPanel() {
-  const pages = usePattern((view) => view.document?.pages) ?? noPages;
+  const pages = usePattern((view) => view.document?.pages) ?? none;
   const isBusy = usePattern((view) => view.progress !== null || view.isBehind);
   const problem = usePattern((view) => view.problem);
+  const isThere = usePattern((view) => view.document !== null);
   const groups = useMemo(() => groupsOf(pages), [pages]);
   const oneStop = useToolbar<HTMLUListElement>();
   if (problem)
     return (
-      <div className="pages">
-        <p className="sheet fault" role="alert">
+      <Instead>
+        <span className="fault" role="alert">
           {problem}
-        </p>
-      </div>
+        </span>
+      </Instead>
     );
+  if (!isThere) return <Instead>The first pages are being laid out…</Instead>;
+  if (pages.length === 0)
+    return <Instead>There is no page: tick at least the chart among the parts.</Instead>;
   return (
     <ul className="pages" aria-label="Pages" aria-busy={isBusy} aria-describedby="publish-keys" {...oneStop}>
       <li id="publish-keys" className="unseen">
         Left and right go from page to page, Enter shows one large.
       </li>
       {groups.map((group) => (
-        <PartPages key={group.first.number} pages={pages} {...group} />
+        <PartPages key={group.first.number} {...group} />
       ))}
     </ul>
   );
 }
 
-const noPages: readonly Page[] = [];
+const none: readonly Page[] = [];
+
+/** What stands where there are no pages. */
+function Instead({ children }: { children: ReactNode }) {
+  return (
+    <div className="pages">
+      <p className="sheet">{children}</p>
+    </div>
+  );
+}
 
 interface NumberedPage {
   readonly page: Page;
@@ -60,14 +73,14 @@ function groupsOf(pages: readonly Page[]): readonly Group[] {
   return groups;
 }
 
-function PartPages({ pages, part, first, others }: Group & { readonly pages: readonly Page[] }) {
+function PartPages({ part, first, others }: Group) {
   const name = part ? partNames[part] : '';
   return (
     <li className="publish-group">
       <ol aria-label={`${name}: pages`} start={first.number}>
-        <PageEntry {...first} pages={pages} heading={<h3>{name}</h3>} />
+        <PageEntry {...first} heading={<h3>{name}</h3>} />
         {others.map((each) => (
-          <PageEntry key={each.number} {...each} pages={pages} heading={<span />} />
+          <PageEntry key={each.number} {...each} heading={<span />} />
         ))}
       </ol>
     </li>
@@ -75,11 +88,10 @@ function PartPages({ pages, part, first, others }: Group & { readonly pages: rea
 }
 
 interface PageEntryProps extends NumberedPage {
-  readonly pages: readonly Page[];
   readonly heading: ReactNode;
 }
 
-function PageEntry({ page, number, pages, heading }: PageEntryProps) {
+function PageEntry({ page, number, heading }: PageEntryProps) {
   const isQuick = usePattern((view) => view.effort === 'quick');
   return (
     <li className="publish-page">
@@ -88,7 +100,7 @@ function PageEntry({ page, number, pages, heading }: PageEntryProps) {
         type="button"
         data-page={number}
         aria-label={`Show page ${number} large: ${page.title}`}
-        onClick={() => enlargePage(pages, number)}
+        onClick={() => enlargePage(number)}
       >
         <PagePreview page={page} pxPerMm={previewPxPerMm} />
       </button>

@@ -68,7 +68,7 @@ function PapersSheet({ labels: before, done }: { labels: Labels; done: (wishes: 
     setWhich(hangingPapers.filter((each) => (each === paper ? !which.includes(each) : which.includes(each))));
   return (
     <form
-      className="sheet"
+      className="sheet publish-sheet"
       onSubmit={(event) => {
         event.preventDefault();
         if (which.length > 0) done({ which, labels });

@@ -72,11 +72,9 @@ export function PartsPanel() {
           </ul>
         </>
       )}
-      {pattern?.parts && (
-        <button type="button" onClick={usualParts}>
-          The usual parts
-        </button>
-      )}
+      <button type="button" aria-disabled={!pattern?.parts} onClick={usualParts}>
+        The usual parts
+      </button>
     </section>
   );
 }
@@ -87,7 +85,14 @@ function PrintBox({ part, isPrinted }: { part: PatternPart; isPrinted: boolean }
       type="checkbox"
       aria-label={`Print ${partNames[part]}`}
       checked={isPrinted}
-      onChange={() => printPart(part, !isPrinted)}
+      data-print={part}
+      onChange={() => {
+        printPart(part, !isPrinted);
+        // The part goes over to the other list, and its box with it: the focus follows.
+        requestAnimationFrame(() =>
+          document.querySelector<HTMLElement>(`.publish-parts [data-print="${part}"]`)?.focus(),
+        );
+      }}
     />
   );
 }

@@ -3,6 +3,7 @@
  * say, who publishes them, and the ways to take them away.
  */
 import { useEffect, useState } from 'react';
+import { counted } from '../../shared/units/counted.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { handleCommands } from '../shell/command-bus.ts';
 import { useStudio } from '../store/use-studio.ts';
@@ -52,20 +53,21 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
   const columns = useStudio((state) => state.open?.design.columns);
   const rows = useStudio((state) => state.open?.design.rows);
   const pattern = usePattern((view) => view.document);
+  const isEmpty = pattern?.pages.length === 0;
   const attachDesign = usePattern((view) => view.attachDesign);
   return (
     <aside aria-label="The pattern">
       <h2>The pattern</h2>
       {pattern && (
         <p>
-          {pattern.pages.length === 1 ? '1 page' : `${pattern.pages.length} pages`} for {columns} cords and{' '}
-          {rows} rows.
+          {counted(pattern.pages.length, 'page')} for {counted(columns ?? 0, 'cord')} and{' '}
+          {counted(rows ?? 0, 'row')}.
         </p>
       )}
-      <button type="button" className="main" onClick={savePattern}>
+      <button type="button" className="main" aria-disabled={isEmpty} onClick={savePattern}>
         Pattern as PDF…
       </button>
-      <button type="button" onClick={saveForSale}>
+      <button type="button" aria-disabled={isEmpty} onClick={saveForSale}>
         Everything for selling…
       </button>
       <button type="button" onClick={saveChartPng}>

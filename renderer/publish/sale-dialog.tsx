@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import { type Language, patternLanguages } from '../../shared/design/pattern-schema.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
+import { noPages } from '../../shared/pattern/no-pages.ts';
 import { folderToUse, placeToSave } from '../flows/places.ts';
 import { host } from '../host.ts';
 import { ask } from '../shell/dialogs.tsx';
@@ -9,6 +10,7 @@ import { Choices } from '../shell/fields.tsx';
 import { tell, tellProblem } from '../shell/notices.tsx';
 import { withProgress } from '../shell/progress.tsx';
 import { studio } from '../store/studio.ts';
+import { patternView } from './pattern-view.ts';
 
 interface Wishes {
   readonly languages: readonly Language[];
@@ -21,6 +23,7 @@ const firstWishes: Wishes = { languages: ['en'], bothHands: false, as: 'archive'
 const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
 export async function saveForSale(): Promise<void> {
+  if (patternView.getState().document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
   const wishes = await ask<Wishes>({
     label: 'Everything for selling',
     body: (answer) => <SaleSheet done={answer} />,
@@ -60,7 +63,7 @@ function SaleSheet({ done }: { done: (wishes: Wishes) => void }) {
   const patterns = languages.length * (bothHands ? 2 : 1) * copiesOfOne;
   return (
     <form
-      className="sheet"
+      className="sheet publish-sheet"
       onSubmit={(event) => {
         event.preventDefault();
         if (languages.length > 0) done(wishes);

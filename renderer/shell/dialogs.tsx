@@ -11,6 +11,7 @@ interface Shown {
   readonly body: ReactNode;
   readonly wide: boolean;
   readonly label: string;
+  readonly leave: string;
   readonly dismiss: () => void;
 }
 
@@ -20,18 +21,20 @@ let nextKey = 1;
 interface Ask<T> {
   label: string;
   wide?: boolean;
+  /** What its cross is called. A dialog that only shows something is closed; nothing is cancelled. */
+  leave?: 'Cancel' | 'Close';
   body: (answer: (value: T) => void) => ReactNode;
 }
 
 /** What the person answered; null where the dialog was dismissed. */
-export function ask<T>({ label, wide = false, body }: Ask<T>): Promise<T | null> {
+export function ask<T>({ label, wide = false, leave = 'Cancel', body }: Ask<T>): Promise<T | null> {
   return new Promise((resolve) => {
     const key = nextKey++;
     const answer = (value: T | null) => {
       dialogs.setState(({ shown }) => ({ shown: shown.filter((each) => each.key !== key) }));
       resolve(value);
     };
-    const shown: Shown = { key, label, wide, body: body(answer), dismiss: () => answer(null) };
+    const shown: Shown = { key, label, wide, leave, body: body(answer), dismiss: () => answer(null) };
     dialogs.setState((state) => ({ shown: [...state.shown, shown] }));
   });
 }
@@ -76,7 +79,7 @@ export function Dialogs() {
   return shown.map(({ key, ...each }) => <Modal key={key} {...each} />);
 }
 
-function Modal({ body, wide, label, dismiss }: Omit<Shown, 'key'>) {
+function Modal({ body, wide, label, leave, dismiss }: Omit<Shown, 'key'>) {
   const element = useRef<HTMLDialogElement>(null);
   useEffect(() => {
     const dialog = element.current;
@@ -99,7 +102,7 @@ function Modal({ body, wide, label, dismiss }: Omit<Shown, 'key'>) {
         dismiss();
       }}
     >
-      <button type="button" className="plain dismiss" aria-label="Cancel" onClick={dismiss}>
+      <button type="button" className="plain dismiss" aria-label={leave} onClick={dismiss}>
         ✕
       </button>
       {body}

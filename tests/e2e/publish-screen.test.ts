@@ -55,6 +55,28 @@ describe('a part of the pattern', () => {
     expect(await focused(page)).toContain('Cover');
   });
 
+  it('is ticked and left out with the focus on its box, also when none is left; then nothing can be saved', async () => {
+    const { page } = await publishing();
+    const box = (name: string) => page.getByRole('checkbox', { name: `Print ${name}`, exact: true });
+    await box('Cut list').focus();
+    await page.keyboard.press('Space');
+    await expect.poll(() => focused(page)).toBe('Print Cut list');
+    expect(await parts(page)).toContain('Cut list');
+    for (const name of await parts(page)) await box(name).uncheck();
+    await page.getByText('There is no page: tick at least the chart among the parts.').waitFor();
+    for (const name of ['Pattern as PDF…', 'Everything for selling…']) {
+      await page.getByRole('button', { name }).focus();
+      await page.keyboard.press('Enter');
+      await page.getByText('The pattern has no page', { exact: false }).waitFor();
+      await page.getByRole('button', { name: 'I see' }).click();
+      expect(await page.getByRole('dialog').count()).toBe(0);
+    }
+    await box('Chart').check();
+    await page.getByText('1 page for 8 cords and 4 rows.').waitFor();
+    await page.getByRole('button', { name: 'The usual parts' }).click();
+    await expect.poll(() => focused(page)).toBe('The usual parts');
+  });
+
   it('shows its pages and its texts when it is chosen, and commands are about it', async () => {
     const { page } = await publishing();
     const before = await parts(page);
@@ -130,14 +152,31 @@ describe('the pages', () => {
     await page.keyboard.press('ArrowRight');
     await page.keyboard.press('Enter');
     const large = page.getByRole('dialog');
-    await large.getByRole('heading', { name: /^2 · / }).waitFor();
+    const shown = (number: number) =>
+      large.getByRole('heading', { name: new RegExp(`^Page ${number} of \\d+ · `) }).waitFor();
+    await shown(2);
     await page.keyboard.press('ArrowRight');
-    await large.getByRole('heading', { name: /^3 · / }).waitFor();
+    await shown(3);
     expect(await seriousFindings(page)).toEqual([]);
+    const count = (await captions(page)).length;
+    for (const [key, number] of [
+      ['PageDown', 4],
+      ['End', count],
+      ['PageDown', count],
+      ['PageUp', count - 1],
+      ['Home', 1],
+      ['ArrowLeft', 1],
+    ] as const) {
+      await page.keyboard.press(key);
+      await shown(number);
+    }
+    await large.getByRole('button', { name: 'Next page' }).click();
+    await large.getByRole('button', { name: 'Next page' }).click();
     await large.getByRole('button', { name: 'Page before' }).click();
-    await large.getByRole('heading', { name: /^2 · / }).waitFor();
+    await shown(2);
+    expect(await large.getByRole('button', { name: 'Close' }).count()).toBe(1);
     await page.keyboard.press('Escape');
-    expect(await focused(page)).toMatch(/^Show page 2 large/);
+    await expect.poll(() => focused(page)).toMatch(/^Show page 2 large/);
   });
 
   it('are hundreds at times: said so, drawn only near what is in sight, and soon laid out in another way', async () => {

@@ -12,7 +12,8 @@ import { readPdf } from './read-pdf.ts';
 const design = mottledDesign(120, 160);
 
 const making = 'Pages of a quick plan; the full plan, which is printed, is being made…';
-const stopped = 'Pages of a quick plan. What is saved is made with the full plan, and may take fewer pieces.';
+const stopped =
+  'Pages of a quick plan: the full one was stopped. What is saved is made with the full plan, and may take fewer pieces.';
 const settled = 'The pages as they will be printed.';
 
 async function publishing() {
