@@ -12,6 +12,14 @@ export interface Printer {
   readonly notices: readonly string[];
 }
 
+/** What would be printed of a text if the faces had all its letters: line breaks and tabs become spaces. */
+export function oneLine(text: string): string {
+  return text
+    .normalize('NFC')
+    .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\s]+/gu, ' ')
+    .trim();
+}
+
 export function newPrinter(): Printer {
   const notices = new Set<string>();
   const known = new Map<string, string>();
@@ -20,10 +28,7 @@ export function newPrinter(): Printer {
       const id = `${face} ${text}`;
       const before = known.get(id);
       if (before !== undefined) return before;
-      const line = text
-        .normalize('NFC')
-        .replace(/[\p{Cc}\p{Cf}\p{Zl}\p{Zp}\s]+/gu, ' ')
-        .trim();
+      const line = oneLine(text);
       const missing = new Set(missingCharacters(line, face));
       const shown =
         missing.size === 0 ? line : [...line].map((each) => (missing.has(each) ? '?' : each)).join('');

@@ -1,12 +1,18 @@
-/** What is awkward to tie, or does not hold. */
+/** What is awkward to tie, does not hold, or shows where it should not. */
 import { BARE } from '../../design/codes.ts';
 import { pinFaults } from '../../tying/pin-faults.ts';
 import { counted } from '../../units/counted.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import type { Finding } from './finding.ts';
+import type { Finding, Place } from './finding.ts';
 
-export function aboutKnots({ design, chart, materials }: PatternInput): Finding[] {
-  return [...nothingToTie(chart), ...knotsThatSlide(chart), ...gauge(materials), ...pins(design, chart)];
+export function aboutKnots({ design, chart, materials, plan }: PatternInput): Finding[] {
+  return [
+    ...nothingToTie(chart),
+    ...knotsThatSlide(chart),
+    ...carriesBehindBare(chart, plan),
+    ...gauge(materials),
+    ...pins(design, chart),
+  ];
 }
 
 function nothingToTie({ cells }: PatternInput['chart']): Finding[] {
@@ -17,6 +23,7 @@ function nothingToTie({ cells }: PatternInput['chart']): Finding[] {
       weight: 'fault',
       sentence: 'The chart is all bare: there is nothing to tie.',
       mend: 'Draw the picture first.',
+      place: { on: 'cell', row: 1, cord: 1 },
     },
   ];
 }
@@ -38,6 +45,41 @@ function knotsThatSlide({ cells, columns, rows }: PatternInput['chart']): Findin
       sentence: `${counted(count, 'knot')} may slide down: the cell below is bare.`,
       mend: 'Tie a row of ground below, or tell the maker to draw these knots very tight.',
       place: { on: 'cell', row: Math.floor(first / columns) + 1, cord: (first % columns) + 1 },
+    },
+  ];
+}
+
+/**
+ * No strand is carried behind bare cells of the row that it arrives in. On its way down it may still pass behind a bare cell
+ * between two rows that it ties in, and there it is seen.
+ */
+function carriesBehindBare(
+  { cells, columns }: PatternInput['chart'],
+  { strands }: PatternInput['plan'],
+): Finding[] {
+  let count = 0;
+  let first: Place | null = null;
+  for (const { pieces } of strands) {
+    for (const { stretches } of pieces) {
+      for (const [i, after] of stretches.slice(1).entries()) {
+        const { row, to: cord } = stretches[i]!;
+        for (let between = row + 1; between < after.row; between++) {
+          if (cells[(between - 1) * columns + cord - 1] !== BARE) continue;
+          count++;
+          first ??= { on: 'cell', row: between, cord };
+          break;
+        }
+      }
+    }
+  }
+  if (!first) return [];
+  return [
+    {
+      kind: 'carry-behind-bare',
+      weight: 'note',
+      sentence: `${counted(count, 'carry', 'carries')} ${count === 1 ? 'passes' : 'pass'} behind bare cells on the way down, where the yarn is seen between the cords.`,
+      mend: 'Carry over fewer rows, or pin that nothing is carried there, on the Plan screen.',
+      place: first,
     },
   ];
 }
@@ -74,5 +116,6 @@ function pins(design: PatternInput['design'], chart: PatternInput['chart']): Fin
     weight: 'note',
     sentence: `A pin is not obeyed. ${sentence}`,
     mend: 'Take it back or change it, on the Plan screen under Pins.',
+    place: { on: 'setting', setting: 'pins' },
   }));
 }

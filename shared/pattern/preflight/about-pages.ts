@@ -1,10 +1,14 @@
 /** The pages as they are laid out: what lies beyond the edge, what lies over what, what is too small to be read. */
 
+import type { PatternPart } from '../../design/pattern-schema.ts';
 import { counted } from '../../units/counted.ts';
+import type { Copy } from '../copy.ts';
 import { textWidthMm } from '../faces/measure-text.ts';
 import type { Page, PatternDocument, TextItem } from '../page.ts';
 import { plainItems } from '../plain-items.ts';
+import { partWords } from '../words/part-words.ts';
 import type { Finding } from './finding.ts';
+import { inQuotes } from './in-quotes.ts';
 
 /** Home printers can't reach the last few millimetres of a sheet (common practice, no source). */
 const UNPRINTED_MM = 5;
@@ -13,21 +17,89 @@ const LEAST_TEXT_MM = 2.2;
 /** From here on a buyer does not print a pattern gladly (common practice, no source). */
 const MANY_PAGES = 60;
 
-export function aboutPages({ pages }: PatternDocument): Finding[] {
+/** Cells of which a side is less are smudged together, and can't be ticked (common practice, no source). */
+const LEAST_CELL_MM = 2.5;
+
+/** `own`: the texts of the design, as they are written. */
+export function aboutPages(
+  { pages }: Pick<PatternDocument, 'pages'>,
+  { copy, own }: { readonly copy: Pick<Copy, 'cells'>; readonly own: ReadonlySet<string> },
+): Finding[] {
   return [
     ...pages.flatMap((page, i) => ofPage(page, i + 1)),
-    ...(pages.length > MANY_PAGES ? [manyPages(pages.length)] : []),
+    ...shortened(pages, own),
+    ...smallCells(pages),
+    ...(pages.length > MANY_PAGES ? [manyPages(pages, copy)] : []),
   ];
 }
 
-function manyPages(pages: number): Finding {
+/** What is left out where there are too many, if it is much. */
+const canBeLeftOut = new Set<PatternPart>(['cut-list', 'chart-symbols', 'rows', 'ticks', 'strands']);
+
+function manyPages(pages: readonly Page[], { cells }: Pick<Copy, 'cells'>): Finding {
+  const counts = new Map<PatternPart, number>();
+  for (const { part } of pages) if (part) counts.set(part, (counts.get(part) ?? 0) + 1);
+  const named = [...counts]
+    .filter(([, count]) => count > 1)
+    .toSorted((a, b) => b[1] - a[1])
+    .slice(0, 2);
+  const by = named.map(([part, count]) => `${partWords.en[part]} ${count}`).join(', ');
+  const extra = named.find(([part]) => canBeLeftOut.has(part));
+  const ways = [
+    ...(cells === 'large' ? ['offer it with cells of the standard size besides'] : []),
+    ...(extra ? [`leave out ‘${partWords.en[extra[0]]}’, or sell it as a file by itself`] : []),
+    'say in the listing how many pages it has',
+  ].join('; ');
   return {
     kind: 'many-pages',
     weight: 'note',
-    sentence: `The pattern has ${counted(pages, 'page')}.`,
-    mend: 'Print cells of the standard size, or leave out the written rows or the strands.',
-    place: { on: 'setting', setting: 'copy' },
+    sentence: `The pattern has ${counted(pages.length, 'page')}${by && `, most of them in few parts: ${by}`}.`,
+    mend: `${ways[0]!.toUpperCase()}${ways.slice(1)}.`,
+    place: { on: 'setting', setting: extra ? 'parts' : 'copy' },
   };
+}
+
+/** Names that were cut because they have no room, which is seen by their ellipsis; each text once. */
+function shortened(pages: readonly Page[], own: ReadonlySet<string>): Finding[] {
+  const cut = new Map<string, number>();
+  for (const [i, page] of pages.entries()) {
+    for (const item of plainItems(page.items)) {
+      if (item.kind !== 'text' || item.role === 'foot' || !/.…$/.test(item.text)) continue;
+      if (!own.has(item.text) && !cut.has(item.text)) cut.set(item.text, i + 1);
+    }
+  }
+  const [first] = cut;
+  if (!first) return [];
+  const others = cut.size - 1;
+  return [
+    {
+      kind: 'text-shortened',
+      weight: 'note',
+      sentence: `On page ${first[1]} ${inQuotes(first[0])} has no room and is cut short${others > 0 ? `, and so ${others === 1 ? 'is' : 'are'} ${counted(others, 'other text')}` : ''}.`,
+      mend: 'A shorter name is printed whole.',
+      place: { on: 'page', page: first[1] },
+    },
+  ];
+}
+
+function smallCells(pages: readonly Page[]): Finding[] {
+  for (const [i, { part, items }] of pages.entries()) {
+    if (part !== 'chart' && part !== 'chart-symbols') continue;
+    for (const item of plainItems(items)) {
+      if (item.kind !== 'cells' || item.symbolMm === undefined) continue;
+      if (Math.min(item.cellWidth, item.cellHeight) >= LEAST_CELL_MM) continue;
+      return [
+        {
+          kind: 'cells-small',
+          weight: 'doubt',
+          sentence: `The cells on page ${i + 1} are so low or so narrow that their symbols can hardly be read.`,
+          mend: 'Print large cells, or check the gauge: the proportions of a cell are those of a knot.',
+          place: { on: 'setting', setting: 'copy' },
+        },
+      ];
+    }
+  }
+  return [];
 }
 
 interface Box {
@@ -53,7 +125,7 @@ function ofPage(page: Page, number: number): Finding[] {
       ({ text }): Finding => ({
         kind: 'beyond-the-edge',
         weight: 'fault',
-        sentence: `On page ${number} “${short(text)}” reaches beyond what a printer can print.`,
+        sentence: `On page ${number} ${inQuotes(text)} reaches beyond what a printer can print.`,
         mend: 'Shorten it.',
         place,
       }),
@@ -63,7 +135,7 @@ function ofPage(page: Page, number: number): Finding[] {
           {
             kind: 'texts-overlap',
             weight: 'fault',
-            sentence: `On page ${number} “${short(overlap[0].text)}” and “${short(overlap[1].text)}” lie over one another${others.length > 0 ? `, and ${counted(others.length, 'more pair')}` : ''}.`,
+            sentence: `On page ${number} ${inQuotes(overlap[0].text)} and ${inQuotes(overlap[1].text)} lie over one another${others.length > 0 ? `, and ${counted(others.length, 'more pair')}` : ''}.`,
             mend: 'Shorten the longer one.',
             place,
           } as const,
@@ -73,7 +145,7 @@ function ofPage(page: Page, number: number): Finding[] {
       ({ text }): Finding => ({
         kind: 'text-small',
         weight: 'note',
-        sentence: `On page ${number} “${short(text)}” is printed very small.`,
+        sentence: `On page ${number} ${inQuotes(text)} is printed very small.`,
         mend: 'Shorten it, so that it need not be made small to fit.',
         place,
       }),
@@ -110,9 +182,4 @@ function overlaps(boxes: readonly Box[]): (readonly [Box, Box])[] {
     }
   });
   return pairs;
-}
-
-function short(text: string): string {
-  const letters = [...text];
-  return letters.length > 40 ? `${letters.slice(0, 39).join('')}…` : text;
 }

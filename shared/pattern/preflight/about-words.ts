@@ -1,46 +1,17 @@
-/** Parts and words that a buyer looks for. */
-import type { PatternPart } from '../../design/pattern-schema.ts';
+/** Names, texts and editions that a buyer looks for. */
+
+import { counted } from '../../units/counted.ts';
+import { changesSinceLast } from '../editions/edition.ts';
 import type { Imprint } from '../imprint.ts';
-import type { PatternDocument } from '../page.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import type { Finding } from './finding.ts';
 
-export function aboutWords(
-  { design, imprint }: Pick<PatternInput, 'design'> & { readonly imprint: Imprint },
-  { pages, notices }: PatternDocument,
-): Finding[] {
-  const printed = new Set(pages.map(({ part }) => part));
-  const lacks = (...parts: readonly PatternPart[]) => !parts.some((part) => printed.has(part));
+export function aboutWords({
+  design,
+  chart,
+  imprint,
+}: Pick<PatternInput, 'design' | 'chart'> & { readonly imprint: Imprint }): Finding[] {
   const findings: (Finding | false)[] = [
-    lacks('chart', 'chart-symbols', 'rows') && {
-      kind: 'no-chart',
-      weight: 'fault',
-      sentence: 'Neither the chart nor the written rows are printed: nobody can follow this pattern.',
-      mend: 'Add the chart to the parts.',
-      place: { on: 'setting', setting: 'parts' },
-    },
-    lacks('materials') && {
-      kind: 'no-materials',
-      weight: 'doubt',
-      sentence: 'No page says what to buy.',
-      mend: 'Add the materials to the parts.',
-      place: { on: 'setting', setting: 'parts' },
-    },
-    design.bundles?.fitted === true &&
-      lacks('cut-list') && {
-        kind: 'lengths-not-told',
-        weight: 'doubt',
-        sentence: 'Pieces are cut to measure, but no page says how long each of them is.',
-        mend: 'Add the cut list to the parts, or cut every piece at the working length, on the Plan screen under Bundles.',
-        place: { on: 'setting', setting: 'parts' },
-      },
-    lacks('care') && {
-      kind: 'no-cautions',
-      weight: 'doubt',
-      sentence: 'The page of cautions and care is not printed.',
-      mend: 'Add it to the parts: blades, fire and cords can hurt somebody.',
-      place: { on: 'setting', setting: 'parts' },
-    },
     design.designer.trim() === '' &&
       imprint.name.trim() === '' && {
         kind: 'no-designer',
@@ -61,16 +32,25 @@ export function aboutWords(
       weight: 'note',
       sentence: 'The terms are empty: a buyer does not know what they may do with the pattern.',
       mend: 'Write terms, or go back to the first version.',
-      place: { on: 'setting', setting: 'terms' },
+      place: { on: 'text', text: 'terms' },
     },
-    ...notices.map(
-      (notice): Finding => ({
-        kind: 'letters-missing',
-        weight: 'doubt',
-        sentence: notice,
-        mend: 'Write it in other letters.',
-      }),
-    ),
   ];
-  return findings.filter((each) => each !== false);
+  return [...findings.filter((each) => each !== false), ...editions({ design, chart })];
+}
+
+/** Copies that are not alike must not look as if they were: the number of an edition tells them apart. */
+function editions({ design, chart }: Pick<PatternInput, 'design' | 'chart'>): Finding[] {
+  const last = design.editions?.at(-1);
+  if (!last) return [];
+  const changes = changesSinceLast(design, chart).filter(({ kind }) => kind !== 'copy');
+  if (changes.length === 0) return [];
+  return [
+    {
+      kind: 'changed-since-edition',
+      weight: 'note',
+      sentence: `There ${changes.length === 1 ? 'is' : 'are'} ${counted(changes.length, 'change')} since edition ${last.number}, so no edition stands on the pages.`,
+      mend: `Publish edition ${last.number + 1} before you sell it.`,
+      place: { on: 'setting', setting: 'editions' },
+    },
+  ];
 }
