@@ -13,8 +13,14 @@ export function writtenNumber(text: string): number {
   const written = text.trim();
   const ruler = /^(?:(\d+)\s+)?(\d+)\s*\/\s*(\d+)$/.exec(written);
   if (ruler) return Number(ruler[1] ?? 0) + Number(ruler[2]) / Number(ruler[3]);
-  return written === '' ? Number.NaN : Number(written.replace(',', '.'));
+  return plain.test(written) ? Number(written.replace(',', '.').replace('−', '-')) : Number.NaN;
 }
+
+/** Digits with at most one decimal mark; nothing that only programs read as a number, such as 0x10 or 1e2. */
+const plain = /^[+\-−]?(?:\d+[.,]?\d*|[.,]\d+)$/;
+
+/** One thousand to some people, and one to others: 1,250. A point is no such riddle, for fields show it as the decimal mark. */
+const riddle = /^[1-9]\d{0,2},\d{3}$/;
 
 /** To three places, as fields show them. */
 export function shownNumber(value: number): string {
@@ -24,6 +30,8 @@ export function shownNumber(value: number): string {
 /** What is wrong with what was written, and what is possible, in a sentence; empty where it can be used. */
 export function numberFault(text: string, { min, max, whole = false, unit = '' }: NumberRange): string {
   const number = writtenNumber(text);
+  if (riddle.test(text.trim()))
+    return `A comma may part thousands or decimals: write ${text.trim().replace(',', '')} or ${shownNumber(number)}.`;
   // What is told to be possible is possible: limits are rounded inwards.
   const least = inPlaces(min, Math.ceil);
   const most = inPlaces(max, Math.floor);

@@ -54,7 +54,7 @@ export function toldAmount(
 ): Amount {
   if (told === undefined) {
     missing.push(words);
-    return { amount: 0, whole: false, formula: `${name}: ${notToldYet}` };
+    return { amount: 0, whole: false, formula: `${name}: ${words}, ${notToldYet}` };
   }
   const amount = round(told);
   return { amount, whole: true, formula: `${name} = ${show(amount)}` };
@@ -121,7 +121,7 @@ export function equation(
   show: Telling['show'],
 ): string {
   const isKnown = sure.whole || sure.amount > 0;
-  return isKnown ? `${name} = ${words} = ${amountWords(sure, show)}` : `${name}: ${words}`;
+  return isKnown ? `${name} = ${words} = ${amountWords(sure, show)}` : `${name}: ${notToldYet}`;
 }
 
 /** A multiplier or percentage as it was told, without the noise of binary fractions. */

@@ -139,11 +139,11 @@ const wholesaleBy: Readonly<
 type Sold = Costly['yarns'][number] & { readonly price: number | undefined };
 
 function yarnsSold({ yarns }: Pick<Design, 'yarns'>, taken: Costly, { missing }: Telling): Sold[] {
-  return taken.yarns.map((yarn) => {
-    const price = yarns.find(({ id }) => id === yarn.id)?.price;
-    if (price === undefined) missing.push(`the price of a skein of ${yarn.name}`);
-    return { ...yarn, price };
-  });
+  const sold = taken.yarns.map((yarn) => ({ ...yarn, price: yarns.find(({ id }) => id === yarn.id)?.price }));
+  const untold = sold.filter(({ price }) => price === undefined).map(({ name }) => name);
+  const names = [untold.slice(0, -1).join(', '), ...untold.slice(-1)].filter(Boolean).join(' and ');
+  if (names !== '') missing.push(`the price of a skein of ${names}`);
+  return sold;
 }
 
 interface Bought {
@@ -214,7 +214,8 @@ function yarnAmount(
 }
 
 function overheadOf({ overheadShare }: Money, materials: Amount, labour: Amount, telling: Telling): Amount {
-  if (overheadShare === undefined) return toldAmount('Overhead', undefined, 'the overhead', telling);
+  if (overheadShare === undefined)
+    return toldAmount('Overhead', undefined, 'the share for overhead', telling);
   const { round, show } = telling;
   const amount = round(overheadShare * (materials.amount + labour.amount));
   // Nothing of it is nothing, whatever it is of.

@@ -10,14 +10,17 @@ import { rateFields } from './money-fields.ts';
 
 export function Hours({ materials: { totals, cords }, design }: { materials: Materials; design: Design }) {
   const units = useStudio((state) => state.settings.units);
+  const mounted = counted(cords.cutCords, 'cut cord');
+  const forWhat =
+    totals.knots === 0
+      ? `to mount ${mounted}, begin each row and finish, since no knot is tied yet`
+      : `for ${counted(totals.knots, 'knot')}, ${counted(totals.pieces, 'piece')}, ${mounted} and ${counted(totals.looseEnds, 'loose end')}`;
   return (
     <section aria-label="Time">
       <h3>Time</h3>
       <p>
-        About <strong>{formatTime(totals.seconds)}</strong> for {counted(totals.knots, 'knot')},{' '}
-        {counted(totals.pieces, 'piece')}, {counted(cords.cutCords, 'cut cord')} and{' '}
-        {counted(totals.looseEnds, 'loose end')}, at these rates. Until you have timed yourself they are
-        values from memory.
+        About <strong>{formatTime(totals.seconds)}</strong> {forWhat}, at these rates. Until you have timed
+        yourself they are values from memory.
       </p>
       <div className="figure-fields">
         {rateFields.map(({ key, label, step, unit, times, max }) => (

@@ -15,6 +15,7 @@ import { Ball } from '../../draw/yarns/ball.tsx';
 import { shownNumber } from '../../shell/written-number.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { FigureField } from '../leaves/figure-field.tsx';
+import { nothingTied } from '../plan-words.ts';
 import { changeMargin, changeOfYarn } from './money-deeds.ts';
 import { dyeLotWords, enoughWords, usedWords } from './need-words.ts';
 
@@ -35,7 +36,7 @@ export function YarnTable({ materials, design, stash }: YarnTableProps) {
   const skeins = sum((need) => need.skeins);
   const show = (amount: number) => formatMoney(amount, cost.currency ?? undefined);
   const owned = new Map(withStash(design, stash).yarns.map(({ id, ownedSkeins }) => [id, ownedSkeins]));
-  if (yarns.length === 0) return <p className="quiet">No yarn ties a knot yet. Draw on the Draw screen.</p>;
+  if (yarns.length === 0) return <p className="quiet">{nothingTied('take')}</p>;
   return (
     <section aria-label="Yarn">
       <h3>Yarn</h3>
@@ -130,7 +131,7 @@ function NeedRow({ need, design, inStash, show }: NeedRowProps) {
       <th scope="row">
         <span className="needed-yarn">
           <Ball color={color} symbol={symbol} />
-          <span className="one-line" title={name}>
+          <span className="two-lines" title={name}>
             {name}
           </span>
         </span>

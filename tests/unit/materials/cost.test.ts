@@ -81,11 +81,11 @@ describe('what a hanging costs', () => {
       'the price of the backing',
       'the fees for the pattern',
       'the pay for an hour',
-      'the overhead',
+      'the share for overhead',
     ]);
     expect(missingOfMaterials).toEqual(missing.slice(0, 4));
     expect(parts.yarn).toMatchObject({ amount: 13.5, whole: false });
-    expect(parts.dowel.formula).toBe('Dowel: not told yet');
+    expect(parts.dowel.formula).toBe('Dowel: the price of the dowel, not told yet');
     expect(materials.formula).toBe(
       'Cost of materials = yarn at least 13.50 + cord 8.00 + dowel not told yet + backing not told yet + pattern fees not told yet = at least 21.50',
     );
@@ -93,10 +93,11 @@ describe('what a hanging costs', () => {
   });
 
   it('is nothing known where nothing was told', () => {
-    const { retail, parts, materials, overhead, currency } = cost(undefined, []);
-    expect(parts.yarn.formula).toBe('Yarn: Linen 3 × not told yet + Dusk 1 × not told yet');
-    expect(overhead.formula).toBe('Overhead: not told yet');
-    expect(retail).toEqual({ amount: 0, whole: false, formula: 'Retail: wholesale not told yet × 2' });
+    const { retail, parts, materials, overhead, currency, missing } = cost(undefined, []);
+    expect(missing[0]).toBe('the price of a skein of Linen and Dusk');
+    expect(parts.yarn.formula).toBe('Yarn: not told yet');
+    expect(overhead.formula).toBe('Overhead: the share for overhead, not told yet');
+    expect(retail).toEqual({ amount: 0, whole: false, formula: 'Retail: not told yet' });
     expect([parts.yarn, materials].map(({ amount, whole }) => [amount, whole])).toEqual([
       [0, false],
       [0, false],

@@ -9,8 +9,24 @@ describe('a number in a field', () => {
     expect(writtenNumber('3/8')).toBe(0.375);
   });
 
-  it.each(['', ' ', 'much', '1,524.5', '1/0', '3/', '1 2'])('is none in “%s”', (text) => {
-    expect(numberFault(text, { min: 0, max: 10 })).toBe('Write a number from 0 to 10.');
+  it.each(['', ' ', 'much', '1,524.5', '1/0', '3/', '1 2', '.', '0x1', '1e0', 'Infinity'])(
+    'is none in “%s”',
+    (text) => {
+      expect(numberFault(text, { min: 0, max: 10 })).toBe('Write a number from 0 to 10.');
+    },
+  );
+
+  it('is no riddle: a comma before three digits may part thousands or decimals', () => {
+    const range = { min: 0, max: 100_000 };
+    expect(numberFault('1,250', range)).toBe('A comma may part thousands or decimals: write 1250 or 1.25.');
+    for (const plain of ['0,395', '12,5', '1,25', '1.250', '1250'])
+      expect(numberFault(plain, range), plain).toBe('');
+  });
+
+  it('may be less than nothing where that is possible', () => {
+    expect(writtenNumber('-2')).toBe(-2);
+    expect(writtenNumber('−2,5')).toBe(-2.5);
+    expect(writtenNumber('.5')).toBe(0.5);
   });
 
   it('that can’t be used is told so with what is possible', () => {
