@@ -14,6 +14,7 @@ import { nameOfCode } from '../draw/code-names.ts';
 import { followCells } from '../draw/go-to-cell.ts';
 import { aboutHost } from '../host.ts';
 import { handleCommands, runCommand } from '../shell/command-bus.ts';
+import { commandById } from '../shell/keys.ts';
 import { studio } from '../store/studio.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { listenToGestures } from '../surface/gestures.ts';
@@ -21,11 +22,14 @@ import { Surface } from '../surface/surface.ts';
 import { overlayNow } from './overlay/overlay-now.ts';
 import { plainly } from './overlay/plainly.ts';
 import { PlanSheet } from './overlay/plan-sheet.ts';
+import { placeWords } from './panels/place-words.ts';
 import { CarryAsks } from './pins/carry-asks.tsx';
 import { chooseKnot, dropCarry } from './pins/pin-deeds.ts';
 import { letGoOfStrand } from './plan-deeds.ts';
 import { PlanViewChoice } from './plan-view-choice.tsx';
-import { plans, shownPlan } from './plans/plans.ts';
+import { type Plans, plans, shownPlan } from './plans/plans.ts';
+import { tyingPlace } from './plans/tying-place.ts';
+import { viewCommands } from './view-commands.ts';
 
 export function PlanChart() {
   const room = useRef<HTMLDivElement>(null);
@@ -47,11 +51,17 @@ export function PlanChart() {
     );
     const sheet = new PlanSheet(made, stage.current!);
     const show = () => sheet.show(overlayNow(room.current!));
+    const goTo = (cell: Cell) => {
+      cursor.current = cell;
+      made.reveal(cell);
+      plans.setState({ under: cell });
+      setSpoken(wordsOf(cell));
+    };
+    const { under } = plans.getState();
+    if (under) goTo(under);
     surface.current = made;
     room.current!.focus({ preventScroll: true });
     show();
-    const { under } = plans.getState();
-    if (under) made.reveal(under);
     const theme = new MutationObserver(show);
     theme.observe(document.documentElement, { attributeFilter: ['data-theme'] });
     const forget = [
@@ -62,6 +72,8 @@ export function PlanChart() {
       plans.subscribe((state, before) => {
         if (shownKeys.some((key) => state[key] !== before[key])) show();
         if (state.under !== before.under) place(made, outline.current);
+        if (document.activeElement === room.current)
+          setSpoken((words) => changeWords(state, before) || words);
       }),
       handleCommands({
         'zoom-in': () => made.zoom(1.25),
@@ -71,12 +83,7 @@ export function PlanChart() {
         'zoom-real': () => made.zoomToReal(),
         'go-chart': () => room.current?.focus({ preventScroll: true }),
       }),
-      followCells((cell) => {
-        cursor.current = cell;
-        made.reveal(cell);
-        plans.setState({ under: cell });
-        setSpoken(wordsOf(cell));
-      }),
+      followCells(goTo),
       () => theme.disconnect(),
       dropCarry,
       () => sheet.destroy(),
@@ -191,18 +198,31 @@ const hand = {
   },
 };
 
-/** 'Row 12, cord 7, Moss, strand 3, piece 4'. */
+/** What a key has changed that is seen elsewhere on the screen; empty where that is nothing. */
+function changeWords(state: Plans, before: Plans): string {
+  if (state.view !== before.view) return `Shown: ${commandById(viewCommands[state.view]).label}.`;
+  const tables = shownPlan(state)?.tables;
+  if (state.tied === before.tied || !tables) return '';
+  const all = tables.stretches.knotsBefore[tables.stretches.count]!;
+  return placeWords(tables, tyingPlace(tables, state.tied ?? all), all);
+}
+
+/** 'Row 12, cord 7, Moss, strand 3, piece 4', and in the view of it '4 strands hang below the row'. */
 function wordsOf({ row, column }: Cell): string {
   const { open } = studio.getState();
   if (!open) return '';
   const name = nameOfCode(open.design, open.chart.cells[row * open.chart.columns + column]!);
   const cell = `Row ${row + 1}, cord ${column + 1}, ${name}`;
-  const tables = shownPlan(plans.getState())?.tables;
+  const { view } = plans.getState();
+  const planned = shownPlan(plans.getState());
+  const tables = planned?.tables;
+  const live = planned?.rows[row]?.live ?? 0;
+  const hanging = view === 'live' ? `, ${counted(live, 'strand hangs', 'strands hang')} below the row` : '';
   const s = tables?.stretchAt[row * open.chart.columns + column] ?? -1;
-  if (!tables || s === -1) return cell;
+  if (!tables || s === -1) return cell + hanging;
   const piece = tables.stretches.piece[s]!;
   const strand = tables.pieces.strand[piece]!;
-  return `${cell}, strand ${tables.strands.number[strand]}, piece ${tables.pieces.number[piece]}`;
+  return `${cell}, strand ${tables.strands.number[strand]}, piece ${tables.pieces.number[piece]}${hanging}`;
 }
 
 function place(surface: Surface | null, element: HTMLElement | null): void {

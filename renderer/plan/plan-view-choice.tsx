@@ -6,14 +6,9 @@ import { commandById, keyLabel } from '../shell/keys.ts';
 import { useToolbar } from '../shell/use-toolbar.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { type PlanView, usePlans } from './plans/plans.ts';
+import { viewCommands } from './view-commands.ts';
 
-const views: readonly (readonly [PlanView, CommandId])[] = [
-  ['strands', 'plan-strands'],
-  ['live', 'plan-live'],
-  ['loose-ends', 'plan-loose-ends'],
-  ['long-carries', 'plan-long-carries'],
-  ['worst-rows', 'plan-worst-rows'],
-];
+const views = Object.entries(viewCommands) as [PlanView, CommandId][];
 
 export function PlanViewChoice() {
   const view = usePlans((state) => state.view);

@@ -203,7 +203,7 @@ describe('the Plan screen', () => {
     await list.getByRole('button', { name: 'Cut after row 1, cord 2', exact: true }).waitFor();
     await expect.poll(() => figure(page, 'Pieces', 'last')).toBe('+1');
     await page.keyboard.press('f');
-    await page.getByText(/^Now choose the knot that the strand goes on to/).waitFor();
+    await page.getByText(/Now choose the knot that the strand goes on to/).waitFor();
     const knot = await at(0, 4);
     await page.mouse.click(knot.x, knot.y);
     await page.getByText('1 pin can’t be obeyed; the plan goes on without.').waitFor();

@@ -3,7 +3,6 @@
  * On the slider the arrows go on or back by a run, by a knot with Shift; Page Up and Page Down by a row.
  */
 import type { CSSProperties } from 'react';
-import { goesRight } from '../../../shared/chart/chart.ts';
 import type { CommandId } from '../../../shared/commands.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepWords } from '../../../shared/tying/steps/step-words.ts';
@@ -16,9 +15,9 @@ import { studio } from '../../store/studio.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { afterLastRow } from '../order/after-last-row.ts';
 import { stepTying, tieTo } from '../plan-deeds.ts';
-import type { PlanTables } from '../plans/plan-tables.ts';
 import { plans, shownPlan, usePlans } from '../plans/plans.ts';
-import { type TyingPlace, type TyingStep, tyingPlace } from '../plans/tying-place.ts';
+import { type TyingStep, tyingPlace } from '../plans/tying-place.ts';
+import { placeWords } from './place-words.ts';
 
 export function OrderBar() {
   const planned = usePlans(shownPlan);
@@ -107,17 +106,6 @@ function reveal(): void {
   if (!tables || state.tied === null) return;
   const { row, column } = tyingPlace(tables, state.tied);
   if (column !== null) goToCell({ row, column });
-}
-
-function placeWords(
-  { startCorner }: PlanTables,
-  { row, knots, live, column }: TyingPlace,
-  all: number,
-): string {
-  const done = `${knots.toLocaleString('en')} of ${counted(all, 'knot')}`;
-  if (column === null) return `All tied: ${done}`;
-  const way = goesRight(startCorner, row) ? 'left to right' : 'right to left';
-  return `Row ${row + 1}, ${way} · ${done} · ${counted(live, 'strand')} in use`;
 }
 
 function NextSteps() {
