@@ -185,7 +185,7 @@ describe('the pages', () => {
     await settled(page);
     const count = (await captions(page)).length;
     expect(count).toBeGreaterThan(60);
-    await page.getByText(`The pattern has ${count} pages.`, { exact: false }).waitFor();
+    await page.getByText(`The pattern has ${count} pages`, { exact: false }).waitFor();
     await part(page, 'Cautions and care').click();
     const drawn = () =>
       page
