@@ -42,3 +42,15 @@ export function reachWords(cords: number, rows: number): string {
   const down = rows > 0 ? [`${counted(rows, 'row')} down`] : [];
   return [...across, ...down].join(' and ');
 }
+
+const nothing = {
+  tie: 'there is nothing to tie',
+  plan: 'there is nothing to plan',
+  cut: 'there is nothing to cut',
+  take: 'it takes no yarn',
+} as const;
+
+/** Of a design without a knot: what follows from that, and what to do. */
+export function nothingTied(then: keyof typeof nothing): string {
+  return `Every cell is bare, so ${nothing[then]} yet. Draw on the Draw screen.`;
+}

@@ -16,6 +16,7 @@ import { set } from '../../settings/settings.tsx';
 import { Choices } from '../../shell/fields.tsx';
 import { useStudio } from '../../store/use-studio.ts';
 import { LeafPage } from '../leaves/leaf.tsx';
+import { nothingTied } from '../plan-words.ts';
 import { type Plans, plans, usePlans } from '../plans/plans.ts';
 import { chooseFitted, forgetSpare, keepLabelled } from './bundle-deeds.ts';
 import { bundlesWords, labelsWords, savingWords, spareWords } from './bundle-words.ts';
@@ -36,9 +37,7 @@ export function BundlesLeaf() {
     >
       {problem && <p className="fault">{problem}</p>}
       {!problem && !told && <p className="quiet">Planning…</p>}
-      {!problem && told && told.whole.pieces === 0 && (
-        <p className="quiet">Every cell is bare: there is nothing to cut yet. Draw on the Draw screen.</p>
-      )}
+      {!problem && told && told.whole.pieces === 0 && <p className="quiet">{nothingTied('cut')}</p>}
       {!problem && told && told.whole.pieces > 0 && <CutList {...told} />}
     </LeafPage>
   );

@@ -32,10 +32,10 @@ export function YarnBundles({ bundles, mayTick }: YarnBundlesProps) {
     <section className="yarn-bundles" aria-label={yarn.name}>
       <h3>
         <Ball color={yarn.color} symbol={yarn.symbol} />
-        <span className="one-line" title={yarn.name}>
+        <span className="two-lines" title={yarn.name}>
           {yarn.name}
         </span>
-        <span className="quiet small">
+        <span className="quiet small bundles-sum">
           {counted(pieces, 'piece')}, {formatYarnLength(totalMm, units, { enough: true })}
         </span>
       </h3>

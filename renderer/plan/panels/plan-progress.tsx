@@ -5,13 +5,21 @@
 import { liveWarning } from '../../../shared/tying/live-warning.ts';
 import { runCommand } from '../../shell/command-bus.ts';
 import { useStudio } from '../../store/use-studio.ts';
-import { usePlans } from '../plans/plans.ts';
+import { nothingTied } from '../plan-words.ts';
+import { shownPlan, usePlans } from '../plans/plans.ts';
 
 export function PlanProgress() {
   const progress = usePlans((state) => state.progress);
   const hasFull = usePlans((state) => state.full !== null);
   const problem = usePlans((state) => state.problem);
+  const isEmpty = usePlans((state) => shownPlan(state)?.figures.pieces === 0);
   if (problem) return <p className="fault">{problem}</p>;
+  if (isEmpty)
+    return (
+      <div className="plan-progress">
+        <p role="status">{nothingTied('plan')}</p>
+      </div>
+    );
   return (
     <div className="plan-progress">
       <p role="status">{wordsOf(progress !== null, hasFull)}</p>

@@ -7,7 +7,7 @@ import { Ball } from '../../draw/yarns/ball.tsx';
 import { runCommand } from '../../shell/command-bus.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { chosenStrand } from '../plan-deeds.ts';
-import { strandWords } from '../plan-words.ts';
+import { nothingTied, strandWords } from '../plan-words.ts';
 import type { PlanTables } from '../plans/plan-tables.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
 import { strandFacts } from '../plans/strand-facts.ts';
@@ -22,9 +22,7 @@ export function StrandPart() {
     return (
       <div className="strand">
         <p className="quiet" role="status">
-          {isEmpty
-            ? 'Every cell is bare: there is nothing to tie yet. Draw on the Draw screen.'
-            : 'Choose a knot on the chart to see the way of its strand.'}
+          {isEmpty ? nothingTied('tie') : 'Choose a knot on the chart to see the way of its strand.'}
         </p>
         {!isEmpty && <Neighbours hasStrand={false} />}
       </div>

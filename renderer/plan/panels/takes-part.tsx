@@ -10,8 +10,10 @@ import type { Units } from '../../../shared/units/units.ts';
 import { formatYarnLength, yarnLengthDifference } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { loosePiecesWords } from '../money/need-words.ts';
+import { nothingTied } from '../plan-words.ts';
 import type { Figures } from '../plans/figures.ts';
 import { type Plans, usePlans } from '../plans/plans.ts';
+import { carefulWords } from './careful-words.ts';
 
 interface Row {
   readonly key: keyof Figures;
@@ -55,9 +57,11 @@ export function TakesPart() {
   const careful = usePlans((state) => state.careful);
   const settled = usePlans((state) => state.settled);
   const problem = usePlans((state) => state.problem);
+  const design = useStudio((state) => state.open?.design);
   const units = useStudio((state) => state.settings.units);
   const shown = full ?? quick;
   if (!shown) return <p className={problem ? 'fault' : 'quiet'}>{problem || 'Planning…'}</p>;
+  if (shown.figures.pieces === 0) return <p className="quiet">{nothingTied('take')}</p>;
   const now = shown.figures;
   const pair = comparedWithLast({ quick, full, last });
   const { gauge, totals, yarns } = shown.materials;
@@ -65,13 +69,15 @@ export function TakesPart() {
   return (
     <>
       <table className="figures compared" aria-busy={!settled}>
-        <caption className="unseen">What it takes now, against the last setting and a careful person</caption>
+        <caption className="unseen">
+          What it takes now, what the last change of a setting did, and against a careful person
+        </caption>
         <thead>
           <tr>
             <td />
             <th scope="col">Now</th>
-            <th scope="col">Against the last setting</th>
-            <th scope="col">Against a careful person</th>
+            <th scope="col">Last change</th>
+            <th scope="col">Careful person</th>
           </tr>
         </thead>
         <tbody>
@@ -85,6 +91,7 @@ export function TakesPart() {
           ))}
         </tbody>
       </table>
+      {design && <p className="takes-note quiet">{carefulWords(design)}</p>}
       <p className="takes-note quiet">
         Used of it: {used}, in 95 of 100 cases. {loosePiecesWords(yarns, units)}
         {gauge.basis.yarn.from === 'estimate' && ' Yarn in a knot is not yet measured.'}

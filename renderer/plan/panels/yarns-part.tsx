@@ -3,6 +3,7 @@ import { codeOf } from '../../../shared/design/codes.ts';
 import { formatYarnLength } from '../../../shared/units/yarn-length.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { chooseStrand } from '../plan-deeds.ts';
+import { nothingTied } from '../plan-words.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
 
 export function YarnsPart() {
@@ -10,7 +11,7 @@ export function YarnsPart() {
   const units = useStudio((state) => state.settings.units);
   if (!planned) return null;
   const { tables, materials } = planned;
-  if (materials.yarns.length === 0) return <p className="quiet">No yarn ties a knot.</p>;
+  if (materials.yarns.length === 0) return <p className="quiet">{nothingTied('take')}</p>;
   return (
     <table className="figures">
       <caption className="unseen">Strands, pieces and yarn to cut of each yarn</caption>
