@@ -70,13 +70,20 @@ function finishedHanging(
   const words = finishingWords[copy.language];
   const { finished } = materials;
   const baseline = y + sizes.lead * 1.05;
-  const { items } = drawOutline({
-    geometry: hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe)),
-    figures,
-    accent,
-    sizeMm: sizes.small,
-    box: { x, y: baseline + 5, width, height: height - (baseline + 5 - y) },
-  });
+  const geometry = hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe));
+  const top = baseline + 6;
+  const outlineIn = (heightMm: number) =>
+    drawOutline({
+      geometry,
+      figures,
+      accent,
+      sizeMm: sizes.small,
+      box: { x, y: top, width, height: heightMm },
+    });
+  // It stands in the middle of its box: what is free above it is taken off, above and below.
+  const most = height - (top - y);
+  const free = outlineIn(most).place.y(geometry.bounds.top) - top;
+  const { items } = outlineIn(most - 2 * free);
   const size = [finished.widthMm, finished.heightWithFringeMm].map((mm) => figures.length(mm));
   flow.put(
     label(x, baseline, words.finished, { face: 'serif-bold', sizeMm: sizes.lead, role: 'heading' }),

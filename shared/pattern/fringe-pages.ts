@@ -13,7 +13,7 @@ import type { Draft } from './page-foot.ts';
 import { LATER_HEAD_MM, laterHead } from './page-head.ts';
 import { type Area, bodyOf, papers } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
-import { inks, LEADING, ruleMm, sizes, type TypeScale, typeScales } from './style.ts';
+import { inks, LEADING, ruleMm, sizes, typeScales } from './style.ts';
 import { type Tile, tilesOf } from './tiles.ts';
 import { trueSizeBar, trueSizeBarMm } from './true-size-bar.ts';
 import { fringeWords } from './words/fringe-words.ts';
@@ -28,34 +28,56 @@ const SIDE_MM = 4;
 
 /** No page where nothing hangs below the last row. */
 export function fringePages(context: PatternContext): Draft[] {
-  const { design, materials, copy } = context;
-  const words = fringeWords[copy.language];
+  const { design, materials, sheet } = context;
   const all = fringeMm(design.columns, design.fringe);
   if (all.every((length) => length === 0)) return [];
   const { pitchMm } = materials.gauge;
-  const flow = newFlow(context, words.title);
-  const { area, sizes } = flow;
+  const area = bodyOf(sheet);
   // Of a straight fringe, a strip as wide as the sheet tells as much as the whole.
   const isStrip = isStraight(all) && all.length * pitchMm > area.width - 2 * SIDE_MM;
   const cords = isStrip ? Math.floor((area.width - 2 * SIDE_MM) / pitchMm) : all.length;
   const template: FringeTemplate = { lengthsMm: all.slice(0, Math.max(cords, 1)), pitchMm };
   const size = templateSize(template);
-  const fits = size.width <= area.width - 2 * SIDE_MM && size.height <= roomForTrueSize(flow);
-  const tiles = fits || isStraight(all) ? [] : tilesOf(size, roomOnSheet(area, sizes));
-  const sheets = tiles.length <= SHEETS_AT_MOST ? tiles.length : 0;
-  const times = fits ? 1 : timesIn(area, size);
-  introduction(flow, context, all, { times, sheets, isStrip });
+  const way = { all, template, isStrip, tiles: [] };
+  const fits = size.width <= area.width - 2 * SIDE_MM;
+  const [page, ...more] = fits ? firstPages(context, { ...way, times: 1 }) : [];
+  if (page && more.length === 0) return [page];
+  const times = timesIn(area, size);
+  const tiles = tilesOf(size, roomOnSheet(area));
+  if (isStraight(all) || times === 1 || tiles.length > SHEETS_AT_MOST)
+    return firstPages(context, { ...way, times });
+  return [...firstPages(context, { ...way, tiles, times }), ...tilePages(tiles, template, context)];
+}
+
+interface TemplateWay {
+  /** Lengths of all cords. */
+  readonly all: readonly number[];
+  /** What of them is drawn. */
+  readonly template: FringeTemplate;
+  readonly isStrip: boolean;
+  /** Sheets in true size that follow. */
+  readonly tiles: readonly Tile[];
+  readonly times: number;
+}
+
+/** What the fringe is like, its drawing, the bar to measure where anything is in true size, and the lengths in figures. */
+function firstPages(context: PatternContext, way: TemplateWay): Draft[] {
+  const { copy } = context;
+  const { all, template, isStrip, tiles, times } = way;
+  const flow = newFlow(context, fringeWords[copy.language].title);
+  introduction(flow, context, way);
   // What is alike for all cords is told in words where it can't be drawn in true size.
-  if (isStraight(all) && !fits) return flow.drafts();
-  // A sheet of its own needs no small picture of itself.
-  if (sheets !== 1) drawn(flow, context, template, { tiles: sheets > 0 ? tiles : [], times, isStrip });
-  if (fits) {
-    flow.need(trueSizeBarMm(sizes));
-    flow.put(...trueSizeBar(area.x, flow.y, sizes, barWords(context)));
-    flow.y += trueSizeBarMm(sizes);
+  if (isStraight(all) && times > 1) return flow.drafts();
+  // One sheet needs no number.
+  drawn(flow, context, template, { tiles: tiles.length > 1 ? tiles : [], times, isStrip });
+  if (times === 1 || tiles.length > 0) {
+    const barMm = trueSizeBarMm(flow.sizes);
+    flow.need(barMm);
+    flow.put(...trueSizeBar(flow.area.x, flow.y, flow.sizes, barWords(context)));
+    flow.y += barMm;
   }
   if (!isStraight(all)) lengths(flow, context, template);
-  return sheets === 0 ? flow.drafts() : [...flow.drafts(), ...tilePages(tiles, template, context)];
+  return flow.drafts();
 }
 
 interface Drawing {
@@ -92,12 +114,6 @@ function isStraight(lengthsMm: readonly number[]): boolean {
   return lengthsMm.every((length) => length === lengthsMm[0]);
 }
 
-/** What the words above the drawing and the bar below it leave at least. */
-function roomForTrueSize({ area, y, sizes }: Flow): number {
-  const wordsMm = 9 * sizes.body * LEADING;
-  return area.y + area.height - y - wordsMm - NUMBERS_MM - trueSizeBarMm(sizes) - 4;
-}
-
 function barWords({ copy, paper }: PatternContext): Parameters<typeof trueSizeBar>[3] {
   const words = fringeWords[copy.language];
   return { check: words.check(papers[paper].name), centimetres: '10 cm', inches: words.inches };
@@ -109,17 +125,10 @@ function timesIn(area: Area, { width, height }: { width: number; height: number 
   return Math.ceil(times * 10 - 1e-9) / 10;
 }
 
-interface TemplateWay {
-  readonly times: number;
-  readonly sheets: number;
-  readonly isStrip: boolean;
-}
-
 function introduction(
   flow: Flow,
   { design, figures, copy, paper }: PatternContext,
-  lengthsMm: readonly number[],
-  { times, sheets, isStrip }: TemplateWay,
+  { all: lengthsMm, isStrip, tiles, times }: TemplateWay,
 ): void {
   const words = fringeWords[copy.language];
   const shortest = figures.length(lengthsMm.reduce((a, b) => Math.min(a, b)));
@@ -130,7 +139,8 @@ function introduction(
     : words.shaped(words.shape[design.fringe.shape], shortest, longest);
   const { name } = papers[paper];
   const trueSize = isStrip ? words.strip(name) : words.trueSize(name);
-  const how = sheets > 0 ? words.tiled(sheets, name) : times === 1 ? trueSize : words.toScale(times);
+  const how =
+    tiles.length > 0 ? words.tiled(tiles.length, name) : times === 1 ? trueSize : words.toScale(times);
   const width = flow.area.width * 0.92;
   paragraph(flow, straight && times > 1 ? what : `${what} ${how}`, { width, after: 1.4 });
   paragraph(flow, words.use, { width, color: inks.soft, sizeMm: flow.sizes.note, after: 4 });
@@ -175,14 +185,8 @@ function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: F
 }
 
 /** What one sheet holds of the template in true size. */
-function roomOnSheet(
-  { width, height }: Area,
-  sizes: TypeScale,
-): { readonly width: number; readonly height: number } {
-  return {
-    width: width - 2 * SIDE_MM,
-    height: height - LATER_HEAD_MM - NUMBERS_MM - 4 - trueSizeBarMm(sizes),
-  };
+function roomOnSheet({ width, height }: Area): { readonly width: number; readonly height: number } {
+  return { width: width - 2 * SIDE_MM, height: height - LATER_HEAD_MM - NUMBERS_MM - 2 };
 }
 
 /** The sheets over the template to scale, each with its number. */
@@ -211,7 +215,9 @@ function tilePages(tiles: readonly Tile[], template: FringeTemplate, context: Pa
   const barY = area.y + area.height - trueSizeBarMm(sizes);
   return tiles.map(({ window, number }) => {
     const at = { x: area.x + SIDE_MM, y: area.y + LATER_HEAD_MM + NUMBERS_MM };
-    const name = words.sheet(number, tiles.length);
+    const name = tiles.length === 1 ? words.inTrueSize : words.sheet(number, tiles.length);
+    // The overview has the bar as well; a sheet without room for it has the line of its foot.
+    const hasBar = at.y + window.height + 4 <= barY;
     const items: Item[] = [
       ...laterHead(area, `${words.title}, ${name}`, accent, sizes.lead * 1.15),
       {
@@ -229,9 +235,9 @@ function tilePages(tiles: readonly Tile[], template: FringeTemplate, context: Pa
           },
         ],
       },
-      ...trueSizeBar(area.x, barY, sizes, barWords(context)),
+      ...(hasBar ? trueSizeBar(area.x, barY, sizes, barWords(context)) : []),
     ];
-    return { sheet, title: `${words.title}, ${name}`, items };
+    return { sheet, title: `${words.title}, ${name}`, items, checkLine: !hasBar };
   });
 }
 

@@ -18,8 +18,10 @@ import { type DrawnWord, PICTURE_MM } from './picture.ts';
 
 const GAP_MM = 5;
 
-/** Between two lines of drawings, at most: what a page has left is shared out among them. */
+/** Between two lines of drawings: what a page has left is shared out among them; where it is little, drawings are a little smaller. */
+const LEAST_BETWEEN_MM = 3.5;
 const MOST_BETWEEN_MM = 9;
+const LEAST_SCALE = 0.88;
 const OFF_FOOT_MM = 2;
 
 /** A lesson, or some steps of one that goes on in the next line, where its title is not told again. */
@@ -114,22 +116,28 @@ const groupsOf: Readonly<
 };
 
 /** In lines down to the foot of the page. */
-function drawGroup(set: KnotsSet, { columns, lines }: Group): void {
-  const { flow } = set;
+function drawGroup(full: KnotsSet, { columns, lines }: Group): void {
+  const { flow } = full;
   const { area } = flow;
   const column = (area.width - GAP_MM * (columns - 1)) / columns;
-  const heights = lines.map((line) => heightOf(set, line, column));
-  const left =
-    area.y + area.height - OFF_FOOT_MM - flow.y - heights.reduce((sum, heightMm) => sum + heightMm, 0);
-  // In whole tenths, so that the last bits of fractions don't push the last line to the next page.
-  const share = Math.floor((left / (lines.length - 1)) * 10) / 10;
-  // Where they go on over pages, what one has left is not shared out.
-  const between = share < 0 ? GAP_MM : Math.min(share, MOST_BETWEEN_MM);
-  lines.forEach((line, i) => {
-    flow.need(heights[i]!);
+  const bottom = area.y + area.height - OFF_FOOT_MM;
+  const leftBetween = (set: KnotsSet) => {
+    const taken = lines.reduce((sum, line) => sum + heightOf(set, line, column), 0);
+    // In whole tenths, so that the last bits of fractions don't push the last line to the next page.
+    return Math.floor(((bottom - flow.y - taken) / (lines.length - 1)) * 10) / 10;
+  };
+  const lacking = Math.max(0, LEAST_BETWEEN_MM - leftBetween(full)) * (lines.length - 1);
+  const smaller = { ...full, scale: full.scale - lacking / (lines.length * PICTURE_MM) };
+  // Where they go on over pages all the same, the drawings are full, and what a page has left is not shared out.
+  const goesOn = smaller.scale < full.scale * LEAST_SCALE;
+  const set = goesOn ? full : smaller;
+  const between = goesOn ? GAP_MM : Math.min(leftBetween(set), MOST_BETWEEN_MM);
+  for (const line of lines) {
+    const height = heightOf(set, line, column);
+    flow.need(height);
     drawLine(set, line, column);
-    flow.y += heights[i]! + between;
-  });
+    flow.y += height + between;
+  }
 }
 
 function heightOf(set: KnotsSet, line: Line, column: number): number {

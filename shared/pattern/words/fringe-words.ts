@@ -23,6 +23,8 @@ interface FringeWords {
   readonly cord: (number: number) => string;
   readonly cords: (first: number, last: number) => string;
   readonly sheet: (number: number, of: number) => string;
+  /** Of a single sheet. */
+  readonly inTrueSize: string;
   readonly alt: string;
   readonly tileAlt: (number: number, cords: string) => string;
 }
@@ -57,6 +59,7 @@ export const fringeWords: Worded<FringeWords> = {
     cord: (number) => `cord ${number}`,
     cords: (first, last) => (first === last ? `cord ${first}` : `cords ${first}–${last}`),
     sheet: (number, of) => `sheet ${number} of ${of}`,
+    inTrueSize: 'in true size',
     alt: 'The cords of the fringe below the last row, and the line along which they are cut. The lengths below tell the same in figures.',
     tileAlt: (number, cords) => `Sheet ${number} of the template, ${cords}.`,
   },
@@ -89,6 +92,7 @@ export const fringeWords: Worded<FringeWords> = {
     cord: (number) => `Schnur ${number}`,
     cords: (first, last) => (first === last ? `Schnur ${first}` : `Schnüre ${first}–${last}`),
     sheet: (number, of) => `Blatt ${number} von ${of}`,
+    inTrueSize: 'in wahrer Größe',
     alt: 'Die Schnüre der Fransen unter der letzten Reihe und die Linie, an der sie geschnitten werden. Die Längen darunter sagen dasselbe in Zahlen.',
     tileAlt: (number, cords) => `Blatt ${number} der Schablone, ${cords}.`,
   },

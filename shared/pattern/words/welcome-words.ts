@@ -73,7 +73,7 @@ export const welcomeWords: Worded<WelcomeWords> = {
     skill: 'Was Sie können sollten',
     terms: 'Nutzungsbedingungen',
     greeting: ({ title, size, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${counted(cords, 'Schnur', 'Schnüre')} nebeneinander, ${counted(rows, 'Reihe', 'Reihen')} untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu ermitteln, und nehmen Sie sich dann alle Zeit der Welt.`,
+      `„${title}“ ist ein Bild, das mit Garn über Baumwollschnüre geknüpft wird. Fertig misst es etwa ${size} und hängt an seinem Rundholz: ${counted(cords, 'Schnur', 'Schnüre')} nebeneinander, ${counted(rows, 'Reihe', 'Reihen')} untereinander, ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.\nNur ein einziger Knoten ist zu lernen, und mit ihm wächst das Bild Reihe für Reihe. Lesen Sie zuerst die Seiten über Material und Knoten, knüpfen Sie ein Probestück, um Ihre eigene Knotenprobe zu ermitteln, und nehmen Sie sich dann die Zeit, die Sie brauchen.`,
     skillText: {
       first:
         'Gut geeignet als erster Wandbehang. Ein einziger Knoten in beide Richtungen genügt; er wird Schritt für Schritt gezeigt. Es sind wenige Farben, und die Reihen sind schnell geknüpft.',

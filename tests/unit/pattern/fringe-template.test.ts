@@ -105,16 +105,20 @@ describe('the template of a wider fringe', () => {
     expect(textsOf([first!])).toContain(`follows on ${sheets.length} sheets`);
     const lengths = fringeMm(columns, fringe);
     const windows = sheets.map((page) => paths([page]));
-    const drawn = windows.flatMap(uprights).reduce((sum, { from, to }) => sum + to - from, 0);
-    // The bars of 10 cm and 4 in have ticks of 2 mm at both ends and each step, on every sheet.
-    expect(drawn - sheets.length * (11 + 5) * 2).toBeCloseTo(
+    // The ticks of the bars and of the line at the foot are 2 mm long.
+    const cords = windows.flatMap(uprights).filter(({ from, to }) => Math.abs(to - from - 2) > 1e-6);
+    expect(cords.reduce((sum, { from, to }) => sum + to - from, 0)).toBeCloseTo(
       lengths.reduce((a, b) => a + b),
       3,
     );
+    // A bar to measure stands on the overview, and on each sheet that has room for it; the others have a line of 50 mm.
+    expect(barsOf(first!)).toEqual([100, 4 * 25.4]);
     for (const page of sheets) {
-      expect(textsOf([page])).toContain('On A4');
-      expect(barsOf(page)).toEqual([100, 4 * 25.4]);
+      const hasBar = textsOf([page]).includes('On A4 without scaling');
+      expect(barsOf(page)).toEqual(hasBar ? [100, 4 * 25.4] : []);
+      expect(textsOf([page]).includes('50 mm when printed at full size')).toBe(!hasBar);
     }
+    expect(new Set(sheets.map((page) => barsOf(page).length)).size).toBe(2);
   });
 
   it('is drawn to scale where it would take too many sheets, with the length of every fifth cord', () => {
