@@ -41,6 +41,6 @@ export async function writePattern(
   const pdf = `${place} ${papers[paper].name}.pdf`;
   const written = await writeOutput(terminal, pdf, bytes, `${counted(pages, 'page')}, ${bytes.length} bytes`);
   if (!written.ok) return written;
-  const picture = await makeChartPng(design);
+  const picture = await makeChartPng(design, copy);
   return writeOutput(terminal, `${place} chart.png`, picture, `${picture.length} bytes`);
 }

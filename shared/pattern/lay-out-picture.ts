@@ -4,13 +4,17 @@
  */
 
 import type { Chart } from '../chart/chart.ts';
+import { codeOf } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';
+import { touchingPairs } from '../yarn/touching.ts';
 import { cellInks } from './cell-inks.ts';
 import { cordNumbersMm, drawChartBlock, rowNumbersMm } from './chart-block.ts';
+import type { Copy } from './copy.ts';
 import { fitText } from './faces/measure-text.ts';
 import { drawKey, keyEntries, layOutKey } from './key.ts';
 import { label } from './label.ts';
 import type { Page } from './page.ts';
+import { printScales } from './print-scale.ts';
 import { newPrinter } from './printable.ts';
 import { printedAspect } from './printed-aspect.ts';
 import { spanOf } from './split-chart.ts';
@@ -31,14 +35,20 @@ const GAP_MM = 6;
 /** A narrow chart would leave no room for title and key. */
 const NARROWEST_MM = 90;
 
+/** `chart`: as the copy ties it. */
 export function layOutPicture(
   design: Pick<Design, 'title' | 'yarns'>,
   chart: Chart,
   gauge: { readonly pitchMm: number; readonly rowHeightMm: number },
+  { ink, language }: Pick<Copy, 'ink' | 'language'>,
 ): Page {
   const printer = newPrinter();
+  const words = chartWords[language];
   const named = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
-  const entries = keyEntries(named, chart);
+  const entries = keyEntries(named, chart, words);
+  const colors =
+    ink === 'symbols' && Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
+  const { key: scale } = printScales.standard;
   const aspect = printedAspect(gauge);
   for (let cellPx = pictureLimits.cellPx.most; ; cellPx--) {
     const short = cellPx / PICTURE_PX_PER_MM;
@@ -48,17 +58,17 @@ export function layOutPicture(
     const chartWidth = chart.columns * cellWidth;
     const chartHeight = chart.rows * cellHeight;
     const inside = Math.max(chartWidth + 2 * sides, NARROWEST_MM);
-    const key = layOutKey(entries, inside);
+    const key = layOutKey(entries, inside, { scale, words, withHere: false, withColors: ink === 'symbols' });
     const widthMm = inside + 2 * MARGIN_MM;
     const keyY = MARGIN_MM + TITLE_MM + chartHeight + 2 * cordNumbersMm() + GAP_MM;
     const heightMm = keyY + key.height + MARGIN_MM;
     if (cellPx > pictureLimits.cellPx.least && !fits(widthMm, heightMm)) continue;
     const x = MARGIN_MM + (inside - chartWidth) / 2;
     const y = MARGIN_MM + TITLE_MM + cordNumbersMm();
-    const cells = cellInks(design.yarns);
+    const cells = cellInks(design.yarns, ink, ink === 'grey' ? touchingPairs(chart) : []);
     const across = { first: 0, end: chart.columns, repeated: 0 };
     const down = { first: 0, end: chart.rows, repeated: 0 };
-    const alt = chartWords.en.alt(spanOf(down), spanOf(across));
+    const alt = words.alt(spanOf(down), spanOf(across));
     const title = fitText(printer.printable(design.title, 'serif-bold'), 'serif-bold', 7, inside);
     return {
       widthMm,
@@ -68,7 +78,13 @@ export function layOutPicture(
         { kind: 'box', x: 0, y: 0, width: widthMm, height: heightMm, fill: inks.paper },
         label(MARGIN_MM, MARGIN_MM + 6.5, title, { face: 'serif-bold', sizeMm: 7 }),
         ...drawChartBlock({ chart, x, y, cellWidth, cellHeight, across, down, cellInks: cells, alt }),
-        ...drawKey(entries, key, { x: MARGIN_MM, y: keyY, cellInks: cells }),
+        ...drawKey(entries, key, {
+          x: MARGIN_MM,
+          y: keyY,
+          cellInks: cells,
+          words,
+          ...(colors && { colors }),
+        }),
       ],
     };
   }

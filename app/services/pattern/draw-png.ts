@@ -1,9 +1,10 @@
 /** The whole chart with its numbers and key as one PNG picture. */
 import { readFileSync } from 'node:fs';
 import { createCanvas, GlobalFonts, type Image, loadImage } from '@napi-rs/canvas';
-import { type Chart, flatten } from '../../../shared/chart/chart.ts';
+import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { type Copy, copyOf, designForCopy } from '../../../shared/pattern/copy.ts';
 import { type CanvasFaces, drawOnCanvas, imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
 import { layOutPicture, PICTURE_PX_PER_MM } from '../../../shared/pattern/lay-out-picture.ts';
 import type { Face, Page } from '../../../shared/pattern/page.ts';
@@ -33,9 +34,10 @@ function registerFaces(): void {
   registered = true;
 }
 
-/** PNG bytes. The picture's size is held to `pictureLimits`: larger charts get fewer pixels a cell, at least 4. */
-export function makeChartPng(design: Design, chart: Chart = flatten(design)): Promise<Uint8Array> {
-  return drawPng(layOutPicture(design, chart, gaugeOf(design)), PICTURE_PX_PER_MM);
+/** PNG bytes, as the copy is tied and printed: its hand, inks and language. The picture's size is held to `pictureLimits`: larger charts get fewer pixels a cell, at least 4. */
+export function makeChartPng(design: Design, copy: Copy = copyOf(design)): Promise<Uint8Array> {
+  const chart = flatten(designForCopy(design, copy));
+  return drawPng(layOutPicture(design, chart, gaugeOf(design), copy), PICTURE_PX_PER_MM);
 }
 
 /** A page as PNG bytes, `pxPerMm` to the millimetre. */

@@ -7,8 +7,10 @@ import type { Design } from '../../../shared/design/design.ts';
 import { limits } from '../../../shared/design/limits.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { copyOf, designForCopy } from '../../../shared/pattern/copy.ts';
 import { layOutPicture, PICTURE_PX_PER_MM, pictureLimits } from '../../../shared/pattern/lay-out-picture.ts';
 import type { CellsItem, Page } from '../../../shared/pattern/page.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { designFromLetters } from '../../notation.ts';
 
 function blockOf(page: Page): CellsItem {
@@ -43,7 +45,7 @@ describe('the chart as a PNG', { timeout: 30_000 }, () => {
   it('shows every cell in the colour of its yarn, and bare cells white', async () => {
     const design = designFromLetters(['aabbccd', 'abcdef-', '-------', 'ffeeddc']);
     const chart = flatten(design);
-    const page = layOutPicture(design, chart, gaugeOf(design));
+    const page = layOutPicture(design, chart, gaugeOf(design), copyOf(design));
     const block = blockOf(page);
     const { pen } = await pixelsOf(await makeChartPng(design));
     const colors = new Map(design.yarns.map(({ id, color }) => [codeOf(id), color]));
@@ -67,9 +69,24 @@ describe('the chart as a PNG', { timeout: 30_000 }, () => {
     }
   });
 
+  it('is tied and printed as its copy: hand, inks and language', async () => {
+    const design = designFromLetters(['abc', 'cab']);
+    const copy = { ...copyOf(design), ink: 'grey', language: 'de', leftHanded: true } as const;
+    const chart = flatten(designForCopy(design, copy));
+    const page = layOutPicture(design, chart, gaugeOf(design), copy);
+    const texts = plainItems(page.items).filter((item) => item.kind === 'text');
+    expect(texts.map(({ text }) => text)).toContain('Legende');
+    // Row 1 begins, and is numbered, at the right.
+    expect(texts.filter(({ align }) => align === 'left').map(({ text }) => text)).toContain('1');
+    const { pen, width, height } = await pixelsOf(await makeChartPng(design, copy));
+    const colors = [...colorsIn(pen, 0, 0, width, (height * 2) / 3).keys()];
+    const isOfYarn = (color: string) => design.yarns.some((yarn) => yarn.color === color);
+    expect(colors.filter(isOfYarn)).toEqual([]);
+  });
+
   it('has the size that was laid out', async () => {
     const design = designFromLetters(['ab', 'ba']);
-    const page = layOutPicture(design, flatten(design), gaugeOf(design));
+    const page = layOutPicture(design, flatten(design), gaugeOf(design), copyOf(design));
     const { width, height } = await pixelsOf(await makeChartPng(design));
     expect(width).toBe(Math.ceil(page.widthMm * PICTURE_PX_PER_MM));
     expect(height).toBe(Math.ceil(page.heightMm * PICTURE_PX_PER_MM));
@@ -77,7 +94,7 @@ describe('the chart as a PNG', { timeout: 30_000 }, () => {
 
   const sized = (columns: number, rows: number): Page => {
     const design: Design = newDesign({ title: 'Size', columns, rows });
-    return layOutPicture(design, flatten(design), gaugeOf(design));
+    return layOutPicture(design, flatten(design), gaugeOf(design), copyOf(design));
   };
 
   it('keeps to its limits, and to cells of at least 4 px, for the largest chart there may be', () => {
