@@ -1,6 +1,7 @@
 /** Reads options of the kinds that several verbs have. */
 import { type Paper, papers } from '../../shared/pattern/papers.ts';
 import { good, type Result } from '../../shared/result.ts';
+import type { Units } from '../../shared/units/units.ts';
 import { usage, type Words } from './cli-verb.ts';
 
 export function needed({ values }: Words, name: string): Result<string> {
@@ -29,4 +30,28 @@ export function paperOf({ values: { paper } }: Words): Result<Paper> {
 
 function isPaper(paper: unknown): paper is Paper {
   return typeof paper === 'string' && Object.hasOwn(papers, paper);
+}
+
+/** Both kinds where the option is absent: who buys a pattern may live anywhere. */
+export const unitsOption = { units: { type: 'string', default: 'both' } } as const;
+
+export const unitsUse = '[--units metric|us|both]';
+
+export const unitsDetail = '--units UNITS       metric, us, or both (where absent)';
+
+export function unitsOf(words: Words): Result<Units> {
+  return choice(words, 'units', ['metric', 'us', 'both']);
+}
+
+/** One of a few words. */
+export function choice<const T extends string>(
+  { values }: Words,
+  name: string,
+  allowed: readonly T[],
+): Result<T> {
+  const value = values[name];
+  const known = allowed.find((each) => each === value);
+  return known === undefined
+    ? usage(`--${name} takes ${allowed.join(' or ')}, not “${value}”.`)
+    : good(known);
 }

@@ -5,6 +5,7 @@ import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { type Paper, papers } from '../../shared/pattern/papers.ts';
 import type { Result } from '../../shared/result.ts';
 import { counted } from '../../shared/units/counted.ts';
+import type { Units } from '../../shared/units/units.ts';
 import { makeChartPng } from '../services/pattern/draw-png.ts';
 import { makePattern } from '../services/pattern/make-pattern.ts';
 import type { Terminal } from './cli-verb.ts';
@@ -12,6 +13,8 @@ import { writeOutput } from './write-output.ts';
 
 export interface PatternPlace {
   readonly paper: Paper;
+  /** Absent: both kinds. */
+  readonly units?: Units;
   /** Path without ending: ' A4.pdf' and ' chart.png' are added. */
   readonly place: string;
   /** Absent: as the design says. */
@@ -21,15 +24,14 @@ export interface PatternPlace {
   readonly attachDesign?: boolean;
 }
 
-/** Figures stand in both kinds of units: who buys a pattern may live anywhere. */
 export async function writePattern(
   terminal: Terminal,
   design: Design,
-  { paper, place, copy, imprint, attachDesign = false }: PatternPlace,
+  { paper, units = 'both', place, copy, imprint, attachDesign = false }: PatternPlace,
 ): Promise<Result<null>> {
   const made = await makePattern(design, {
     paper,
-    units: 'both',
+    units,
     attachDesign,
     date: new Date(),
     ...(copy && { copy }),

@@ -9,15 +9,16 @@ import { makeHangingPapers } from '../../services/pattern/make-hanging-papers.ts
 import { type CliVerb, usage, type Words } from '../cli-verb.ts';
 import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
-import { needed, paperOf } from '../words.ts';
+import { choice, needed, paperOf, unitsOf, unitsOption } from '../words.ts';
 import { writeOutput } from '../write-output.ts';
 
 export const papers: CliVerb = {
-  use: 'FILE.larkrow --out FOLDER [--which LIST] [--paper a4|letter] [--language en|de]',
+  use: 'FILE.larkrow --out FOLDER [--which LIST] [--paper a4|letter] [--units metric|us|both] [--language en|de]',
   details: [
     '--out FOLDER      where to write; made where it is missing, a file of the same name is replaced',
     `--which LIST      with commas between them: ${hangingPapers.join(', ')}; all but backing-tiles where absent`,
     '--paper PAPER     a4 (the default) or letter',
+    '--units UNITS     metric, us, or both (where absent)',
     '--language LANG   en or de; as the design says where absent',
   ],
   needs: ['FILE.larkrow'],
@@ -25,6 +26,7 @@ export const papers: CliVerb = {
     out: { type: 'string' },
     which: { type: 'string' },
     paper: { type: 'string', default: 'a4' },
+    ...unitsOption,
     language: { type: 'string' },
   },
   async run(words, terminal) {
@@ -32,22 +34,22 @@ export const papers: CliVerb = {
     if (!out.ok) return out;
     const paper = paperOf(words);
     if (!paper.ok) return paper;
+    const units = unitsOf(words);
+    if (!units.ok) return units;
     const which = whichOf(words);
     if (!which.ok) return which;
-    const language = words.values.language;
-    const known = patternLanguages.find((each) => each === language);
-    if (language !== undefined && !known)
-      return usage(`--language takes ${patternLanguages.join(' or ')}, not “${language}”.`);
+    const language = words.values.language === undefined ? null : choice(words, 'language', patternLanguages);
+    if (language && !language.ok) return language;
     const given = words.positionals[0]!;
     const design = await readDesign(terminal, given);
     if (!design.ok) return design;
     const imprint = await keptImprint(terminal);
     if (!imprint.ok) return imprint;
-    const copy = { ...copyOf(design.value), ...(known && { language: known }) };
+    const copy = { ...copyOf(design.value), ...(language && { language: language.value }) };
     const made = await makeHangingPapers(design.value, {
       which: which.value,
       paper: paper.value,
-      units: 'both',
+      units: units.value,
       copy,
       imprint: imprint.value,
       date: new Date(),

@@ -9,14 +9,15 @@ import { zipOf } from '../../services/pattern/parcel/zip.ts';
 import { type CliVerb, done, usage, type Words } from '../cli-verb.ts';
 import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
-import { needed } from '../words.ts';
+import { needed, unitsDetail, unitsOf, unitsOption } from '../words.ts';
 import { writeOutput } from '../write-output.ts';
 
 export const parcel: CliVerb = {
-  use: 'FILE.larkrow --out FOLDER [--zip] [--languages en,de] [--both-hands] [--prepared-for NAME]',
+  use: 'FILE.larkrow --out FOLDER [--zip] [--units metric|us|both] [--languages en,de] [--both-hands] [--prepared-for NAME]',
   details: [
     '--out FOLDER        where to write; made where it is missing',
     '--zip               one ZIP archive instead of a folder; one of the same name is replaced',
+    unitsDetail,
     '--languages LIST    en (the default), de, or both with a comma',
     '--both-hands        copies for left-handed and right-handed makers',
     '--prepared-for NAME stands on every page',
@@ -25,6 +26,7 @@ export const parcel: CliVerb = {
   options: {
     out: { type: 'string' },
     zip: { type: 'boolean', default: false },
+    ...unitsOption,
     languages: { type: 'string', default: 'en' },
     'both-hands': { type: 'boolean', default: false },
     'prepared-for': { type: 'string', default: '' },
@@ -32,6 +34,8 @@ export const parcel: CliVerb = {
   async run(words, terminal) {
     const out = needed(words, 'out');
     if (!out.ok) return out;
+    const units = unitsOf(words);
+    if (!units.ok) return units;
     const languages = languagesOf(words);
     if (!languages.ok) return languages;
     const design = await readDesign(terminal, words.positionals[0]!);
@@ -40,7 +44,7 @@ export const parcel: CliVerb = {
     if (!imprint.ok) return imprint;
     const date = new Date();
     const made = await makeParcel(design.value, {
-      units: 'both',
+      units: units.value,
       date,
       imprint: imprint.value,
       languages: languages.value,

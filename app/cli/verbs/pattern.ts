@@ -5,22 +5,24 @@ import type { CliVerb } from '../cli-verb.ts';
 import { copyAsked, copyDetails, copyOptions, copyUse } from '../copy-words.ts';
 import { keptImprint } from '../kept-imprint.ts';
 import { readDesign } from '../read-design.ts';
-import { count, needed, paperOf } from '../words.ts';
+import { count, needed, paperOf, unitsDetail, unitsOf, unitsOption, unitsUse } from '../words.ts';
 import { writePattern } from '../write-pattern.ts';
 
 export const pattern: CliVerb = {
-  use: `FILE.larkrow --out FOLDER [--paper a4|letter] [--edition N] [--with-design] ${copyUse}`,
+  use: `FILE.larkrow --out FOLDER [--paper a4|letter] ${unitsUse} [--edition N] [--with-design] ${copyUse}`,
   details: [
-    '--out FOLDER    where to write; made where it is missing, files of the same names are replaced',
-    '--paper PAPER   a4 (the default) or letter',
-    '--edition N     an edition that was published, as it was then',
-    '--with-design   puts the design into the PDF, which can then be opened as a design',
+    '--out FOLDER        where to write; made where it is missing, files of the same names are replaced',
+    '--paper PAPER       a4 (the default) or letter',
+    unitsDetail,
+    '--edition N         an edition that was published, as it was then',
+    '--with-design       puts the design into the PDF, which can then be opened as a design',
     ...copyDetails,
   ],
   needs: ['FILE.larkrow'],
   options: {
     out: { type: 'string' },
     paper: { type: 'string', default: 'a4' },
+    ...unitsOption,
     edition: { type: 'string' },
     'with-design': { type: 'boolean' },
     ...copyOptions,
@@ -30,6 +32,8 @@ export const pattern: CliVerb = {
     if (!out.ok) return out;
     const paper = paperOf(words);
     if (!paper.ok) return paper;
+    const units = unitsOf(words);
+    if (!units.ok) return units;
     const given = words.positionals[0]!;
     const edition = count(words, 'edition', limits.editions);
     if (!edition.ok) return edition;
@@ -44,6 +48,7 @@ export const pattern: CliVerb = {
     const stem = basename(given, extname(given));
     return writePattern(terminal, design.value, {
       paper: paper.value,
+      units: units.value,
       copy: copy.value,
       imprint: imprint.value,
       attachDesign: words.values['with-design'] === true,

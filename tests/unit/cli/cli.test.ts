@@ -282,7 +282,9 @@ describe('what the verbs print', () => {
     writeFileSync(join(folder, 'Stripes.larkrow'), writeDesign(wishing));
     const json = async (verb: string) =>
       JSON.parse((await larkrow(folder, verb, 'Stripes.larkrow', '--json')).out);
-    expect((await json('plan')).totals).toMatchObject({ liveMax: 2, pieces: 6 });
+    const plan = await json('plan');
+    expect(plan.totals).toMatchObject({ liveMax: 2, pieces: 6 });
+    expect(plan.settings.liveWish).toBe(2);
     expect((await json('materials')).totals).toMatchObject({ liveMax: 2, pieces: 6 });
     expect((await json('bundles')).pieces).toBe(6);
     const steps = (await larkrow(folder, 'steps', 'Stripes.larkrow')).out;
@@ -298,6 +300,26 @@ describe('what the verbs print', () => {
       'Row 1, left to right: 2 Linen (1-2), 2 Dusk (3-4); lift 3\n' +
         'Row 2, right to left: 1 Linen (4), 1 Dusk (3), 1 bare (2), 1 Dusk (1); lift 3, 1\n',
     );
+  });
+
+  it('is the written rows in German, and as short as they can be below a key', async () => {
+    const folder = folderWithFox();
+    const german = await larkrow(folder, 'rows', 'Fox.larkrow', '--language', 'de');
+    expect(german.out.split('\n')[0]).toBe(
+      'Reihe 1, von links nach rechts: 2 Linen (1-2), 2 Dusk (3-4); anheben 3',
+    );
+    const { out } = await larkrow(folder, 'rows', 'Fox.larkrow', '--form', 'compact');
+    expect(out.split('\n').slice(1)).toEqual([
+      'a  Linen',
+      'b  Dusk',
+      '',
+      '1 R 2×a 2×b; 3',
+      '2 L 1×a 1×b 1×– 1×b; 3 1',
+      '',
+    ]);
+    const wrong = await larkrow(folder, 'rows', 'Fox.larkrow', '--form', 'short');
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain('--form takes long or compact, not “short”.');
   });
 
   it('is what to do, step by step', async () => {

@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
-import { unzipSync } from 'fflate';
+import { strFromU8, unzipSync } from 'fflate';
 import { describe, expect, it, vi } from 'vitest';
 import { run } from '../../../app/cli/run.ts';
 import { readDesign } from '../../../shared/design/read-design.ts';
@@ -84,9 +84,34 @@ describe('selling from the command line', () => {
     }
   });
 
+  it('prints figures in the units that are asked for, in both where none are', async () => {
+    const larkrow = atHome();
+    const { folder } = await larkrow('check', 'reeds.larkrow');
+    // The dowel's least length, which both tell.
+    const ways = {
+      metric: /at least [\d.]+ cm long/,
+      us: /at least [\d /]+ in long/,
+      both: /at least [\d.]+ cm \([\d /]+ in\) long/,
+    };
+    for (const [units, way] of Object.entries(ways)) {
+      const asked = units === 'both' ? [] : ['--units', units];
+      await larkrow('pattern', 'reeds.larkrow', '--out', units, ...asked);
+      await larkrow('papers', 'reeds.larkrow', '--out', units, ...asked);
+      for (const file of ['reeds A4.pdf', 'reeds papers A4.pdf']) {
+        const { pages } = await readPdf(readFileSync(join(folder, units, file)));
+        expect(pages.join(' ').replaceAll('\u00a0', ' '), `${units} ${file}`).toMatch(way);
+      }
+    }
+    const wrong = await larkrow('parcel', 'reeds.larkrow', '--out', 'x', '--units', 'ells');
+    expect(wrong.code).toBe(2);
+    expect(wrong.err).toContain('--units takes metric or us or both, not “ells”.');
+  });
+
   it('lists what would disappoint a buyer, as text and as JSON', async () => {
     const larkrow = atHome();
     expect((await larkrow('preflight', 'reeds.larkrow')).out).toContain('doubt: The gauge is an estimate');
+    const grey = (await larkrow('preflight', 'reeds.larkrow', '--language', 'de', '--units', 'us')).out;
+    expect(grey).toContain('doubt: The gauge is an estimate');
     const { findings } = JSON.parse((await larkrow('preflight', 'reeds.larkrow', '--json')).out);
     expect(findings[0]).toMatchObject({ kind: 'gauge-not-measured', weight: 'doubt' });
   });
@@ -129,16 +154,26 @@ describe('selling from the command line', () => {
     expect((await larkrow('pattern', 'reeds.larkrow', '--out', 'none', '--edition', 'two')).code).toBe(2);
   });
 
-  it('makes everything for selling, as a folder or as an archive', async () => {
+  it('makes everything for selling, as a folder in one language', async () => {
     const larkrow = atHome();
     const made = await larkrow('parcel', 'reeds.larkrow', '--out', 'shop', '--languages', 'de');
     expect(made.code).toBe(0);
     const [name] = readdirSync(join(made.folder, 'shop'));
     expect(name).toBe('Reeds, zum Verkauf');
     expect(readdirSync(join(made.folder, 'shop', name!))).toHaveLength(14);
-    expect((await larkrow('parcel', 'reeds.larkrow', '--out', 'zip', '--zip')).code).toBe(0);
-    const zip = readFileSync(join(made.folder, 'zip', 'Reeds, for sale.zip'));
-    expect(Object.keys(unzipSync(new Uint8Array(zip)))).toHaveLength(14);
+  });
+
+  it('makes everything for selling as an archive', async () => {
+    const larkrow = atHome();
+    const { folder } = await larkrow('check', 'reeds.larkrow');
+    const us = ['--zip', '--units', 'us'];
+    expect((await larkrow('parcel', 'reeds.larkrow', '--out', 'zip', ...us)).code).toBe(0);
+    const zip = readFileSync(join(folder, 'zip', 'Reeds, for sale.zip'));
+    const files = unzipSync(new Uint8Array(zip));
+    expect(Object.keys(files)).toHaveLength(14);
+    const listing = Object.entries(files).find(([name]) => name.endsWith('.txt'))![1];
+    expect(strFromU8(listing)).toMatch(/\d in\b/);
+    expect(strFromU8(listing)).not.toMatch(/\d cm\b/);
     expect((await larkrow('parcel', 'reeds.larkrow', '--out', 'x', '--languages', 'en,fr')).code).toBe(2);
   });
 });
