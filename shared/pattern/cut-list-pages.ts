@@ -19,7 +19,8 @@ import { type TableCell, table } from './table.ts';
 import { columnsFor } from './table-columns.ts';
 import { cutListWords } from './words/cut-list-words.ts';
 
-const BOX_MM = 4.2;
+/** Of a box to tick or a swatch, in ems of the text beside it. */
+const BOX_EMS = 1.27;
 
 export function cutListPages(context: PatternContext): Draft[] {
   const words = cutListWords[context.copy.language];
@@ -43,14 +44,15 @@ function cords(flow: Flow, { materials, copy, figures }: PatternContext): void {
   const words = cutListWords[copy.language];
   const { enough } = figures;
   heading(flow, words.cords);
+  const boxMm = BOX_EMS * flow.sizes.body;
   const rows = materials.cords.groups.map((group): TableCell[] => [
-    tickBox,
+    tickBox(boxMm),
     cordRanges(group),
     figures.count(group.count),
     figures.cutLength(group.cutMm),
     enough.yarnLength(group.count * group.cutMm),
   ]);
-  table(flow, columnsFor(flow, ['', ...words.cordHeads], rows, [BOX_COLUMN_MM, 'rest']), rows);
+  table(flow, columnsFor(flow, ['', ...words.cordHeads], rows, [boxMm + BOX_GAP_MM, 'rest']), rows);
   note(flow, words.mounting);
 }
 
@@ -59,6 +61,7 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
   const words = cutListWords[copy.language];
   const { count, enough } = figures;
   heading(flow, words.yarn);
+  const boxMm = BOX_EMS * flow.sizes.body;
   const longest = figures.cutLength(materials.tying.workingLengthMm);
   const about = isFitted
     ? words.fitted({
@@ -71,15 +74,15 @@ function yarns(flow: Flow, context: PatternContext, cut: Bundles, isFitted: bool
   note(flow, about);
   const names = yarnNames(context);
   const rows = cut.bundles.map(({ yarn, pieces, cutMm, totalMm }): TableCell[] => [
-    tickBox,
-    { draw: (x, y) => drawSwatch(codeOf(yarn), x, y + 0.1, BOX_MM, cellInks) },
+    tickBox(boxMm),
+    { draw: (x, y) => drawSwatch(codeOf(yarn), x, y + 0.1, boxMm, cellInks) },
     names.get(yarn)!,
     count(pieces.length),
     figures.cutLength(cutMm),
     enough.yarnLength(totalMm),
     String(pieces[0]!.row),
   ]);
-  const widths = [BOX_COLUMN_MM, BOX_COLUMN_MM, 'names'] as const;
+  const widths = [boxMm + BOX_GAP_MM, boxMm + BOX_GAP_MM, 'names'] as const;
   table(flow, columnsFor(flow, ['', '', ...words.yarnHeads], rows, widths), rows);
   note(flow, words.together(cut.pieces, count(cut.pieces), enough.yarnLength(cut.totalMm)));
 }
@@ -100,7 +103,7 @@ function numbers(flow: Flow, context: PatternContext, { bundles }: Bundles): voi
     }
     paragraph(flow, words.numbersOf(figures.cutLength(bundle.cutMm), numbersOf(bundle)), {
       sizeMm: flow.sizes.note,
-      indent: BOX_COLUMN_MM,
+      indent: BOX_EMS * flow.sizes.body + BOX_GAP_MM,
       after: 0.6,
     });
   });
@@ -114,14 +117,16 @@ function yarnNames({ design, printer }: PatternContext): ReadonlyMap<Bundle['yar
   return new Map(design.yarns.map(({ id, name }) => [id, printer.printable(name)]));
 }
 
-const tickBox: TableCell = {
-  draw: (x, y): Item[] => [
-    { kind: 'box', x, y, width: BOX_MM, height: BOX_MM, radius: 0.6, stroke: inks.soft, strokeMm: 0.25 },
-  ],
-};
+function tickBox(size: number): TableCell {
+  return {
+    draw: (x, y): Item[] => [
+      { kind: 'box', x, y, width: size, height: size, radius: 0.6, stroke: inks.soft, strokeMm: 0.25 },
+    ],
+  };
+}
 
-/** Of a box or a swatch, with the gap behind it. */
-const BOX_COLUMN_MM = 7;
+/** Behind a box or a swatch. */
+const BOX_GAP_MM = 2.8;
 
 /** '1–4, 7'. */
 function numbersOf({ pieces }: Bundle): string {
