@@ -10,6 +10,8 @@ import { useWrittenFigure } from '../leaves/use-written-figure.ts';
 interface SettingFieldProps {
   readonly label: string;
   readonly unit: string;
+  /** The unit behind a 1, where it is another. */
+  readonly one?: string | undefined;
   readonly explained: string;
   /** Null: empty. */
   readonly value: number | null;
@@ -30,7 +32,21 @@ interface SettingFieldProps {
 const arrows: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
 
 export function SettingField(props: SettingFieldProps) {
-  const { label, unit, explained, value, min, max, whole, press, empty, against, onTry, onKeep } = props;
+  const {
+    label,
+    unit,
+    one = unit,
+    explained,
+    value,
+    min,
+    max,
+    whole,
+    press,
+    empty,
+    against,
+    onTry,
+    onKeep,
+  } = props;
   const id = useId();
   const figureOf = (written: string) =>
     empty !== undefined && written.trim() === '' ? null : writtenNumber(written);
@@ -89,7 +105,7 @@ export function SettingField(props: SettingFieldProps) {
           }}
         />
         <span id={`${id}-unit`} className="unit">
-          {unit}
+          {input.value === '1' ? one : unit}
         </span>
         <button
           type="button"

@@ -11,6 +11,8 @@ export interface TyingField {
   readonly step: string;
   readonly explained: string;
   readonly unit: (units: Units) => string;
+  /** The unit behind a 1, where it is another. */
+  readonly one?: string;
   /** From the file's value to the one that is written, and back. */
   readonly shown: (value: number, units: Units) => number;
   readonly kept: (written: number, units: Units) => number;
@@ -38,7 +40,7 @@ function length(field: Length, metric: number, us: number): TyingField {
   };
 }
 
-type Count = Length & { readonly of: string };
+type Count = Length & { readonly of: string; readonly one: string };
 
 function count({ of, ...field }: Count): TyingField {
   const same = (value: number) => value;
@@ -87,6 +89,7 @@ export const tyingFields: readonly TyingField[] = [
   count({
     key: 'carryMaxCords',
     of: 'cords',
+    one: 'cord',
     label: 'Carry at most, across',
     step: 'Change how far strands are carried',
     explained: 'Beyond this many cords a strand is cut, not carried behind the work.',
@@ -96,6 +99,7 @@ export const tyingFields: readonly TyingField[] = [
   count({
     key: 'carryMaxRows',
     of: 'rows',
+    one: 'row',
     label: 'Carry at most, down',
     step: 'Change how far strands are carried',
     explained: 'Beyond this many rows a strand is cut, not left hanging.',
@@ -106,6 +110,7 @@ export const tyingFields: readonly TyingField[] = [
     ...count({
       key: 'liveWish',
       of: 'strands',
+      one: 'strand',
       label: 'Hanging at once, at most',
       step: 'Change how many strands may hang',
       explained:

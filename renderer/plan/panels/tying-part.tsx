@@ -20,12 +20,13 @@ export function TyingPart() {
     <div className="tying">
       <PlanProgress />
       {tyingFields.map((field) => {
-        const { key, label, step, explained, unit, shown, min, max, whole, press, empty } = field;
+        const { key, label, step, explained, unit, one, shown, min, max, whole, press, empty } = field;
         return (
           <SettingField
             key={`${key}-${units}`}
             label={label}
             unit={unit(units)}
+            one={one}
             explained={explained}
             value={writtenTying(tying, field, units)}
             min={shown(min, units)}
