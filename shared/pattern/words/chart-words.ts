@@ -99,7 +99,7 @@ export const chartWords: Worded<ChartWords> = {
     bareAlt: 'eine offene Raute',
     here: (count) => `· ${count} hier`,
     pages: 'Seiten',
-    joins: (page) => `weiter auf Seite ${page}`,
+    joins: (page) => `Anschluss: Seite ${page}`,
     joining: (neighbours) => {
       const sides = { left: 'links', right: 'rechts', above: 'oben', below: 'unten' };
       return neighbours
