@@ -54,7 +54,8 @@ function questionOf(chart: Chart, settings: PlanSettings): PlanQuestion {
 
 function settingsOf({ pitchMm, rowHeightMm, knots }: KeptPlan, tying: TyingSettings): PlanSettings {
   const knotMm = Object.fromEntries(knots.map(({ yarn, knotMm }) => [yarn, knotMm]));
-  return settingsWith(tying, { pitchMm, rowHeightMm, knotMm });
+  const settings = settingsWith(tying, { pitchMm, rowHeightMm, knotMm });
+  return tying.liveWish === undefined ? settings : { ...settings, liveWish: tying.liveWish };
 }
 
 function rowsOf(runs: Runs, { previous, joins }: StrandChoice, rows: number): string[] {

@@ -28,10 +28,16 @@ export function* planToWish(
   const isWished = liveWish !== undefined;
   const best = yield* within(planFreely(design, chart, wishes), 0, isWished ? 0.5 : 1);
   if (!best.ok) return best;
-  if (!isWished || best.value.totals.liveMax <= liveWish) return good({ plan: best.value, free: null });
+  if (!isWished) return good({ plan: best.value, free: null });
+  if (best.value.totals.liveMax <= liveWish) return good({ plan: toWish(best.value, liveWish), free: null });
   const held = yield* within(planFreely(design, chart, { ...wishes, liveWish }), 0.5, 1);
   if (!held.ok) return held;
-  return good({ plan: held.value, free: best.value });
+  return good({ plan: toWish(held.value, liveWish), free: best.value });
+}
+
+/** The plan tells the wish that it was made for; the one without it is as if nothing were wished. */
+function toWish(plan: Plan, liveWish: number): Plan {
+  return { ...plan, settings: { ...plan.settings, liveWish } };
 }
 
 /** The same steps as a part of something: from one share of it to another. */

@@ -50,6 +50,8 @@ export interface PlanSettings {
   rowPriceMm: number;
   /** Share of the working length that is kept free of each piece; undefined, so not in the JSON, where nothing is. */
   reserveShare?: number | undefined;
+  /** No more strands than this shall hang at once, where the plan was made to keep to that; else undefined, so not in the JSON. */
+  liveWish?: number | undefined;
 }
 
 export interface PlanTotals {

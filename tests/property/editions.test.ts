@@ -22,10 +22,14 @@ function value<T>(result: { ok: true; value: T } | { ok: false; problem: { sente
 /** What is printed of a plan: the planner's own version and what it was told are no part of it. */
 const printed = ({ pins: _, ...plan }: Plan) => plan;
 
+const liveWish = fc.option(fc.integer({ min: 1, max: 6 }));
+
 describe('an edition', () => {
   it('is printed again with the very plan and figures that it was published with, through the file', () => {
     fc.assert(
-      fc.property(arbitraryChart(), fc.boolean(), ({ design, chart }, carefully) => {
+      fc.property(arbitraryChart(), fc.boolean(), liveWish, ({ design: drawn, chart }, carefully, wish) => {
+        const isWished = wish !== null && !carefully;
+        const design = isWished ? { ...drawn, tying: { ...drawn.tying, liveWish: wish } } : drawn;
         // The plan of another planner stands for one that was made before ours had learnt something.
         const plan = value(carefully ? planCarefully(design, chart) : planStrands(design, chart));
         const edit = value(publishEdition(design, chart, plan, { date: '2031-05-08', note: '' }));

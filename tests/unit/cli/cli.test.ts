@@ -313,8 +313,8 @@ describe('what the verbs print', () => {
       'a  Linen',
       'b  Dusk',
       '',
-      '1 R 2×a 2×b; 3',
-      '2 L 1×a 1×b 1×– 1×b; 3 1',
+      '1 → 2×a 2×b; 3',
+      '2 ← 1×a 1×b 1×– 1×b; 3 1',
       '',
     ]);
     const wrong = await larkrow(folder, 'rows', 'Fox.larkrow', '--form', 'short');

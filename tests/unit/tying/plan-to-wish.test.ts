@@ -34,8 +34,18 @@ function planOf(design: Design, wishes?: PlanWishes): Plan {
 describe('the plan of a maker who wishes for few live strands', () => {
   it('is the best one where nothing is wished, or it keeps the wish anyway', () => {
     const best = planOf(stripes);
-    for (const design of [stripes, wishing(3), wishing(10)])
-      expect(made(design).plans).toEqual({ plan: best, free: null });
+    expect(made(stripes).plans).toEqual({ plan: best, free: null });
+    for (const liveWish of [3, 10]) {
+      const plan = { ...best, settings: { ...best.settings, liveWish } };
+      expect(made(wishing(liveWish)).plans).toEqual({ plan, free: null });
+    }
+  });
+
+  it('tells the wish among its settings, and none where nothing is wished', () => {
+    const told = (plan: Plan) => JSON.parse(JSON.stringify(plan.settings));
+    expect(told(made(wishing(2)).plans.plan)).toHaveProperty('liveWish', 2);
+    expect(told(made(wishing(2)).plans.free!)).not.toHaveProperty('liveWish');
+    expect(told(made(stripes).plans.plan)).not.toHaveProperty('liveWish');
   });
 
   it('is another one where the best has more, with the best beside it', () => {
