@@ -2,28 +2,27 @@
  * Entries of a long list in columns: each with its head in bold, a box to tick, and lines that go on under the text rather than
  * under the box, so that the eye finds the next entry by its box. They take the fewest pages, and are then spread over these evenly.
  */
+import { arrow } from './chart-block.ts';
 import {
-  ENTRY_LINE_MM,
   type Entry,
   type EntryLine,
+  type EntrySizes,
   type EntryText,
-  emOf,
   entryLines,
+  entrySizes,
 } from './entry-lines.ts';
 import { textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
-import type { Face, Item } from './page.ts';
+import type { Item } from './page.ts';
 import type { Area } from './papers.ts';
 import { inks } from './style.ts';
 
-const BOX_MM = 2.9;
-const INDENT_MM = 5.2;
+/** Of a tick box, and of an entry's text from its box, in ems of the text. */
+const BOX = 0.925;
+const INDENT = 1.66;
 const COLUMN_GAP_MM = 8;
 const AFTER_MM = 1.4;
 const AFTER_GROUP_MM = 3.6;
-const TEXT_MM = emOf('sans');
-/** A symbol reaches as far above the figures beside it as below. */
-const SYMBOL_BELOW_MM = (emOf('symbols') - TEXT_MM * 0.71) / 2;
 
 /** Where entries begin on the first page and on later ones. */
 export interface Tops {
@@ -31,19 +30,27 @@ export interface Tops {
   readonly later: number;
 }
 
+export interface EntryPages {
+  readonly area: Area;
+  readonly tops: Tops;
+  readonly mostColumns: number;
+  /** Em of what is read in the copy. */
+  readonly bodyMm: number;
+}
+
 /** Items for each page, for whichever number of columns, at most `mostColumns`, takes the fewest pages. */
 export function entriesInColumns(
   entries: readonly Entry[],
-  area: Area,
-  tops: Tops,
-  mostColumns: number,
+  { area, tops, mostColumns, bodyMm }: EntryPages,
 ): Item[][] {
-  const measured = entries.map((entry) => ({ entry, linesIn: entryLines(entry) }));
+  const sizes = entrySizes(bodyMm);
+  const indentMm = sizes.textMm * INDENT;
+  const measured = entries.map((entry) => ({ entry, linesIn: entryLines(entry, sizes) }));
   let best: { readonly setting: Setting; readonly pages: number } | null = null;
   for (let columns = 1; columns <= mostColumns; columns++) {
     const widthMm = (area.width - (columns - 1) * COLUMN_GAP_MM) / columns;
-    const blocks = measured.map(({ entry, linesIn }) => ({ entry, lines: linesIn(widthMm - INDENT_MM) }));
-    const setting = { blocks, columns, widthMm, tops, bottom: area.y + area.height };
+    const blocks = measured.map(({ entry, linesIn }) => ({ entry, lines: linesIn(widthMm - indentMm) }));
+    const setting = { blocks, columns, widthMm, tops, sizes, bottom: area.y + area.height };
     const pages = pagesOf(setting);
     if (!best || pages < best.pages) best = { setting, pages };
   }
@@ -60,15 +67,17 @@ interface Setting {
   readonly columns: number;
   readonly widthMm: number;
   readonly tops: Tops;
+  readonly sizes: EntrySizes;
   readonly bottom: number;
 }
 
 /** With the lowest bottom that takes no further page, to half a line. */
 function spread(setting: Setting, pages: number): Setting {
   const { first, later } = setting.tops;
-  let low = Math.max(first, later) + 4 * ENTRY_LINE_MM;
+  const { lineMm } = setting.sizes;
+  let low = Math.max(first, later) + 4 * lineMm;
   let high = setting.bottom;
-  while (high - low > ENTRY_LINE_MM / 2) {
+  while (high - low > lineMm / 2) {
     const middle = (low + high) / 2;
     if (pagesOf({ ...setting, bottom: middle }) > pages) low = middle;
     else high = middle;
@@ -88,7 +97,7 @@ function pagesOf(setting: Setting): number {
 type Placing = (block: Block, line: number, page: number, column: number, y: number) => void;
 
 /** An entry is broken over columns only where it is longer than a whole one. */
-function place({ blocks, columns, tops, bottom }: Setting, placed: Placing): void {
+function place({ blocks, columns, tops, bottom, sizes: { lineMm } }: Setting, placed: Placing): void {
   let page = 0;
   let column = 0;
   let y = tops.first;
@@ -100,10 +109,10 @@ function place({ blocks, columns, tops, bottom }: Setting, placed: Placing): voi
   };
   for (const block of blocks) {
     const { length } = block.lines;
-    if (y + length * ENTRY_LINE_MM > bottom && y > top()) nextColumn();
+    if (y + length * lineMm > bottom && y > top()) nextColumn();
     for (let line = 0; line < length; line++) {
-      if (y + ENTRY_LINE_MM > bottom && y > top()) nextColumn();
-      y += ENTRY_LINE_MM;
+      if (y + lineMm > bottom && y > top()) nextColumn();
+      y += lineMm;
       placed(block, line, page, column, y);
     }
     y += block.entry.endsGroup ? AFTER_GROUP_MM : AFTER_MM;
@@ -116,23 +125,32 @@ function drawn(setting: Setting, left: number): Item[][] {
     const x = left + column * (setting.widthMm + COLUMN_GAP_MM);
     const { texts, indentMm } = lines[line]!;
     pages[page] ??= [];
-    if (line === 0) pages[page].push(tickBox(x, y));
-    pages[page].push(...drawnLine(texts, x + INDENT_MM + indentMm, y, line === 0));
+    const { sizes } = setting;
+    if (line === 0) pages[page].push(tickBox(x, y, sizes.textMm));
+    pages[page].push(...drawnLine(texts, x + sizes.textMm * INDENT + indentMm, y, line === 0, sizes));
   });
   return pages;
 }
 
 /** Neighbours of one face are one text; a text that goes on without a space is told so. */
-function drawnLine(line: readonly EntryText[], x: number, y: number, begins: boolean): Item[] {
+function drawnLine(
+  line: readonly EntryText[],
+  x: number,
+  y: number,
+  begins: boolean,
+  { textMm, symbolMm, arrowMm, beforeArrowMm }: EntrySizes,
+): Item[] {
   const items: Item[] = [];
+  // A symbol reaches as far above the figures beside it as below.
+  const symbolBelowMm = (symbolMm - textMm * 0.71) / 2;
   let at = x;
-  for (const { text, face = 'sans' } of merged(line)) {
+  for (const { text, face = 'sans', arrow: way } of merged(line)) {
     const shown = text.trimStart();
-    if (shown !== text) at += textWidthMm(' ', face, TEXT_MM);
+    if (shown !== text) at += textWidthMm(' ', face, textMm);
     const isFirst = items.length === 0;
-    const sizeMm = emOf(face);
+    const sizeMm = face === 'symbols' ? symbolMm : textMm;
     items.push(
-      label(at, face === 'symbols' ? y + SYMBOL_BELOW_MM : y, shown, {
+      label(at, face === 'symbols' ? y + symbolBelowMm : y, shown, {
         face,
         sizeMm,
         ...(begins && isFirst && { role: 'paragraph' }),
@@ -140,21 +158,28 @@ function drawnLine(line: readonly EntryText[], x: number, y: number, begins: boo
       }),
     );
     at += textWidthMm(shown, face, sizeMm);
+    if (way === undefined) continue;
+    const [tail, point] = [at + beforeArrowMm, at + beforeArrowMm + arrowMm];
+    const [from, to] = way === 'right' ? [tail, point] : [point, tail];
+    const look = { stroke: inks.text, strokeMm: textMm * 0.085, cap: 'round' } as const;
+    items.push({ kind: 'path', steps: arrow(from, to, y - textMm * 0.355, textMm), ...look });
+    at = point;
   }
   return items;
 }
 
 function merged(line: readonly EntryText[]): EntryText[] {
-  const list: { text: string; face: Face }[] = [];
-  for (const { text, face = 'sans' } of line) {
+  const list: (EntryText & { text: string })[] = [];
+  for (const each of line) {
     const last = list.at(-1);
-    if (last?.face === face) last.text += text;
-    else list.push({ text, face });
+    if (last && last.face === each.face && !last.arrow) last.text += each.text;
+    else list.push({ ...each });
   }
   return list;
 }
 
-function tickBox(x: number, baseline: number): Item {
-  const y = baseline - TEXT_MM * 0.36 - BOX_MM / 2;
-  return { kind: 'box', x, y, width: BOX_MM, height: BOX_MM, radius: 0.5, stroke: inks.soft, strokeMm: 0.22 };
+function tickBox(x: number, baseline: number, textMm: number): Item {
+  const side = textMm * BOX;
+  const y = baseline - textMm * 0.36 - side / 2;
+  return { kind: 'box', x, y, width: side, height: side, radius: 0.5, stroke: inks.soft, strokeMm: 0.22 };
 }

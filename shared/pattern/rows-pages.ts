@@ -10,7 +10,7 @@ import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { printScales } from './print-scale.ts';
 import { rowNames } from './row-names.ts';
-import { inks, sizes } from './style.ts';
+import { inks } from './style.ts';
 import { chartWords } from './words/chart-words.ts';
 import { rowsWords } from './words/rows-words.ts';
 
@@ -24,12 +24,13 @@ export function rowsPages(context: PatternContext): Draft[] {
   const rows = writtenRows(chart, names.byId);
   const isLong = copy.rowsForm === 'long';
   const introduction = isLong ? [words.lift, ...(names.shortened ? [words.shortened] : [])] : [words.compact];
-  paragraph(flow, introduction.join(' '), { color: inks.soft, sizeMm: sizes.note, after: 3 });
+  paragraph(flow, introduction.join(' '), { color: inks.soft, sizeMm: flow.sizes.note, after: 3 });
   if (!isLong) key(flow, context);
   const symbols = new Map(design.yarns.map(({ id, symbol }) => [id, symbol]));
   const entries = rows.map((row) => (isLong ? longEntry(row, context) : compactEntry(row, symbols)));
   const tops = { first: flow.y, later: flow.laterTop };
-  entriesInColumns(entries, flow.area, tops, COLUMNS[copy.rowsForm]).forEach((items, i) => {
+  const pages = { area: flow.area, tops, mostColumns: COLUMNS[copy.rowsForm], bodyMm: flow.sizes.body };
+  entriesInColumns(entries, pages).forEach((items, i) => {
     if (i > 0) flow.nextPage();
     flow.put(...items);
   });
@@ -41,7 +42,7 @@ function key(flow: Flow, { design, chart, printer, copy, cellInks }: PatternCont
   const words = chartWords[copy.language];
   const yarns = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
   const entries = keyEntries(yarns, chart, words).filter(({ name }) => name !== words.bare);
-  const { key: scale } = printScales.standard;
+  const { key: scale } = printScales[copy.cells];
   const layout = layOutKey(entries, flow.area.width, { scale, words, withHere: false, withColors: false });
   flow.put(...drawKey(entries, layout, { x: flow.area.x, y: flow.y, cellInks, words }));
   flow.y += layout.height + 4;
@@ -54,8 +55,9 @@ function longEntry(row: WrittenRow, { copy }: PatternContext): Entry {
 
 /** The yarns by their symbols, as on the chart. */
 function compactEntry(row: WrittenRow, symbols: ReadonlyMap<YarnId, string>): Entry {
-  const [number, way, ...counts] = compactRowText(row, (yarn) => symbols.get(yarn)!).split(' ');
-  return { head: `${number} ${way}`, parts: counts.map(compactPart), endsGroup: endsGroup(row) };
+  const [number, , ...counts] = compactRowText(row, (yarn) => symbols.get(yarn)!).split(' ');
+  const arrow = row.goesRight ? 'right' : 'left';
+  return { head: number!, arrow, parts: counts.map(compactPart), endsGroup: endsGroup(row) };
 }
 
 /** '5×A', '2×–', '9×A;' or a cord to lift. */

@@ -8,7 +8,7 @@ import { newFlow, paragraph } from './flow.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { rowNames } from './row-names.ts';
-import { inks, sizes } from './style.ts';
+import { inks } from './style.ts';
 import { strandsWords } from './words/strands-words.ts';
 
 const COLUMNS = 2;
@@ -19,7 +19,7 @@ export function strandsPages(context: PatternContext): Draft[] {
   const flow = newFlow(context, words.title);
   const names = rowNames(context);
   const introduction = [words.introduction, ...(names.shortened ? [words.shortened] : [])].join(' ');
-  paragraph(flow, introduction, { color: inks.soft, sizeMm: sizes.note, after: 3 });
+  paragraph(flow, introduction, { color: inks.soft, sizeMm: flow.sizes.note, after: 3 });
   const wishes = { yarnsById: names.byId, units, form: 'compact', language: copy.language } as const;
   const entries = stepsOf(tyingOrder(chart, plan)).flatMap((steps, row) => {
     const told = steps.filter(isTold).map((step) => stepWords(step, wishes));
@@ -29,7 +29,8 @@ export function strandsPages(context: PatternContext): Draft[] {
   });
   if (entries.length === 0) return [];
   const tops = { first: flow.y, later: flow.laterTop };
-  entriesInColumns(entries, flow.area, tops, COLUMNS).forEach((items, i) => {
+  const pages = { area: flow.area, tops, mostColumns: COLUMNS, bodyMm: flow.sizes.body };
+  entriesInColumns(entries, pages).forEach((items, i) => {
     if (i > 0) flow.nextPage();
     flow.put(...items);
   });

@@ -95,7 +95,7 @@ function listed(words: readonly string[], end: string): string[] {
 }
 
 /**
- * The row as short as it can be: '8 L 5×A 2×B 9×A; 11 9'. Each count stands before the symbol's letter or digit of its yarn, '–'
+ * The row as short as it can be: '8 ← 5×A 2×B 9×A; 11 9'. Each count stands before the symbol's letter or digit of its yarn, '–'
  * where it is bare; the cords to lift come behind the semicolon.
  */
 export function compactRowText(
@@ -104,7 +104,7 @@ export function compactRowText(
 ): string {
   const counts = parts.map(({ yarn, count }) => `${count}×${yarn === null ? '–' : symbolOf(yarn)}`);
   const lift = lifts.length === 0 ? '' : `; ${lifts.join(' ')}`;
-  return `${row} ${goesRight ? 'R' : 'L'} ${counts.join(' ')}${lift}`;
+  return `${row} ${goesRight ? '→' : '←'} ${counts.join(' ')}${lift}`;
 }
 
 function cordsText(from: number, to: number): string {

@@ -7,6 +7,7 @@ import type { Language } from '../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { type Copy, copyOf } from '../../shared/pattern/copy.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
+import type { PathItem } from '../../shared/pattern/page.ts';
 import { plainItems } from '../../shared/pattern/plain-items.ts';
 import { newPrinter } from '../../shared/pattern/printable.ts';
 import { rowNames } from '../../shared/pattern/row-names.ts';
@@ -44,8 +45,13 @@ const arbitraryCase = fc
     return { design: { ...design, yarns }, chart, ...rest };
   });
 
+/** Of an arrow: its shaft comes first, from its tail. */
+function wayOf({ steps: [from, to] }: PathItem): string {
+  return to![1]! > from![1]! ? '→' : '←';
+}
+
 interface PrintedRow {
-  readonly head: string;
+  head: string;
   rest: string;
 }
 
@@ -66,9 +72,11 @@ function printedRows(
     units: 'metric',
     copy: { ...copyOf(design), ...copy },
   });
-  const texts = pages.flatMap(({ items }) => plainItems(items)).filter((item) => item.kind === 'text');
   const rows: PrintedRow[] = [];
-  for (const { face, role, text, joined } of texts) {
+  for (const item of pages.flatMap(({ items }) => plainItems(items))) {
+    if (item.kind === 'path' && rows.at(-1)?.rest === '') rows.at(-1)!.head += ` ${wayOf(item)}`;
+    if (item.kind !== 'text') continue;
+    const { face, role, text, joined } = item;
     if (face === 'sans-bold' && role === 'paragraph') rows.push({ head: text, rest: '' });
     else if (rows.length > 0 && role === undefined) rows.at(-1)!.rest += `${joined ? '' : ' '}${text}`;
   }
@@ -140,7 +148,7 @@ function liftsOf(cells: readonly number[], goesRight: boolean): number[] {
 }
 
 function headOf(row: number, goesRight: boolean, form: Copy['rowsForm'], language: Language): string {
-  if (form === 'compact') return `${row} ${goesRight ? 'R' : 'L'}`;
+  if (form === 'compact') return `${row} ${goesRight ? '→' : '←'}`;
   const { row: name, right, left } = words[language];
   return `${name} ${row}, ${goesRight ? right : left}:`;
 }

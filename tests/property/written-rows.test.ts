@@ -67,7 +67,7 @@ describe('written rows are read back', () => {
           const [counts, lifts] = compactRowText(row, symbolOf).split('; ');
           const [number, way, ...words] = counts!.split(' ');
           expect(Number(number)).toBe(row.row);
-          expect(way).toBe(row.goesRight ? 'R' : 'L');
+          expect(way).toBe(row.goesRight ? '→' : '←');
           const cells = words.flatMap((word) => {
             const [count, symbol] = word.split('×');
             return Array.from({ length: Number(count) }, () => codes.get(symbol!)!);

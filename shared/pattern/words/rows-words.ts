@@ -18,14 +18,14 @@ export const rowsWords: Worded<RowsWords> = {
     lift: 'Cords after ‘lift’ are lifted before the row is tied: a new yarn begins at each of them.',
     shortened: 'Long names of yarns are shortened here, and end in the letter of their symbol.',
     compact:
-      'First stands the row, with R where it goes to the right and L where it goes to the left. Then, in tying order, how many knots of which yarn, by its symbol in the key; – is bare. After the semicolon stand the cords to lift before the row is tied.',
+      'First stands the row, with an arrow the way it goes, as beside the chart. Then, in tying order, how many knots of which yarn, by its symbol in the key; – is bare. After the semicolon stand the cords to lift before the row is tied.',
   },
   de: {
     title: 'Ausgeschriebene Reihen',
     lift: 'Die Schnüre nach „anheben“ werden angehoben, bevor die Reihe geknüpft wird: An jeder beginnt ein neues Garn.',
     shortened: 'Lange Namen von Garnen sind hier gekürzt und enden mit dem Buchstaben ihres Symbols.',
     compact:
-      'Zuerst steht die Reihe, mit R, wo sie nach rechts, und L, wo sie nach links geht. Dann kommt in der Knüpffolge, wie viele Knoten in welchem Garn, mit seinem Symbol aus der Legende; – ist frei. Nach dem Strichpunkt stehen die Schnüre, die vor dem Knüpfen der Reihe angehoben werden.',
+      'Zuerst steht die Reihe, mit einem Pfeil in ihrer Richtung, wie am Zählmuster. Dann kommt in der Knüpffolge, wie viele Knoten in welchem Garn, mit seinem Symbol aus der Legende; – ist frei. Nach dem Strichpunkt stehen die Schnüre, die vor dem Knüpfen der Reihe angehoben werden.',
     heading: (row, goesRight) =>
       `Reihe ${row}, ${goesRight ? 'von links nach rechts' : 'von rechts nach links'}`,
     allBare: 'ganz frei, nichts zu knüpfen',

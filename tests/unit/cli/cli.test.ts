@@ -136,6 +136,7 @@ describe('wrong usage', () => {
     [['picture', 'fox.png', '--cords', '4', '--out', 'fox.png'], '--out takes the name of a .larkrow file.'],
     [['bundles', 'Fox.larkrow'], 'Add either --json, or --labels with the name of a PDF file.'],
     [['bundles', 'Fox.larkrow', '--json', '--labels', 'x.pdf'], 'Add either --json, or --labels'],
+    [['bundles', 'Fox.larkrow', '--labels', 'labels.txt'], '--labels takes the name of a PDF file.'],
     [['demo'], '--out is missing.'],
   ])('%j ends with 2, one sentence and a hint', async (words, sentence) => {
     const { code, out, err } = await larkrow(folderWithFox(), ...words);
@@ -482,6 +483,12 @@ describe('what the verbs write', () => {
     const made = await larkrow(folder, 'bundles', 'Fox.larkrow', '--fitted', '--labels', 'labels.pdf');
     expect([made.code, made.err]).toEqual([0, '']);
     expect(readFileSync(join(folder, 'labels.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
+    // As with every verb that writes, folders that are missing are made.
+    const deep = await larkrow(folder, 'bundles', 'Fox.larkrow', '--labels', 'cut/today/labels.pdf');
+    expect([deep.code, existsSync(join(folder, 'cut', 'today', 'labels.pdf'))]).toEqual([0, true]);
+    expect((await larkrow(folder, 'bundles', '--help')).out).toContain(
+      'its folder is made where it is missing',
+    );
     writeFileSync(join(folder, 'Bare.larkrow'), writeDesign(designFromLetters(['--'])));
     const none = await larkrow(folder, 'bundles', 'Bare.larkrow', '--labels', 'none.pdf');
     expect([none.code, existsSync(join(folder, 'none.pdf'))]).toEqual([1, false]);
