@@ -28,7 +28,7 @@ export const careWords: Worded<CareWords> = {
     cautions: [
       {
         title: 'Blades',
-        text: 'Scissors and blades for cord are sharp. Cut away from your hands, and put them away.',
+        text: 'Scissors and blades are sharp. Cut away from your hands, and put blades out of reach when you are done.',
       },
       {
         title: 'Fire',
@@ -41,7 +41,7 @@ export const careWords: Worded<CareWords> = {
     ],
     hangingUp: (mass) => ({
       title: 'Hanging it up',
-      text: `The hanging has a mass of about ${mass}. Use a fixing that suits the wall and holds several times as much.`,
+      text: `The hanging weighs about ${mass}. Use a fixing that suits the wall and holds several times as much.`,
     }),
     care: [
       {
@@ -50,7 +50,7 @@ export const careWords: Worded<CareWords> = {
       },
       {
         title: 'Water',
-        text: 'Test each colour on a damp white cloth before any wetting. Yarns that are fast in one brand may run in another.',
+        text: 'Test each colour on a damp white cloth before any wetting. A yarn that is fast in one brand may run in another.',
       },
       { title: 'Light', text: 'Strong sun fades yarn. A wall out of direct sun keeps the colours.' },
     ],
@@ -69,7 +69,7 @@ export const careWords: Worded<CareWords> = {
     cautions: [
       {
         title: 'Scheren und Messer',
-        text: 'Was Schnur schneidet, ist scharf. Schneiden Sie von den Händen weg, und räumen Sie Scheren und Messer danach fort.',
+        text: 'Was Schnur schneidet, ist scharf. Schneiden Sie von den Händen weg, und räumen Sie Scheren und Messer danach außer Reichweite.',
       },
       {
         title: 'Feuer',

@@ -38,7 +38,7 @@ export const knotsWords: Worded<KnotsWords> = {
   en: {
     title: 'The knots explained',
     introduction: ({ from, towards, holding, turning }) =>
-      `Seen from the front. Row 1 of this pattern goes to the ${towards}, and the drawings follow it. A row that goes to the ${from} is tied the same way, in a mirror. In both, your ${holding} hand holds the cord taut, and your ${turning} hand makes the turns.`,
+      `Seen from the front. Row 1 of this pattern goes to the ${towards}, and the drawings follow it. A row that goes to the ${from} is tied the same way, as in a mirror. In both, your ${holding} hand holds the cord taut, and your ${turning} hand makes the turns.`,
     lessons: ({ from, towards, holding, turning }) => ({
       legend: {
         title: 'In these drawings',

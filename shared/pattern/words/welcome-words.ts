@@ -50,7 +50,7 @@ export const welcomeWords: Worded<WelcomeWords> = {
     skillText: {
       first:
         'A good first hanging. You need to be able to tie one knot in both directions; it is shown step by step. Few colours, and rows that are soon done.',
-      some: 'For makers who have tied something small before, or who like to learn by doing. The knot is shown step by step; several yarns hang at the back at once, and the chart wants to be followed with care.',
+      some: 'For makers who have tied something small before, or who like to learn by doing. The knot is shown step by step; several yarns hang at the back at once, and the chart needs to be followed with care.',
       much: 'For makers with patience. The knot is as simple as in any hanging, and it is shown step by step; but there are many of them, and many strands to keep in order at the back.',
     },
     figures: {
