@@ -14,8 +14,10 @@ import { patternContext } from './pattern-context.ts';
 import type { PageNumbers, PatternContext, PatternInput } from './pattern-input.ts';
 import { printedAspect } from './printed-aspect.ts';
 import { typeScales } from './style.ts';
+import { coverWords } from './words/cover-words.ts';
 import { editionWords } from './words/edition-words.ts';
 import { footWords } from './words/foot-words.ts';
+import { listingWords } from './words/listing-words.ts';
 
 export function layOutPattern(input: PatternInput): PatternDocument {
   const { design, materials } = input;
@@ -32,7 +34,9 @@ export function layOutPattern(input: PatternInput): PatternDocument {
   };
   return {
     title,
-    author: printer.printable(design.designer),
+    author: printer.printable(design.designer || context.imprint.name),
+    subject: subjectOf(context),
+    keywords: listingWords[copy.language].tags,
     language: context.copy.language,
     pages: laidOut
       .flatMap(({ part, drafts }) => drafts.map((draft) => ({ part, draft })))
@@ -40,6 +44,13 @@ export function layOutPattern(input: PatternInput): PatternDocument {
       .map((page) => (context.copy.ink === 'grey' ? { ...page, items: inGreys(page.items) } : page)),
     notices: [...printer.notices, ...aspectNotice(materials.gauge)],
   };
+}
+
+/** 'Pattern for a knotted wall hanging: 40 cords, 48 rows. Edition 2, 2031-05-08'. */
+function subjectOf({ copy, materials, edition }: PatternContext): string {
+  const words = coverWords[copy.language];
+  const about = `${words.kind}: ${words.extent(materials.columns, materials.rows)}`;
+  return edition ? `${about}. ${editionWords[copy.language].name(edition.number, edition.date)}` : about;
 }
 
 /** Which edition it is, and for whom it is prepared. */

@@ -189,6 +189,9 @@ export interface Page {
 export interface PatternDocument {
   title: string;
   author: string;
+  /** What it is, in a line, and words to find it by: for whoever keeps many files. */
+  subject?: string;
+  keywords?: readonly string[];
   language: Language;
   pages: Page[];
   /** What would disappoint a reader, such as a name with letters that the faces lack. */

@@ -225,6 +225,8 @@ function metadataFaults(pdf: PdfObjects): string[] {
     ...unless(xml.getElementsByTagName('parsererror').length === 0, 'not well formed'),
     ...unless(propertyOf(xml, 'dc:title') === told('Title'), 'another title'),
     ...unless(propertyOf(xml, 'dc:creator') === told('Author'), 'another author'),
+    ...unless(propertyOf(xml, 'dc:description') === told('Subject'), 'another subject'),
+    ...unless(propertyOf(xml, 'pdf:Keywords') === told('Keywords'), 'other keywords'),
     ...unless(propertyOf(xml, 'xmp:CreatorTool') === told('Creator'), 'another program'),
     ...unless(propertyOf(xml, 'pdf:Producer') === told('Producer'), 'another producer'),
     ...unless(propertyOf(xml, 'xmp:CreateDate') === day('CreationDate'), 'another day'),

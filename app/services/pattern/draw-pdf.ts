@@ -92,7 +92,7 @@ export async function writePatternPdf(
 }
 
 function newPdf(
-  { title, author, language }: PatternDocument,
+  { title, author, subject, keywords, language }: PatternDocument,
   date: Date,
   holdsFile: boolean,
 ): PDFKit.PDFDocument {
@@ -107,6 +107,8 @@ function newPdf(
     info: {
       ...(title && { Title: title }),
       ...(author && { Author: author }),
+      ...(subject && { Subject: subject }),
+      ...(keywords && { Keywords: keywords.join(', ') }),
       Creator: PROGRAM,
       Producer: PROGRAM,
       CreationDate: date,
@@ -118,14 +120,18 @@ function newPdf(
 /** pdfkit's own packet leaves out the day of change and does not mask '&': ours is written in its place. */
 function endWithMetadata(
   inside: PdfInside,
-  { title, author, language }: PatternDocument,
+  { title, author, subject = '', keywords = [], language }: PatternDocument,
   rest: { readonly date: Date; readonly pdfAPart: 2 | 3; readonly isUa: boolean },
 ): void {
   inside.endMetadata = () => {
     const packet = inside.ref({ Type: 'Metadata', Subtype: 'XML' });
     // Whoever looks for metadata without reading PDF must find them.
     packet.compress = false;
-    packet.end(new TextEncoder().encode(xmpOf({ title, author, language, program: PROGRAM, ...rest })));
+    packet.end(
+      new TextEncoder().encode(
+        xmpOf({ title, author, subject, keywords, language, program: PROGRAM, ...rest }),
+      ),
+    );
     inside._root.data.Metadata = packet;
   };
 }

@@ -7,6 +7,8 @@ interface CoverWords {
   readonly page: string;
   /** What it is, above the title. */
   readonly kind: string;
+  /** Of the chart. */
+  readonly extent: (cords: number, rows: number) => string;
   readonly designedBy: (name: string) => string;
   /** Above the figures. */
   readonly size: string;
@@ -24,6 +26,7 @@ export const coverWords: Worded<CoverWords> = {
   en: {
     page: 'Cover',
     kind: 'Pattern for a knotted wall hanging',
+    extent: (cords, rows) => `${counted(cords, 'cord')}, ${counted(rows, 'row')}`,
     designedBy: (name) => `designed by ${name}`,
     size: 'knotted picture',
     cordsAndRows: 'cords × rows',
@@ -38,6 +41,7 @@ export const coverWords: Worded<CoverWords> = {
   de: {
     page: 'Titelseite',
     kind: 'Anleitung für einen geknüpften Wandbehang',
+    extent: (cords, rows) => `${counted(cords, 'Schnur', 'Schnüre')}, ${counted(rows, 'Reihe', 'Reihen')}`,
     designedBy: (name) => `entworfen von ${name}`,
     size: 'geknüpftes Bild',
     cordsAndRows: 'Schnüre × Reihen',

@@ -50,12 +50,14 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
     expect(await pdf.getPageLabels()).toEqual(['Cover', '2', '3', '4', '5', '6', '7', '8']);
   });
 
-  it('carries title, designer, language and the day it was given', async () => {
+  it('carries title, designer, what it is, language and the day it was given', async () => {
     const pdf = await read((await made(design())).bytes);
     const { info } = (await pdf.getMetadata()) as unknown as { info: Record<string, string> };
     expect(info).toMatchObject({
       Title: 'Tern over Holm',
       Author: 'Ines Marlow',
+      Subject: expect.stringMatching(/^Pattern for a knotted wall hanging: 16 cords, \d+ rows$/),
+      Keywords: expect.stringContaining('wall hanging, '),
       Language: 'en',
       CreationDate: 'D:20260301120000Z',
       ModDate: 'D:20260301120000Z',
@@ -76,9 +78,9 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
   it('prints the rows in words', async () => {
     const pdf = await read((await made(design())).bytes);
     const text = await textOf(pdf, await pageOf(pdf, 'Written rows'));
-    expect(text).toContain('Row 1, left to right: 8 Linen (1-8), 2 Dusk (9-10), 6 Linen (11-16); lift 9, 11');
+    expect(text).toContain('Row 1, left to right: 8 Linen (1–8), 2 Dusk (9–10), 6 Linen (11–16); lift 9, 11');
     expect(text).toContain(
-      'Row 4, right to left: 3 Linen (16-14), 8 Tide (13-6), 2 bare (5-4), 3 Linen (3-1)',
+      'Row 4, right to left: 3 Linen (16–14), 8 Tide (13–6), 2 bare (5–4), 3 Linen (3–1)',
     );
   });
 

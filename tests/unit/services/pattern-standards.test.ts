@@ -189,6 +189,7 @@ describe('a file that was spoilt', () => {
     ['6.2.11', '/Encoding /Identity-H', '/Encoding /Identity-V'],
     ['6.5', '/PageMode /UseOutlines', '/AA /UseOutlines'],
     ['6.6.2', '<pdfaid:part>2', '<pdfaid:part>1'],
+    ['6.6.2', '<pdf:Keywords>', '<pdf:Keywords>yarn'],
     ['7.1', '/Marked true', '/Marked null'],
     ['7.1', '/DisplayDocTitle true', '/DisplayDocTitle null'],
     ['7.2', '/Lang (en)', '/Long (en)'],

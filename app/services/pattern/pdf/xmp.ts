@@ -7,6 +7,9 @@ import type { Language } from '../../../../shared/design/pattern-schema.ts';
 export interface Metadata {
   readonly title: string;
   readonly author: string;
+  /** Empty: none is told. */
+  readonly subject: string;
+  readonly keywords: readonly string[];
   readonly language: Language;
   readonly program: string;
   readonly date: Date;
@@ -16,7 +19,7 @@ export interface Metadata {
 }
 
 export function xmpOf(metadata: Metadata): string {
-  const { title, author, language, program, date, pdfAPart, isUa } = metadata;
+  const { title, author, subject, keywords, language, program, date, pdfAPart, isUa } = metadata;
   const day = date.toISOString().replace(/\.\d+Z$/, 'Z');
   return [
     '<?xpacket begin="\ufeff" id="W5M0MpCehiHzreSzNTczkc9d"?>',
@@ -28,6 +31,10 @@ export function xmpOf(metadata: Metadata): string {
       title &&
         `<dc:title><rdf:Alt><rdf:li xml:lang="x-default">${escaped(title)}</rdf:li></rdf:Alt></dc:title>`,
       author && `<dc:creator><rdf:Seq><rdf:li>${escaped(author)}</rdf:li></rdf:Seq></dc:creator>`,
+      subject &&
+        `<dc:description><rdf:Alt><rdf:li xml:lang="x-default">${escaped(subject)}</rdf:li></rdf:Alt></dc:description>`,
+      keywords.length > 0 &&
+        `<dc:subject><rdf:Bag>${keywords.map((word) => `<rdf:li>${escaped(word)}</rdf:li>`).join('')}</rdf:Bag></dc:subject>`,
       `<dc:language><rdf:Bag><rdf:li>${language}</rdf:li></rdf:Bag></dc:language>`,
     ),
     description(
@@ -36,7 +43,11 @@ export function xmpOf(metadata: Metadata): string {
       `<xmp:ModifyDate>${day}</xmp:ModifyDate>`,
       `<xmp:CreatorTool>${escaped(program)}</xmp:CreatorTool>`,
     ),
-    description('pdf="http://ns.adobe.com/pdf/1.3/"', `<pdf:Producer>${escaped(program)}</pdf:Producer>`),
+    description(
+      'pdf="http://ns.adobe.com/pdf/1.3/"',
+      keywords.length > 0 && `<pdf:Keywords>${escaped(keywords.join(', '))}</pdf:Keywords>`,
+      `<pdf:Producer>${escaped(program)}</pdf:Producer>`,
+    ),
     description(
       'pdfaid="http://www.aiim.org/pdfa/ns/id/"',
       `<pdfaid:part>${pdfAPart}</pdfaid:part>`,
@@ -52,8 +63,9 @@ export function xmpOf(metadata: Metadata): string {
     .join('\n');
 }
 
-function description(namespace: string, ...properties: string[]): string {
-  return `<rdf:Description rdf:about="" xmlns:${namespace}>${properties.join('')}</rdf:Description>`;
+function description(namespace: string, ...properties: (string | false)[]): string {
+  const told = properties.filter((each) => each !== false);
+  return `<rdf:Description rdf:about="" xmlns:${namespace}>${told.join('')}</rdf:Description>`;
 }
 
 /** PDF/A asks that properties which it does not know itself, such as PDF/UA's, are explained (ISO 19005-2, 6.6.2.3.3). */
