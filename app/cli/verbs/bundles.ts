@@ -1,3 +1,4 @@
+import { basename } from 'node:path';
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
@@ -8,6 +9,7 @@ import { good, type Result } from '../../../shared/result.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { counted } from '../../../shared/units/counted.ts';
+import { hasEnding } from '../../services/names/endings.ts';
 import { makeLabels } from '../../services/pattern/make-labels.ts';
 import { type CliVerb, done, type Terminal, usage } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
@@ -21,7 +23,7 @@ export const bundles: CliVerb = {
     '--fitted            each piece as long as it is used, with 10 % in reserve, up to the next 5 cm',
     '--whole             each piece at the working length',
     '--json              one JSON object: pieces by yarn and length, in the order of use. Lengths in mm',
-    '--labels FILE.pdf   where to write labels for the bundles; a file of that name is replaced',
+    '--labels FILE.pdf   where to write labels for the bundles; its folder is made where it is missing, a file of that name is replaced',
     '--paper PAPER       a4 (the default) or letter',
   ],
   needs: ['FILE.larkrow'],
@@ -37,6 +39,8 @@ export const bundles: CliVerb = {
     if (wantsFitted && whole) return usage('Add either --fitted or --whole, not both.');
     if ((json === true) === (typeof labels === 'string' && labels !== ''))
       return usage('Add either --json, or --labels with the name of a PDF file.');
+    if (typeof labels === 'string' && !hasEnding(basename(labels), 'pattern'))
+      return usage('--labels takes the name of a PDF file.');
     const paper = paperOf(words);
     if (!paper.ok) return paper;
     const design = await readDesign(terminal, words.positionals[0]!);

@@ -26,7 +26,7 @@ export const picture: CliVerb = {
     '--rows N        how many rows high; without it, as many as keep the picture’s proportions',
     `--yarns N       how many yarns to choose from the picture; without it, ${YARNS}`,
     '--from DESIGN   instead: the yarns, gauge and settings of this design',
-    '--out FILE      where to write the design; a file that is there is replaced',
+    '--out FILE      where to write the design; its folder is made where it is missing, a file that is there is replaced',
   ],
   needs: ['IMAGE'],
   options: {
