@@ -7,6 +7,7 @@ import type { OpenDesign } from '../../store/state.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { LeafPage } from '../leaves/leaf.tsx';
 import { moneyHere } from '../money/money-here.ts';
+import { nothingTied } from '../plan-words.ts';
 import { alike } from './alike.ts';
 import { type Variation, variationOf } from './change.ts';
 import { changesWords } from './change-words.ts';
@@ -66,6 +67,7 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
       title="What if"
       about="Ways to make this hanging, side by side. Nothing is changed until you take one."
     >
+      {own?.totals.knots === 0 && <p className="quiet">{nothingTied('plan')}</p>}
       <section aria-label="Side by side">
         <WeighProgress weighing={weighing} />
         <CompareTable
