@@ -5,6 +5,7 @@
 
 import { drawChartBlock, rowNumbersMm } from './chart-block.ts';
 import { type ChartInput, type ChartLayout, layOutChart } from './chart-layout.ts';
+import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { joinMarks, type Neighbours, neighbourList } from './join-marks.ts';
 import { drawKey } from './key.ts';
 import { label } from './label.ts';
@@ -59,15 +60,38 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
   };
 }
 
-function head({ title, scale, accent }: ChartInput, { body }: ChartLayout, range: string): Item[] {
+function head(
+  { title, scale, accent, beside: wish }: ChartInput,
+  { body, beside }: ChartLayout,
+  range: string,
+): Item[] {
   const y = body.y + 7.8;
+  const left = body.x + textWidthMm(title, 'serif-bold', TITLE_MM) + 5;
+  const room = body.width + body.x - left - textWidthMm(range, 'sans', rangeMm(scale)) - 5;
+  const missed =
+    wish && !beside ? wrapText(wish.words.notBeside(wish.rowsPage), 'sans', sizes.small, room) : [];
   const right = body.x + body.width;
-  const note = { sizeMm: Math.max(sizes.body, scale.noteMm), color: inks.soft, align: 'right' } as const;
+  const note = { sizeMm: rangeMm(scale), color: inks.soft, align: 'right' } as const;
   return [
     accentBar(body.x, body.y, accent),
-    label(body.x, y, title, { face: 'serif-bold', sizeMm: 6.4, role: 'title' }),
+    label(body.x, y, title, { face: 'serif-bold', sizeMm: TITLE_MM, role: 'title' }),
+    ...missed.map((line, i) => {
+      const baseline = y - (missed.length - 1 - i) * sizes.small * 1.25;
+      return label(left, baseline, line, {
+        sizeMm: sizes.small,
+        color: inks.soft,
+        ...(i === 0 && { role: 'paragraph' }),
+      });
+    }),
     label(right, y, range, { ...note, role: 'paragraph' }),
   ];
+}
+
+const TITLE_MM = 6.4;
+
+/** Em of the range above the chart. */
+function rangeMm({ noteMm }: ChartInput['scale']): number {
+  return Math.max(sizes.body, noteMm);
 }
 
 function cellsOfPage(

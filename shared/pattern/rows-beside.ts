@@ -1,7 +1,8 @@
 /**
- * The rows in words beside the chart's own rows: for each row of the page its counts with their symbols, in tying order,
- * '8 ← 5 ▲ 2 ○ 9 ▲'. On a page that shows some of the cords only these are counted, and rows that the page before shows as
- * well are left to it. A row that has no room says where it is written out.
+ * The rows in words beside the chart's own rows: for each row of the page its counts with their symbols, in tying order, and
+ * behind a semicolon the cords to lift, '8 ← 5 ▲ 2 ○ 9 ▲; 11 9', as short written rows are. On a page that shows some of the
+ * cords only these are counted and lifted, and rows that the page before shows as well are left to it. A row that has no room
+ * says where it is written out.
  */
 
 import { type Chart, goesRight } from '../chart/chart.ts';
@@ -19,7 +20,7 @@ import type { chartWords } from './words/chart-words.ts';
 export interface RowsBesideWish {
   /** At least the yarns of the chart. */
   readonly symbols: ReadonlyMap<YarnId, string>;
-  readonly words: Pick<(typeof chartWords)['en'], 'bareInRow' | 'writtenOn'>;
+  readonly words: Pick<(typeof chartWords)['en'], 'bareInRow' | 'writtenOn' | 'notBeside'>;
   /** Where the written rows begin; null where there are none. */
   readonly rowsPage: number | null;
 }
@@ -53,7 +54,12 @@ export function rowsBeside(
   const room = roomMm - GAP_MM - numberMm;
   const charts = new Map(split.across.map((across) => [across, onPage(chart, across)]));
   const linesOf = (row: number, across: Stretch) => {
-    const words = wordsOf(writtenRow(charts.get(across)!, row, named), wish, sizeMm);
+    const { parts } = writtenRow(charts.get(across)!, row, named);
+    // Whether the first cord of the page begins a new yarn is told by the one before it.
+    const lifts = writtenRow(chart, row, named).lifts.filter(
+      (cord) => cord > across.first + across.repeated && cord <= across.end,
+    );
+    const words = [...countsOf(parts, lifts.length > 0, wish, sizeMm), ...liftsOf(lifts, sizeMm)];
     const lines = broken(words, room);
     return {
       words,
@@ -123,22 +129,35 @@ function onPage(chart: Chart, { first, end, repeated }: Stretch): Chart {
   return { ...chart, columns, cells };
 }
 
-/** A count and its symbol: what is never parted. */
+/** What is never parted: a count and its symbol, or a cord. */
 interface Word {
-  readonly count: string;
+  readonly text: string;
   /** Null after which nothing follows, as behind words in letters. */
   readonly symbol: string | null;
+  /** Behind it. */
+  readonly spaceMm: number;
+  /** With the space. */
   readonly widthMm: number;
 }
 
-function wordsOf({ parts }: WrittenRow, { words }: RowsBesideWish, sizeMm: number): Word[] {
-  return parts.map(({ yarn, name, count }) =>
+function countsOf(
+  parts: WrittenRow['parts'],
+  areFollowed: boolean,
+  { words }: RowsBesideWish,
+  sizeMm: number,
+): Word[] {
+  return parts.map(({ yarn, name, count }, i) =>
     wordOf(
       yarn === null ? `${count} ${words.bareInRow}` : String(count),
       yarn === null ? null : name,
       sizeMm,
+      areFollowed && i === parts.length - 1 ? BEFORE_SEMICOLON : SPACE,
     ),
   );
+}
+
+function liftsOf(lifts: readonly number[], sizeMm: number): Word[] {
+  return lifts.map((cord, i) => wordOf(i === 0 ? `; ${cord}` : String(cord), null, sizeMm));
 }
 
 function pointer({ words, rowsPage }: RowsBesideWish, sizeMm: number): Word {
@@ -153,10 +172,11 @@ function middleOf(baseline: number, sizeMm: number): number {
 /** In ems of the figures: a symbol is about as high as they are, and space follows it. */
 const SYMBOL = 1.1;
 const SPACE = 0.55;
+const BEFORE_SEMICOLON = 0.1;
 
-function wordOf(count: string, symbol: string | null, sizeMm: number): Word {
-  const widthMm = textWidthMm(count, 'sans', sizeMm) + (symbol === null ? 0 : sizeMm * (SYMBOL + 0.1));
-  return { count, symbol, widthMm: widthMm + sizeMm * SPACE };
+function wordOf(text: string, symbol: string | null, sizeMm: number, space = SPACE): Word {
+  const widthMm = textWidthMm(text, 'sans', sizeMm) + (symbol === null ? 0 : sizeMm * (SYMBOL + 0.1));
+  return { text, symbol, spaceMm: sizeMm * space, widthMm: widthMm + sizeMm * space };
 }
 
 function widthOf(words: readonly Word[]): number {
@@ -179,11 +199,11 @@ function broken(words: readonly Word[], room: number): Word[][] {
 
 function drawn(words: readonly Word[], x: number, baseline: number, sizeMm: number): Item[] {
   let at = x;
-  return words.flatMap(({ count, symbol, widthMm }) => {
-    const items: Item[] = [label(at, baseline, count, { sizeMm })];
+  return words.flatMap(({ text, symbol, spaceMm, widthMm }) => {
+    const items: Item[] = [label(at, baseline, text, { sizeMm })];
     const symbolMm = sizeMm * SYMBOL;
     if (symbol !== null) {
-      const left = at + widthMm - sizeMm * (SYMBOL + SPACE);
+      const left = at + widthMm - spaceMm - sizeMm * SYMBOL;
       // A symbol fills its em: it stands on the baseline, a little below it.
       const y = baseline + (symbolMm - sizeMm * 0.71) / 2;
       items.push(label(left, y, symbol, { face: 'symbols', sizeMm: symbolMm, color: inks.text }));

@@ -51,6 +51,7 @@ export type FindingKind =
   | 'no-chart'
   | 'rows-only'
   | 'no-rows'
+  | 'rows-not-beside'
   | 'no-map'
   | 'no-reading'
   | 'no-knots'

@@ -16,6 +16,7 @@ import { aboutLetters } from './about-letters.ts';
 import { aboutLifts } from './about-lifts.ts';
 import { aboutPages } from './about-pages.ts';
 import { aboutParts } from './about-parts.ts';
+import { aboutRowsBeside } from './about-rows-beside.ts';
 import { aboutSize } from './about-size.ts';
 import { aboutWords } from './about-words.ts';
 import { type Finding, type FindingKind, weights } from './finding.ts';
@@ -33,6 +34,7 @@ export function preflight(input: PatternInput, document: PatternDocument): Findi
     ...aboutPages(document, { copy: asked.copy, own }),
     ...aboutLifts(asked, document),
     ...aboutParts(document, input.design),
+    ...aboutRowsBeside(asked, document),
     ...aboutColours(asked),
     ...aboutCover(asked, document),
     ...aboutLetters(asked),
@@ -55,7 +57,7 @@ function fewAlike(found: readonly Finding[]): Finding[] {
     return [
       {
         ...finding,
-        sentence: `${finding.sentence} ${counted(more, 'more finding is', 'more findings are')} like this one.`,
+        mend: `${finding.mend} ${counted(more, 'more finding is', 'more findings are')} like this one.`,
       },
     ];
   });

@@ -41,6 +41,8 @@ interface ChartWords {
   };
   /** For a row whose words have no room beside the chart; `page` is where the written rows begin. */
   readonly writtenOn: (page: number | null) => string;
+  /** Above a chart that has no room for its rows in words; `page` is where the written rows begin. */
+  readonly notBeside: (page: number | null) => string;
   /** Bare cells of a row, behind their count. */
   readonly bareInRow: string;
 }
@@ -79,6 +81,10 @@ export const chartWords: Worded<ChartWords> = {
     },
     writtenOn: (page) =>
       page === null ? 'long: follow the chart' : `long: written on page ${page} and after`,
+    notBeside: (page) =>
+      page === null
+        ? 'no room for rows beside the chart'
+        : `no room for rows beside the chart: written on page ${page} and after`,
     bareInRow: 'bare',
   },
   de: {
@@ -117,6 +123,10 @@ export const chartWords: Worded<ChartWords> = {
     },
     writtenOn: (page) =>
       page === null ? 'lang: nach dem Zählmuster' : `lang: ausgeschrieben ab Seite ${page}`,
+    notBeside: (page) =>
+      page === null
+        ? 'kein Platz für Reihen neben dem Zählmuster'
+        : `kein Platz für Reihen neben dem Zählmuster: ausgeschrieben ab Seite ${page}`,
     bareInRow: 'frei',
   },
 };

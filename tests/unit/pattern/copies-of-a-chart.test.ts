@@ -131,17 +131,34 @@ describe('the chart of a copy', () => {
     const block = blockOn(page!);
     const right = block.x + block.columns * block.cellWidth;
     const texts = textsOn(page!);
-    const counts = (row: number) => {
+    const told = (row: number) => {
       const level = block.y + (row - 0.5) * block.cellHeight;
       return texts
-        .filter(({ x, y }) => x > right && Math.abs(y - level) < block.cellHeight / 2)
-        .filter(({ face, text }) => face === 'sans' && /^\d+( bare)?$/.test(text))
+        .filter(({ x, y, role }) => x > right && !role && Math.abs(y - level) < block.cellHeight / 2)
+        .filter(({ face }) => face === 'sans')
         .map(({ text }) => text);
     };
-    expect(counts(1)).toEqual(['2', '2', '1']);
-    // Row 2 goes to the left; its own number stands at that side, too.
-    expect(counts(2).slice(-3)).toEqual(['1 bare', '2', '2']);
-    expect(counts(3)).toEqual(['5']);
+    // Behind the semicolon are the cords to lift.
+    expect(told(1)).toEqual(['2', '2', '1', '; 3', '5']);
+    expect(told(2)).toEqual(['1 bare', '2', '2', '; 4', '2']);
+    expect(told(3)).toEqual(['5']);
+  });
+
+  it.each([
+    ['en', 'no room for rows beside the chart: written on page 2 and after'],
+    ['de', 'kein Platz für Reihen neben dem Zählmuster: ausgeschrieben ab Seite 2'],
+  ] as const)('says where its rows stand where they have no room beside it (%s)', (language, said) => {
+    const design = designFromLetters(['ab'.repeat(20)]);
+    const [page] = pagesOf(design, { rowsBeside: true, language }, ['chart', 'rows']);
+    const words = textsOn(page!)
+      .map(({ text }) => text)
+      .join(' ');
+    expect(words).toContain(said);
+    expect(
+      textsOn(pagesOf(design, { language }, ['chart', 'rows'])[0]!)
+        .map(({ text }) => text)
+        .join(' '),
+    ).not.toContain(said);
   });
 
   it('takes no more pages for the rows beside it', () => {
