@@ -159,7 +159,7 @@ describe('preflight of a copy’s inks', () => {
       expect(sentence.length).toBeLessThan(260);
       expect(sentence).toMatch(/^“[^”]{1,40}…” \(symbol .\) and “[^”]{1,40}…” \(symbol .\) look alike\./);
     }
-    expect(alike.at(-1)!.sentence).toMatch(/\. 23 more findings are like this one\.$/);
+    expect(alike.at(-1)!.mend).toMatch(/\. 23 more findings are like this one\.$/);
   });
 });
 
@@ -218,6 +218,14 @@ describe('preflight of the pages', () => {
       withItem(label(22, y, 'A second line'))(first(document));
     expect(kinds(found(sound, imprint, over(below + 1)))).toEqual(['texts-overlap']);
     expect(kinds(found(sound, imprint, over(below + 4)))).toEqual([]);
+    // The number of the page in its map is drawn light over the dark one.
+    const again = (document: PatternDocument) =>
+      withItem(label(20, below, 'A first line', { face: 'sans-bold' }))(first(document));
+    expect(kinds(found(sound, imprint, again))).toEqual(['texts-overlap']);
+    const centred = label(90, below, '8', { align: 'center' });
+    const number = (document: PatternDocument) =>
+      withItem({ ...centred, face: 'sans-bold' })(withItem(centred)(document));
+    expect(kinds(found(sound, imprint, number))).toEqual([]);
   });
 
   it('finds text that is too small to be read', () => {
