@@ -54,5 +54,6 @@ export async function saveChartPng(): Promise<void> {
 
 function report<T>(result: Result<T>, sentence: (value: T) => string): void {
   if (result.ok) tell(sentence(result.value));
-  else if (result.problem.code !== 'cancelled') tellProblem(result.problem.sentence);
+  else if (result.problem.code === 'cancelled') tell(result.problem.sentence);
+  else tellProblem(result.problem.sentence);
 }

@@ -58,7 +58,8 @@ export async function savePapers(): Promise<void> {
   );
   if (saved.ok)
     tell(`${saved.value.fileName}: ${saved.value.pages === 1 ? '1 page' : `${saved.value.pages} pages`}.`);
-  else if (saved.problem.code !== 'cancelled') tellProblem(saved.problem.sentence);
+  else if (saved.problem.code === 'cancelled') tell(saved.problem.sentence);
+  else tellProblem(saved.problem.sentence);
 }
 
 function PapersSheet({ labels: before, done }: { labels: Labels; done: (wishes: Wishes) => void }) {

@@ -52,7 +52,7 @@ export function PartsPanel() {
               title="Show its pages; drag, or Alt with an arrow, to move it"
             >
               <span>{partNames[part]}</span>
-              <span className="quiet">{pagesInWords(count(part))}</span>
+              <span className="quiet">{pages && pagesInWords(count(part))}</span>
             </button>
             <MoveButton part={part} to={at - 1} isPossible={at > 0} way="up" />
             <MoveButton part={part} to={at + 1} isPossible={at < printed.length - 1} way="down" />

@@ -47,7 +47,8 @@ export async function saveForSale(): Promise<void> {
     host().call('parcel.save', args, options),
   );
   if (saved.ok) tell(`${saved.value.fileName}: ${saved.value.files} files.`);
-  else if (saved.problem.code !== 'cancelled') tellProblem(saved.problem.sentence);
+  else if (saved.problem.code === 'cancelled') tell(saved.problem.sentence);
+  else tellProblem(saved.problem.sentence);
 }
 
 function SaleSheet({ done }: { done: (wishes: Wishes) => void }) {

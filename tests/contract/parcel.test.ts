@@ -43,6 +43,13 @@ describe.each(bothHosts)('everything for selling a pattern in $name', ({ start }
     expect(ending('.png')).toHaveLength(usual.pictures);
     expect(ending('.txt')).toHaveLength(usual.listings);
     for (const [, pdf] of ending('.pdf')) expect(strFromU8(pdf.subarray(0, 5))).toBe('%PDF-');
+    // It was told which file of how many is made, each of them once, under its own name.
+    const told = [...new Set(heard.map(({ what }) => what))].filter((what) => what.startsWith('File '));
+    const made = files.map(([name]) => name.split('/').at(-1));
+    told.forEach((what, i) => {
+      expect(made.map((name) => `File ${i + 1} of ${files.length}: ${name}`)).toContain(what);
+    });
+    expect(told).toHaveLength(files.length - usual.listings);
     // What is sold is named in the listing, by the very names of the files.
     const listing = strFromU8(ending('.txt')[0]![1]);
     for (const [name] of ending('.pdf')) expect(listing).toContain(name.split('/')[1]);

@@ -127,6 +127,32 @@ describe('a text that is being written', () => {
   });
 });
 
+describe('a finding', () => {
+  it('leads to where it is mended, with the focus', async () => {
+    const { page } = await publishing();
+    const go = async (name: string) => {
+      await page.getByRole('button', { name, exact: true }).first().focus();
+      await page.keyboard.press('Enter');
+    };
+    await go('Go to the imprint…');
+    await page.getByRole('dialog', { name: 'Imprint' }).waitFor();
+    expect(await focused(page)).toBe('');
+    await page.keyboard.press('Escape');
+    await page.getByRole('checkbox', { name: 'Print Chart', exact: true }).uncheck();
+    await go('Go to the parts');
+    await expect.poll(() => focused(page)).toBe('Print Cover');
+    await page.locator('summary', { hasText: 'Texts' }).click();
+    await page.getByLabel('Terms of use').fill('');
+    await page.getByLabel('Skill', { exact: true }).focus();
+    await go('Go to the text: Terms of use');
+    await expect
+      .poll(() => page.getByLabel('Terms of use').evaluate((area) => area === document.activeElement))
+      .toBe(true);
+    await go('Go to the swatches on Plan');
+    await expect.poll(() => focused(page)).toBe('Swatches');
+  });
+});
+
 describe('the commands of Publish', () => {
   it('can all be run, and none fails', async () => {
     const { page, errors, logged } = await publishing();

@@ -7,6 +7,7 @@ import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 import { writePatternPdf } from './draw-pdf.ts';
 import type { MadePattern, MakePatternOptions } from './make-pattern.ts';
+import { plannedThenDrawn } from './planned-then-drawn.ts';
 import { tieCopy } from './tie-copy.ts';
 
 export interface MakeHangingPapersOptions extends Omit<MakePatternOptions, 'attachDesign'> {
@@ -20,9 +21,10 @@ export async function makeHangingPapers(
   options: MakeHangingPapersOptions,
 ): Promise<Result<MadePattern>> {
   const { paper, units, which, signal, onProgress } = options;
-  onProgress?.({ done: 0, what: 'Planning the strands' });
+  const { onPlanned, onDrawn } = plannedThenDrawn(onProgress);
+  onPlanned(0);
   const { copy = copyOf(design), imprint = emptyImprint } = options;
-  const tied = await tieCopy(design, copy, signal);
+  const tied = await tieCopy(design, copy, signal, onPlanned);
   if (!tied) return cancelled();
   if (!tied.ok) return tied;
   const document = layOutHangingPapers({ ...tied.value, paper, units, copy, imprint }, which);
@@ -33,7 +35,11 @@ export async function makeHangingPapers(
     );
   }
   const notices = [...document.notices];
-  const bytes = await writePatternPdf(document, { ...options, onNotice: (notice) => notices.push(notice) });
+  const bytes = await writePatternPdf(document, {
+    ...options,
+    onProgress: onDrawn,
+    onNotice: (notice) => notices.push(notice),
+  });
   if (!bytes) return cancelled();
   return good({ bytes, pages: document.pages.length, notices });
 }

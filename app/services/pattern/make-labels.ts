@@ -9,6 +9,7 @@ import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { writePatternPdf } from './draw-pdf.ts';
 import type { MadePattern, MakePatternOptions } from './make-pattern.ts';
 import { planWithPauses } from './plan-with-pauses.ts';
+import { plannedThenDrawn } from './planned-then-drawn.ts';
 
 export interface MakeLabelsOptions extends MakePatternOptions {
   /** Each piece cut as long as it is used, by `usualFitting`, not at the working length. */
@@ -18,9 +19,10 @@ export interface MakeLabelsOptions extends MakePatternOptions {
 /** Problems: those of the plan; `nothing-to-cut` where no knot is tied; `cancelled`. */
 export async function makeLabels(design: Design, options: MakeLabelsOptions): Promise<Result<MadePattern>> {
   const { paper, units, fitted, signal, onProgress } = options;
-  onProgress?.({ done: 0, what: 'Planning the strands' });
+  const { onPlanned, onDrawn } = plannedThenDrawn(onProgress);
+  onPlanned(0);
   const chart = flatten(design);
-  const plan = await planWithPauses(design, chart, signal);
+  const plan = await planWithPauses(design, chart, signal, onPlanned);
   if (!plan) return cancelled();
   if (!plan.ok) return plan;
   const cut = planAsCut({ bundles: { fitted } }, plan.value);
@@ -31,7 +33,7 @@ export async function makeLabels(design: Design, options: MakeLabelsOptions): Pr
       'The chart is all bare, so there is nothing to cut and no label to print.',
     );
   }
-  const bytes = await writePatternPdf(document, options);
+  const bytes = await writePatternPdf(document, { ...options, onProgress: onDrawn });
   if (!bytes) return cancelled();
   return good({ bytes, pages: document.pages.length, notices: document.notices });
 }

@@ -11,6 +11,7 @@ import { good, problem, type Result } from '../../../shared/result.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { DESIGN_ENDING, stemFor } from '../names/file-name.ts';
 import { type AttachedDesign, writePatternPdf } from './draw-pdf.ts';
+import { plannedThenDrawn } from './planned-then-drawn.ts';
 import { tieCopy } from './tie-copy.ts';
 
 export interface MakePatternOptions {
@@ -38,9 +39,10 @@ export interface MadePattern {
 /** Problems: those of the plan, where a piece is too short to tie with; `no-pages`; `cancelled`. */
 export async function makePattern(design: Design, options: MakePatternOptions): Promise<Result<MadePattern>> {
   const { paper, units, signal, onProgress } = options;
-  onProgress?.({ done: 0, what: 'Planning the strands' });
+  const { onPlanned, onDrawn } = plannedThenDrawn(onProgress);
+  onPlanned(0);
   const { copy = copyOf(design), imprint = emptyImprint } = options;
-  const tied = await tieCopy(design, copy, signal);
+  const tied = await tieCopy(design, copy, signal, onPlanned);
   if (!tied) return cancelled();
   if (!tied.ok) return tied;
   const document = layOutPattern({ ...tied.value, paper, units, copy, imprint });
@@ -48,6 +50,7 @@ export async function makePattern(design: Design, options: MakePatternOptions): 
   const notices = [...document.notices];
   const bytes = await writePatternPdf(document, {
     ...options,
+    onProgress: onDrawn,
     ...(options.attachDesign && { attached: designFile(design) }),
     onNotice: (notice) => notices.push(notice),
   });

@@ -7,16 +7,18 @@ import type { Result } from '../../../shared/result.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
 import { planSteps } from '../../../shared/tying/plan-steps.ts';
 
-/** Null where it was cancelled. */
+/** Null where it was cancelled. `onShare` hears how much of it is done, from 0 to 1. */
 export async function planWithPauses(
   design: Design,
   chart: Chart,
   signal: CancelSignal | undefined,
+  onShare?: (share: number) => void,
 ): Promise<Result<Plan> | null> {
   const steps = planSteps(design, chart);
   for (let step = steps.next(); ; step = steps.next()) {
     if (signal?.aborted) return null;
     if (step.done) return step.value;
+    onShare?.(step.value);
     await setImmediate();
   }
 }

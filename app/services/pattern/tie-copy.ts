@@ -15,16 +15,18 @@ import { planWithPauses } from './plan-with-pauses.ts';
 /** What a copy is made from, but for how it is printed. */
 export type TiedCopy = Required<Pick<PatternInput, 'design' | 'chart' | 'plan' | 'materials' | 'edition'>>;
 
-/** Null where it was cancelled. Problems: those of the plan. */
+/** Null where it was cancelled. `onPlanned` hears the share of the plan that is made. Problems: those of the plan. */
 export async function tieCopy(
   given: Design,
   copy: Pick<Copy, 'leftHanded'>,
   signal: CancelSignal | undefined,
+  onPlanned?: (share: number) => void,
 ): Promise<Result<TiedCopy> | null> {
   const inForce = editionInForce(given, flatten(given));
   const design = designForCopy(given, copy);
   const chart = flatten(design);
-  const plan = inForce && design === given ? good(inForce.plan) : await planWithPauses(design, chart, signal);
+  const plan =
+    inForce && design === given ? good(inForce.plan) : await planWithPauses(design, chart, signal, onPlanned);
   if (!plan) return null;
   if (!plan.ok) return plan;
   const materials = materialsOf(design, chart, plan.value);

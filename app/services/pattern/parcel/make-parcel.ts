@@ -55,6 +55,7 @@ export async function makeParcel(design: Design, options: MakeParcelOptions): Pr
   });
   for (const leftHanded of new Set(packs.map((pack) => pack.leftHanded))) {
     // Language and paper change nothing of the strands' ways: they are planned once for each hand.
+    parcel.plans();
     const tied = await tieCopy(design, { ...copyOf(design), leftHanded }, signal);
     if (!tied) return cancelled;
     if (!tied.ok) return tied;
@@ -75,6 +76,10 @@ interface Parcel extends Pick<MakeParcelOptions, 'units' | 'imprint' | 'date' | 
   readonly notices: Set<string>;
   /** Of the hanging: the same for both hands. */
   readonly pictures: Map<Language, NamedFile[]>;
+  /** Tells that the strands are planned before the next file is made. */
+  plans(): void;
+  /** Tells how much of the file that was begun last is made, from 0 to 1. */
+  goesOn(share: number): void;
   /** Tells the progress before a file is made; false: nobody wants it any more. */
   begin(name: string): Promise<boolean>;
 }
@@ -82,11 +87,19 @@ interface Parcel extends Pick<MakeParcelOptions, 'units' | 'imprint' | 'date' | 
 function newParcel(title: string, options: MakeParcelOptions & { jobs: number }): Parcel {
   const { units, imprint, date, signal, onProgress, jobs } = options;
   const files: NamedFile[] = [];
+  /** How many files were begun, and the last of them. */
+  let begun = 0;
+  let last = '';
   return {
     ...{ units, imprint, date, title, files, notices: new Set(), pictures: new Map() },
     ...(signal && { signal }),
+    plans: () => onProgress?.({ done: Math.max(begun, files.length) / jobs, what: 'Planning the strands' }),
+    goesOn: (share) => onProgress?.({ done: (begun - 1 + share) / jobs, what: last }),
     async begin(name) {
-      onProgress?.({ done: files.length / jobs, what: name });
+      // Those that are taken over from another pack are not begun again.
+      begun = Math.max(begun, files.length) + 1;
+      last = `File ${begun} of ${jobs}: ${name}`;
+      onProgress?.({ done: (begun - 1) / jobs, what: last });
       await setImmediate();
       return !signal?.aborted;
     },
@@ -108,7 +121,11 @@ async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<Resul
     if (document.pages.length === 0) return noPages;
     first ??= document;
     for (const notice of document.notices) notices.add(notice);
-    const bytes = await writePatternPdf(document, { date, ...(signal && { signal }) });
+    const bytes = await writePatternPdf(document, {
+      date,
+      onProgress: ({ done }) => parcel.goesOn(done),
+      ...(signal && { signal }),
+    });
     if (!bytes) return cancelled;
     put(patterns[i]!, bytes);
   }
