@@ -49,7 +49,7 @@ function key(flow: Flow, { design, chart, printer, copy, cellInks }: PatternCont
 }
 
 function longEntry(row: WrittenRow, { copy }: PatternContext): Entry {
-  const [head, ...pieces] = writtenRowPieces(row, rowsWords[copy.language]);
+  const [head, ...pieces] = writtenRowPieces(row, rowsWords[copy.language], '–');
   return { head: head!, parts: pieces.map((text) => [{ text }]), endsGroup: endsGroup(row) };
 }
 

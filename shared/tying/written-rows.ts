@@ -76,14 +76,17 @@ export function writtenRowText(row: WrittenRow, words: RowWords = englishRows): 
 
 /**
  * The row in pieces that are never parted at the end of a line: its heading, each count with its yarn and cords, and each cord to
- * lift. A space stands between two of them.
+ * lift. A space stands between two of them. `to` stands between the first and the last cord of a count: in print a dash.
  */
-export function writtenRowPieces({ row, goesRight, parts, lifts }: WrittenRow, words: RowWords): string[] {
+export function writtenRowPieces(
+  { row, goesRight, parts, lifts }: WrittenRow,
+  words: RowWords,
+  to: '-' | '–' = '-',
+): string[] {
   const heading = `${words.heading(row, goesRight)}:`;
   if (parts.every(({ yarn }) => yarn === null)) return [heading, words.allBare];
   const counts = parts.map(
-    ({ yarn, count, name, from, to }) =>
-      `${count} ${yarn === null ? words.bare : name} (${cordsText(from, to)})`,
+    (part) => `${part.count} ${part.yarn === null ? words.bare : part.name} (${cordsText(part, to)})`,
   );
   const cords = lifts.map((cord, i) => (i === 0 ? words.lifted(String(cord)) : String(cord)));
   return [heading, ...listed(counts, cords.length > 0 ? ';' : ''), ...listed(cords, '')];
@@ -107,8 +110,8 @@ export function compactRowText(
   return `${row} ${goesRight ? '→' : '←'} ${counts.join(' ')}${lift}`;
 }
 
-function cordsText(from: number, to: number): string {
-  return from === to ? String(from) : `${from}-${to}`;
+function cordsText(part: WrittenPart, to: string): string {
+  return part.from === part.to ? String(part.from) : `${part.from}${to}${part.to}`;
 }
 
 function partsOf(

@@ -121,7 +121,7 @@ function readLong(rest: string, design: Design, columns: number, language: Langu
     left = left.slice(counted.length);
     const name = longestFirst.find((each) => left.startsWith(`${each} (`))!;
     cells.push(...Array<number>(Number(count)).fill(codes.get(name)!));
-    left = left.slice(name.length).replace(/^ \(\d+(?:-\d+)?\)/, '');
+    left = left.slice(name.length).replace(/^ \(\d+(?:–\d+)?\)/, '');
     if (!left.startsWith(', ')) break;
     left = left.slice(2);
   }

@@ -4,7 +4,7 @@ import { makePattern } from '../../../app/services/pattern/make-pattern.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { defaults } from '../../../shared/design/defaults.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import { writtenRows, writtenRowText } from '../../../shared/tying/written-rows.ts';
+import { englishRows, writtenRowPieces, writtenRows } from '../../../shared/tying/written-rows.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
 import { designFromLetters } from '../../notation.ts';
 import { openPdf, pageOf, readAloud } from '../../pdf/pdf-reader.ts';
@@ -84,7 +84,8 @@ describe('a pattern that is read aloud', { timeout: 30_000 }, () => {
   it('tells every written row whole, with spaces where lines end', async () => {
     const names = new Map(design.yarns.map((yarn) => [yarn.id, yarn]));
     const text = (await whole.page('Written rows')).join('\n');
-    for (const row of writtenRows(flatten(design), names)) expect(text).toContain(writtenRowText(row));
+    for (const row of writtenRows(flatten(design), names))
+      expect(text).toContain(writtenRowPieces(row, englishRows, '–').join(' '));
   });
 
   it('ends a paragraph that goes on over lines as one', async () => {
