@@ -11,6 +11,7 @@ import { counted } from '../../../shared/units/counted.ts';
 import { formatCutLength } from '../../../shared/units/cut-length.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
+import type { Units } from '../../../shared/units/units.ts';
 import { saveLabels } from '../../flows/exporting.ts';
 import { set } from '../../settings/settings.tsx';
 import { Choices } from '../../shell/fields.tsx';
@@ -53,7 +54,7 @@ function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
   const shown = isFitted ? fitted : whole;
   const hash = useMemo(() => cutListHash(shown), [shown]);
   const soFar = cutSoFar(shown.bundles, design?.bundles?.cut ?? []);
-  const step = formatLength(usualFitting.roundUpMm, units);
+  const step = stepWords(usualFitting.roundUpMm, units);
   return (
     <>
       <div className="bundle-choices">
@@ -123,6 +124,11 @@ function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
       </section>
     </>
   );
+}
+
+/** Steps are whole centimetres, which are no round number of inches. */
+function stepWords(mm: number, units: Units): string {
+  return units === 'us' ? `${formatLength(mm, units)} or so` : formatLength(mm, units);
 }
 
 function Ticked({ cut, of }: { cut: number; of: number }) {
