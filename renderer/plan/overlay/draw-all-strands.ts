@@ -5,15 +5,22 @@
  */
 import { arrivals } from '../plans/plan-tables.ts';
 import { lineBack } from './draw-strand.ts';
+import { isLight } from './is-light.ts';
 import { cellPx, middleOf, type Pen, type PlacedOverlay } from './overlay.ts';
 import { drawSign } from './signs.ts';
-import { addCells, cellsOf, fillPaper } from './veils.ts';
+import { strandVeil } from './strand-veil.ts';
+import { boxOf } from './veils.ts';
 
-/** How much paper lies over the strands with odd numbers, and over the others. */
-const quiet = { odd: 0.58, even: 0.3 };
 /** Below this width of a cell a line would hide the cell. */
 const linesFromPx = 5;
 const signsFromPx = 8;
+/** Below this width carries are drawn whole: broken lines by the thousand take long. */
+const brokenFromPx = 9;
+/** Carries in one path, and strands' ends in sight that are shown. */
+const inPath = 200;
+const mostEnds = 700;
+/** Lines have a thin edge, so that each shows on its own yarn: dark on light paper, light on dark paper. */
+const edges = { dark: 'rgb(38 37 34 / 55%)', light: 'rgb(255 250 240 / 45%)' };
 
 export function drawAllStrands(pen: Pen, overlay: PlacedOverlay): void {
   // While the tying order is followed, paper lies over what is not tied yet instead.
@@ -25,64 +32,76 @@ export function drawAllStrands(pen: Pen, overlay: PlacedOverlay): void {
 }
 
 function quieten(pen: Pen, overlay: PlacedOverlay): void {
-  const { stretches, strands, pieces } = overlay.planned.tables;
-  for (const [parity, alpha] of [
-    [1, quiet.odd],
-    [0, quiet.even],
-  ] as const) {
-    pen.beginPath();
-    for (const s of rowsInSight(overlay))
-      if (strands.number[pieces.strand[stretches.piece[s]!]!]! % 2 === parity)
-        addCells(pen, overlay, cellsOf(stretches, s));
-    fillPaper(pen, overlay, alpha);
-  }
+  const { tables } = overlay.planned;
+  const whole = { left: 0, right: tables.columns - 1, top: 0, bottom: tables.rows - 1 };
+  pen.imageSmoothingEnabled = false;
+  pen.drawImage(strandVeil(tables, overlay.inks.paper), ...boxOf(overlay, whole));
 }
 
+/** The way of one yarn's strands. Bars one by one: a path of thousands of lines takes ten times as long. */
 function drawWays(pen: Pen, overlay: PlacedOverlay, own: readonly number[], color: string): void {
-  const { stretches } = overlay.planned.tables;
+  const { arrival } = overlay.planned.tables.stretches;
   const { ratio } = overlay.placed;
-  const width = Math.min(5, Math.max(1.5, cellPx(overlay) * 0.3)) * ratio;
-  pen.beginPath();
-  for (const s of own) {
-    const row = stretches.row[s]!;
-    const [fromX, y] = middleOf(overlay, { row, column: stretches.from[s]! });
-    const [toX] = middleOf(overlay, { row, column: stretches.to[s]! });
-    // One knot alone is a dot.
-    pen.moveTo(fromX === toX ? fromX - width / 2 : fromX, y);
-    pen.lineTo(fromX === toX ? fromX + width / 2 : toX, y);
-    if (arrivals[stretches.arrival[s]!] === 'turn') lineBack(pen, overlay, s);
-  }
-  strokeEdged(pen, overlay, { color, width, dash: [] });
-  pen.beginPath();
-  for (const s of own) if (arrivals[stretches.arrival[s]!] === 'carry') lineBack(pen, overlay, s);
-  strokeEdged(pen, overlay, { color, width: width * 0.7, dash: [4 * ratio, 3 * ratio] });
+  const widthPx = Math.round(Math.min(5, Math.max(1.5, cellPx(overlay) * 0.3)) * ratio);
+  const edgePx = Math.max(1, Math.round(0.75 * ratio));
+  const bars = own.flatMap((s) => barsOf(overlay, s, widthPx));
+  pen.fillStyle = edgeOf(overlay);
+  for (const [x, y, width, height] of bars)
+    pen.fillRect(x - edgePx, y - edgePx, width + 2 * edgePx, height + 2 * edgePx);
+  pen.fillStyle = color;
+  for (const bar of bars) pen.fillRect(...bar);
+  const carries = own.filter((s) => arrivals[arrival[s]!] === 'carry');
+  for (let first = 0; first < carries.length; first += inPath)
+    drawCarries(pen, overlay, carries.slice(first, first + inPath), { color, widthPx: widthPx * 0.7 });
 }
 
-interface Way {
-  readonly color: string;
-  /** Device pixels, as are those of `dash`. */
-  readonly width: number;
-  readonly dash: readonly number[];
+function edgeOf({ inks }: PlacedOverlay): string {
+  return isLight(inks.paper) ? edges.dark : edges.light;
 }
 
-/** In the yarn's colour with a thin dark edge, so that it shows on every yarn. */
-function strokeEdged(pen: Pen, { placed: { ratio } }: PlacedOverlay, { color, width, dash }: Way): void {
-  pen.lineJoin = 'round';
+type Bar = readonly [x: number, y: number, width: number, height: number];
+
+/** Along the front of a stretch, and down the turn that leads to it: device pixels. */
+function barsOf(overlay: PlacedOverlay, s: number, widthPx: number): Bar[] {
+  const { row, from, to, arrival, before } = overlay.planned.tables.stretches;
+  const corner = (r: number, column: number) =>
+    middleOf(overlay, { row: r, column }).map((at) => Math.round(at - widthPx / 2)) as [number, number];
+  const [fromX, y] = corner(row[s]!, from[s]!);
+  const [toX] = corner(row[s]!, to[s]!);
+  const front: Bar = [Math.min(fromX, toX), y, Math.abs(toX - fromX) + widthPx, widthPx];
+  if (arrivals[arrival[s]!] !== 'turn') return [front];
+  const [x, top] = corner(row[before[s]!]!, to[before[s]!]!);
+  return [front, [x, top, widthPx, y - top + widthPx]];
+}
+
+function drawCarries(
+  pen: Pen,
+  overlay: PlacedOverlay,
+  carries: readonly number[],
+  { color, widthPx }: { readonly color: string; readonly widthPx: number },
+): void {
+  const { ratio } = overlay.placed;
+  const dash = cellPx(overlay) >= brokenFromPx ? [4 * ratio, 3 * ratio] : [];
+  pen.beginPath();
+  for (const s of carries) lineBack(pen, overlay, s);
   pen.lineCap = 'butt';
-  pen.setLineDash([...dash]);
-  pen.strokeStyle = 'rgb(38 37 34 / 55%)';
-  pen.lineWidth = width + 1.5 * ratio;
+  pen.setLineDash(dash);
+  pen.strokeStyle = edgeOf(overlay);
+  pen.lineWidth = widthPx + 1.5 * ratio;
   pen.stroke();
   pen.strokeStyle = color;
-  pen.lineWidth = width;
+  pen.lineWidth = widthPx;
   pen.stroke();
   pen.setLineDash([]);
 }
 
+/** Where strands begin and end, unless those are so many that nothing else would be seen. */
 function drawEnds(pen: Pen, overlay: PlacedOverlay): void {
   const { row, from, to, before, after } = overlay.planned.tables.stretches;
   const radius = Math.min(4.5, cellPx(overlay) * 0.2) * overlay.placed.ratio;
-  for (const s of rowsInSight(overlay)) {
+  const ends = [...rowsInSight(overlay)].filter((s) => before[s] === -1 || after[s] === -1);
+  if (ends.length > mostEnds) return;
+  for (const s of ends) {
     if (before[s] === -1)
       drawSign(pen, 'attach', ...middleOf(overlay, { row: row[s]!, column: from[s]! }), radius);
     if (after[s] === -1) drawSign(pen, 'end', ...middleOf(overlay, { row: row[s]!, column: to[s]! }), radius);

@@ -96,10 +96,17 @@ export function cellsOf(
   };
 }
 
-export function addCells(pen: Pen, { placed: { view }, size }: PlacedOverlay, block: CellBlock): void {
-  const { left, top, right, bottom } = block;
+export function addCells(pen: Pen, overlay: PlacedOverlay, block: CellBlock): void {
+  pen.rect(...boxOf(overlay, block));
+}
+
+/** Where a block of cells lies, in device pixels. */
+export function boxOf(
+  { placed: { view }, size }: PlacedOverlay,
+  { left, top, right, bottom }: CellBlock,
+): [x: number, y: number, width: number, height: number] {
   const [x, y] = [columnEdge(view, size, left), rowEdge(view, size, top)];
-  pen.rect(x, y, columnEdge(view, size, right + 1) - x, rowEdge(view, size, bottom + 1) - y);
+  return [x, y, columnEdge(view, size, right + 1) - x, rowEdge(view, size, bottom + 1) - y];
 }
 
 function coverOf({ inks }: PlacedOverlay): (typeof cover)['light'] {
@@ -107,7 +114,7 @@ function coverOf({ inks }: PlacedOverlay): (typeof cover)['light'] {
 }
 
 /** Fills the pen's path with paper; where parts of it overlap, they stay free. */
-export function fillPaper(pen: Pen, { inks }: PlacedOverlay, alpha: number): void {
+function fillPaper(pen: Pen, { inks }: PlacedOverlay, alpha: number): void {
   pen.globalAlpha = alpha;
   pen.fillStyle = inks.paper;
   pen.fill('evenodd');

@@ -1,7 +1,16 @@
-import { describe, expect, it } from 'vitest';
+import { createCanvas } from '@napi-rs/canvas';
+import { afterAll, beforeAll, describe, expect, it, vi } from 'vitest';
 import { groupsAt } from '../../../../../renderer/plan/overlay/draw-row-bars.ts';
 import { bandsOf } from '../../../../../renderer/plan/overlay/draw-worst-rows.ts';
 import { drawn, plannedOf } from './drawing.ts';
+
+// A browser's document makes canvases; here the canvas of Node does.
+beforeAll(() => {
+  vi.stubGlobal('document', { createElement: () => createCanvas(1, 1) });
+});
+afterAll(() => {
+  vi.unstubAllGlobals();
+});
 
 describe('the strands, before one is chosen', () => {
   const planned = plannedOf(['aaaaaa', 'aaaaaa', 'aabbaa', 'aaaaaa']);
