@@ -9,6 +9,7 @@ import { planAsCut } from '../materials/bundles/plan-as-cut.ts';
 import { tyingOrder } from '../tying/steps/tying-order.ts';
 import { formatPercent } from '../units/percent.ts';
 import { cordRanges } from './cord-ranges.ts';
+import { fewestPages } from './fewest-pages.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import { drawSwatch } from './key.ts';
 import type { Item } from './page.ts';
@@ -24,16 +25,19 @@ const BOX_EMS = 1.27;
 
 export function cutListPages(context: PatternContext): Draft[] {
   const words = cutListWords[context.copy.language];
-  const flow = newFlow(context, words.title);
-  note(flow, words.introduction, 0);
-  cords(flow, context);
   const { chart, plan, design } = context;
   const isFitted = context.materials.tying.fitted;
   const cut = bundlesOf(tyingOrder(chart, planAsCut(design, plan)));
-  if (cut.pieces === 0) return flow.drafts();
-  yarns(flow, context, cut, isFitted);
-  if (isFitted) numbers(flow, context, cut);
-  return flow.drafts();
+  return fewestPages((setting) => {
+    const flow = newFlow(context, words.title, setting);
+    note(flow, words.introduction, 0);
+    cords(flow, context);
+    if (cut.pieces > 0) {
+      yarns(flow, context, cut, isFitted);
+      if (isFitted) numbers(flow, context, cut);
+    }
+    return flow.drafts();
+  });
 }
 
 function note(flow: Flow, text: string, after = 2): void {
