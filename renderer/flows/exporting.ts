@@ -2,14 +2,14 @@
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
 import { noPages } from '../../shared/pattern/no-pages.ts';
-import type { Result } from '../../shared/result.ts';
 import { counted } from '../../shared/units/counted.ts';
 import { host } from '../host.ts';
 import { patternView } from '../publish/pattern-view.ts';
-import { tell, tellProblem } from '../shell/notices.tsx';
+import { tellProblem } from '../shell/notices.tsx';
 import { withProgress } from '../shell/progress.tsx';
 import { studio } from '../store/studio.ts';
 import { placeToSave } from './places.ts';
+import { reportSaved } from './report-saved.ts';
 
 export async function savePattern(): Promise<void> {
   const { open, settings } = studio.getState();
@@ -25,7 +25,7 @@ export async function savePattern(): Promise<void> {
   const saved = await withProgress('Making the pattern', (options) =>
     host().call('pattern.save', { text, paper, units, copy, attachDesign, target: place.handle }, options),
   );
-  report(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')}.`);
+  reportSaved(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')}.`);
 }
 
 /** `fitted`: each piece cut as long as it is used, not at the working length. True where they were saved. */
@@ -39,7 +39,7 @@ export async function saveLabels(fitted: boolean): Promise<boolean> {
   const saved = await withProgress('Making the labels', (options) =>
     host().call('labels.save', args, options),
   );
-  report(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')} of labels.`);
+  reportSaved(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')} of labels.`);
   return saved.ok;
 }
 
@@ -49,11 +49,5 @@ export async function saveChartPng(): Promise<void> {
   const place = await placeToSave('png', `${open.design.title} chart.png`);
   if (!place) return;
   const saved = await host().call('png.save', { text: writeDesign(open.design), target: place.handle });
-  report(saved, ({ fileName }) => `Saved ${fileName}.`);
-}
-
-function report<T>(result: Result<T>, sentence: (value: T) => string): void {
-  if (result.ok) tell(sentence(result.value));
-  else if (result.problem.code === 'cancelled') tell(result.problem.sentence);
-  else tellProblem(result.problem.sentence);
+  reportSaved(saved, ({ fileName }) => `Saved ${fileName}.`);
 }

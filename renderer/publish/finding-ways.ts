@@ -46,10 +46,10 @@ interface Way {
   readonly go: () => void;
 }
 
-const hanging: Way = { name: 'Go to this hanging…', go: () => void changeHanging() };
+const hanging: Way = { name: 'Go to this hanging', go: () => void changeHanging() };
 
 const ways: Readonly<Record<Setting, Way>> = {
-  imprint: { name: 'Go to the imprint…', go: () => void editImprint() },
+  imprint: { name: 'Go to the imprint', go: () => void editImprint() },
   title: hanging,
   designer: hanging,
   parts: { name: 'Go to the parts', go: () => focusOn('.publish-parts input') },

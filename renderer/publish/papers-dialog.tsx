@@ -5,11 +5,12 @@ import type { PatternSettings } from '../../shared/design/schema.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
 import { type HangingPaper, hangingPapers } from '../../shared/pattern/hanging-papers/hanging-papers.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { placeToSave } from '../flows/places.ts';
+import { reportSaved } from '../flows/report-saved.ts';
 import { host } from '../host.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { TextField } from '../shell/fields.tsx';
-import { tell, tellProblem } from '../shell/notices.tsx';
 import { withProgress } from '../shell/progress.tsx';
 import { studio } from '../store/studio.ts';
 import { setLabels } from './pattern-deeds.ts';
@@ -56,10 +57,7 @@ export async function savePapers(): Promise<void> {
   const saved = await withProgress('Making the papers', (options) =>
     host().call('papers.save', args, options),
   );
-  if (saved.ok)
-    tell(`${saved.value.fileName}: ${saved.value.pages === 1 ? '1 page' : `${saved.value.pages} pages`}.`);
-  else if (saved.problem.code === 'cancelled') tell(saved.problem.sentence);
-  else tellProblem(saved.problem.sentence);
+  reportSaved(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')}.`);
 }
 
 function PapersSheet({ labels: before, done }: { labels: Labels; done: (wishes: Wishes) => void }) {

@@ -3,11 +3,13 @@ import { useState } from 'react';
 import { type Language, patternLanguages } from '../../shared/design/pattern-schema.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { noPages } from '../../shared/pattern/no-pages.ts';
+import { counted } from '../../shared/units/counted.ts';
 import { folderToUse, placeToSave } from '../flows/places.ts';
+import { reportSaved } from '../flows/report-saved.ts';
 import { host } from '../host.ts';
 import { ask } from '../shell/dialogs.tsx';
 import { Choices } from '../shell/fields.tsx';
-import { tell, tellProblem } from '../shell/notices.tsx';
+import { tellProblem } from '../shell/notices.tsx';
 import { withProgress } from '../shell/progress.tsx';
 import { studio } from '../store/studio.ts';
 import { patternView } from './pattern-view.ts';
@@ -46,9 +48,7 @@ export async function saveForSale(): Promise<void> {
   const saved = await withProgress('Making everything for selling', (options) =>
     host().call('parcel.save', args, options),
   );
-  if (saved.ok) tell(`${saved.value.fileName}: ${saved.value.files} files.`);
-  else if (saved.problem.code === 'cancelled') tell(saved.problem.sentence);
-  else tellProblem(saved.problem.sentence);
+  reportSaved(saved, ({ fileName, files }) => `${fileName}: ${counted(files, 'file')}.`);
 }
 
 function SaleSheet({ done }: { done: (wishes: Wishes) => void }) {

@@ -134,7 +134,7 @@ describe('a finding', () => {
       await page.getByRole('button', { name, exact: true }).first().focus();
       await page.keyboard.press('Enter');
     };
-    await go('Go to the imprint…');
+    await go('Go to the imprint');
     await page.getByRole('dialog', { name: 'Imprint' }).waitFor();
     expect(await focused(page)).toBe('');
     await page.keyboard.press('Escape');
