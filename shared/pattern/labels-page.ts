@@ -167,7 +167,7 @@ function drawLabel(bundle: BundleLabel, context: LabelsContext, box: Area): Item
         role: 'paragraph',
       }),
     ),
-    label(left, top + lengthBaseline(names.length), figures.enough.length(bundle.cutMm), { sizeMm: NAME_MM }),
+    label(left, top + lengthBaseline(names.length), figures.cutLength(bundle.cutMm), { sizeMm: NAME_MM }),
     ...linesOf(bundle, context, room).map((line, i) =>
       label(left, top + baselineOfLine(names.length, i), line, { sizeMm: SMALL_MM }),
     ),
