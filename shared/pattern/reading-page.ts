@@ -1,10 +1,14 @@
 /** How to read the chart and tie from it: the order of work in words. */
 
+import { yarnIdOf } from '../design/codes.ts';
+import { touchingPairs } from '../yarn/touching.ts';
 import { chosenParts } from './chosen-parts.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
+import { rowNames } from './row-names.ts';
+import { sharedGreys } from './shared-greys.ts';
 import { linesOf } from './texts.ts';
 import { readingWords } from './words/reading-words.ts';
 
@@ -12,7 +16,8 @@ export function readingPage(context: PatternContext, chartPages: number): Draft[
   const words = readingWords[context.copy.language];
   const flow = newFlow(context, words.title);
   const pages = chartPages > 1 ? [words.pages(chartPages)] : [];
-  section(flow, words.chart, [...linesOf(textOf(context, 'reading'), context.printer), ...pages]);
+  const text = linesOf(textOf(context, 'reading'), context.printer);
+  section(flow, words.chart, [...text, ...pages, ...sameGreys(context)]);
   section(flow, words.order, linesOf(textOf(context, 'order'), context.printer));
   if (!chosenParts(context.design).includes('knots')) {
     heading(flow, words.knot);
@@ -38,3 +43,18 @@ function list(flow: Flow, sentences: readonly string[]): void {
     });
   });
 }
+
+/** Told where a maker must go by the symbols alone; of many pairs the first ones, which touch in the most places. */
+function sameGreys(context: PatternContext): string[] {
+  const { copy, chart, design } = context;
+  if (copy.ink !== 'grey') return [];
+  const { byId } = rowNames(context);
+  const nameOf = (code: number) => byId.get(yarnIdOf(code))!.name;
+  const pairs = sharedGreys(design.yarns, touchingPairs(chart)).map(
+    ({ a, b }) => [nameOf(a), nameOf(b)] as const,
+  );
+  if (pairs.length === 0) return [];
+  return [readingWords[copy.language].sameGreys(pairs.slice(0, MOST_PAIRS), pairs.length > MOST_PAIRS)];
+}
+
+const MOST_PAIRS = 6;

@@ -6,7 +6,7 @@ import { type AlikePair, alikePairs } from '../../yarn/alike-pairs.ts';
 import { placesOf, type TouchingPair, touchingPairs } from '../../yarn/touching.ts';
 import type { Copy } from '../copy.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { printedGreys } from '../printed-greys.ts';
+import { sharedGreys } from '../shared-greys.ts';
 import type { Finding, Place } from './finding.ts';
 import { inQuotes } from './in-quotes.ts';
 
@@ -58,22 +58,16 @@ function ofPair(input: Input, pair: AlikePair): Finding[] {
 
 /** There are fewer greys that a printer keeps apart than a picture may have yarns. */
 function sameGreys(input: Input): Finding[] {
-  const { yarns } = input.design;
-  const pairs = touchingPairs(input.chart);
-  const greys = printedGreys(yarns, pairs);
-  const greyOf = new Map(yarns.map(({ id }, i) => [codeOf(id), greys[i]]));
-  return pairs
-    .filter(({ a, b }) => greyOf.get(a) === greyOf.get(b))
-    .map((pair): Finding => {
-      const { both, touch, place } = told(input, pair);
-      return {
-        kind: 'same-grey',
-        weight: 'note',
-        sentence: `${both} are printed in the same grey in this copy. ${touch}`,
-        mend: 'The symbols tell them apart. With fewer yarns, each can have a grey of its own.',
-        place,
-      };
-    });
+  return sharedGreys(input.design.yarns, touchingPairs(input.chart)).map((pair): Finding => {
+    const { both, touch, place } = told(input, pair);
+    return {
+      kind: 'same-grey',
+      weight: 'note',
+      sentence: `${both} are printed in the same grey in this copy. ${touch}`,
+      mend: 'The symbols tell them apart. With fewer yarns, each can have a grey of its own.',
+      place,
+    };
+  });
 }
 
 /** What a finding says of two yarns that touch, and where they do first. */

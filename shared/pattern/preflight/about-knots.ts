@@ -50,8 +50,8 @@ function knotsThatSlide({ cells, columns, rows }: PatternInput['chart']): Findin
 }
 
 /**
- * No strand is carried behind bare cells of the row that it arrives in. On its way down it may still pass behind a bare cell
- * between two rows that it ties in, and there it is seen.
+ * No strand is carried across behind bare cells of the row that it arrives in. On its way down it may still hang behind bare cells
+ * of rows between, each behind its own cord.
  */
 function carriesBehindBare(
   { cells, columns }: PatternInput['chart'],
@@ -77,7 +77,7 @@ function carriesBehindBare(
     {
       kind: 'carry-behind-bare',
       weight: 'note',
-      sentence: `${counted(count, 'carry', 'carries')} ${count === 1 ? 'passes' : 'pass'} behind bare cells on the way down, where the yarn is seen between the cords.`,
+      sentence: `${counted(count, 'carry hangs', 'carries hang')} down behind bare cells, where only the cord hides the yarn.`,
       mend: 'Carry over fewer rows, or pin that nothing is carried there, on the Plan screen.',
       place: first,
     },

@@ -164,7 +164,7 @@ describe('preflight of a copy’s inks', () => {
 });
 
 describe('preflight of the knots', () => {
-  it('finds carries that pass behind bare cells on their way down, where the yarn is seen', () => {
+  it('finds carries that hang down behind bare cells', () => {
     const through = {
       ...designFromLetters(['ab', '.b', 'ab']),
       swatches: sound.swatches,
@@ -172,7 +172,7 @@ describe('preflight of the knots', () => {
     };
     const finding = found(through).find(({ kind }) => kind === 'carry-behind-bare');
     expect(finding).toMatchObject({ weight: 'note', place: { on: 'cell', row: 2, cord: 1 } });
-    expect(finding!.sentence).toMatch(/^1 carry passes behind bare cells/);
+    expect(finding!.sentence).toMatch(/^1 carry hangs down behind bare cells/);
     expect(kinds(found({ ...through, ...designFromLetters(['ab', 'ab', 'ab']) }))).not.toContain(
       'carry-behind-bare',
     );

@@ -138,6 +138,28 @@ describe('a pattern that is made in a worker', () => {
     expect(foot).toContain('Edition 1, 2031-05-08');
   });
 
+  it('is no edition while a text differs from it, and is the edition again, with its plan, when the text is as it was', async () => {
+    const { pages } = await answersTo(asked(1, moth));
+    const edit = publishEdition(moth, flatten(moth), pages.at(-1)!.plan!, { date: '2031-05-08', note: '' });
+    if (!edit.ok) throw new Error(edit.problem.sentence);
+    const published = apply(moth, edit.value);
+    const { maker, answers } = await answersTo(asked(2, published));
+    const foot = () => {
+      const last = answers.filter((answer) => answer.kind === 'pages').at(-1)!;
+      return JSON.stringify(last.document.pages.at(-1)!.items);
+    };
+    expect(foot()).toContain('Edition 1');
+    const pattern = { texts: { welcome: 'Hello.' } };
+    await maker.hear({ kind: 'sheet', number: 3, pattern, sheet: a4 });
+    expect(foot()).not.toContain('Edition 1');
+    await maker.hear({ kind: 'sheet', number: 4, pattern: published.pattern, sheet: a4 });
+    expect(foot()).toContain('Edition 1');
+    // How a copy is printed is chosen for each copy, and is no other edition.
+    const grey = { ...a4, copy: { ...a4.copy, ink: 'grey' as const } };
+    await maker.hear({ kind: 'sheet', number: 5, pattern: { copy: { ink: 'grey' } }, sheet: grey });
+    expect(foot()).toContain('Edition 1');
+  });
+
   it('comes with what would disappoint a buyer', async () => {
     const { pages } = await answersTo(asked(1, moth));
     expect(pages[0]!.findings.map(({ kind }) => kind)).toContain('gauge-not-measured');
