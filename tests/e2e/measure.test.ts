@@ -11,6 +11,7 @@ import { fittedPlan, usualFitting } from '../../shared/materials/bundles/fitted-
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
 import { plainItems } from '../../shared/pattern/plain-items.ts';
+import { careWords } from '../../shared/pattern/words/care-words.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { stepWords } from '../../shared/tying/steps/step-words.ts';
@@ -19,7 +20,7 @@ import { tyingOrder } from '../../shared/tying/steps/tying-order.ts';
 import { formatMass } from '../../shared/units/mass.ts';
 import { formatTime } from '../../shared/units/time.ts';
 import { formatUncertain } from '../../shared/units/uncertain.ts';
-import { formatYarnLength } from '../../shared/units/yarn-length.ts';
+import { formatYarnLength, yarnLengthDifference } from '../../shared/units/yarn-length.ts';
 import { designFromLetters } from '../notation.ts';
 import type { View } from './browser.ts';
 import { type Drawing, drawing } from './drawing.ts';
@@ -147,7 +148,7 @@ describe('the bundles', () => {
     await page.getByText(`${pieces} pieces of 4 yarns: ${length(fitted.totalMm)}.`).waitFor();
     expect(await page.getByRole('checkbox').count()).toBe(fitted.bundles.length);
     // What is bought is what is cut, and it is compared with how it was cut before.
-    const less = `−${formatYarnLength(fitted.savedMm, 'metric')}`;
+    const less = yarnLengthDifference(totalMm, fitted.totalMm, 'metric', { enough: true });
     const takes = page.getByRole('row', { name: /^Yarn to cut/ }).getByRole('cell');
     await expect
       .poll(async () => (await takes.allTextContents()).slice(0, 2))
@@ -349,7 +350,7 @@ describe('the materials', () => {
       expect(await page.getByText(formula, { exact: true }).count(), formula).toBe(1);
     await page.getByText(formatTime(totals.seconds), { exact: true }).first().waitFor();
     const mass = formatUncertain(totals.uncertain.massG, (g) => formatMass(g, 'metric', { enough: true }));
-    await page.getByText(`The hanging has a mass of about ${mass}`).waitFor();
+    await page.getByText(careWords.en.hangingUp(mass).text).waitFor();
     const pattern = layOutPattern({
       design: saved,
       chart: flatten(saved),
@@ -419,6 +420,12 @@ describe('figures that are written on the Plan screen', () => {
     await page.getByRole('region', { name: 'Materials' }).click({ position: { x: 4, y: 4 } });
     expect(await faultOf('Your pay')).toBe('Write a number from 0 to 1000000.');
     expect(await savedDesign()).toEqual({ ...design, title: 'Drawn' });
+    await turnTo(page, 'Sizes');
+    await page.getByLabel('Cord in mm').fill('4');
+    await page.getByRole('columnheader', { name: 'With 4 mm cord' }).waitFor();
+    await page.getByLabel('Cord in mm').fill('40');
+    await page.getByText('That is too much: write at most 30.').waitFor();
+    expect(await page.getByRole('button', { name: 'Grade the design' }).isDisabled()).toBe(true);
     await write(page, 'Working length', '60,5');
     await page.getByLabel('Working length', { exact: true }).press('Enter');
     expect((await savedDesign()).tying).toEqual({ ...design.tying, workingLengthMm: 605 });
