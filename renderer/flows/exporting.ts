@@ -1,6 +1,8 @@
 /** Writing the pattern and the chart's picture, with progress and a way to stop. */
+import type { Design } from '../../shared/design/design.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
+import { designOfEdition } from '../../shared/pattern/editions/edition.ts';
 import { noPages } from '../../shared/pattern/no-pages.ts';
 import { counted } from '../../shared/units/counted.ts';
 import { host } from '../host.ts';
@@ -12,16 +14,31 @@ import { placeToSave } from './places.ts';
 import { reportSaved } from './report-saved.ts';
 
 export async function savePattern(): Promise<void> {
-  const { open, settings } = studio.getState();
+  const { open } = studio.getState();
   if (!open) return;
-  const { preparedFor, attachDesign, document } = patternView.getState();
+  const { document } = patternView.getState();
   if (document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
-  const copy = { ...copyOf(open.design), preparedFor };
-  const { paper, units } = settings;
-  const paperName = paper === 'a4' ? 'A4' : 'Letter';
-  const place = await placeToSave('pattern', `${open.design.title} ${paperName}.pdf`);
+  await savePatternOf(open.design, open.design.title);
+}
+
+/** An edition that was published, as it was then; how the copy is printed, and for whom, is chosen now. */
+export async function saveEdition(number: number): Promise<void> {
+  const { open } = studio.getState();
+  if (!open) return;
+  const again = designOfEdition(open.design, number);
+  if (!again.ok) return tellProblem(again.problem.sentence);
+  const { title, pattern } = again.value;
+  const copy = { ...pattern?.copy, ...open.design.pattern?.copy };
+  await savePatternOf({ ...again.value, pattern: { ...pattern, copy } }, `${title}, edition ${number}`);
+}
+
+async function savePatternOf(design: Design, name: string): Promise<void> {
+  const { paper, units } = studio.getState().settings;
+  const { preparedFor, attachDesign } = patternView.getState();
+  const copy = { ...copyOf(design), preparedFor };
+  const place = await placeToSave('pattern', `${name} ${paper === 'a4' ? 'A4' : 'Letter'}.pdf`);
   if (!place) return;
-  const text = writeDesign(open.design);
+  const text = writeDesign(design);
   const saved = await withProgress('Making the pattern', (options) =>
     host().call('pattern.save', { text, paper, units, copy, attachDesign, target: place.handle }, options),
   );

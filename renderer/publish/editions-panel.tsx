@@ -4,6 +4,7 @@ import type { Edition } from '../../shared/design/schema.ts';
 import type { Change } from '../../shared/pattern/editions/changes-since.ts';
 import { changesSinceLast } from '../../shared/pattern/editions/edition.ts';
 import { editionWords } from '../../shared/pattern/words/edition-words.ts';
+import { saveEdition } from '../flows/exporting.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { publishNext, writeErratum } from './edition-deeds.tsx';
 import { usePattern } from './pattern-view.ts';
@@ -20,8 +21,8 @@ export function EditionsPanel() {
       <summary>Editions{last ? ` (${editions.length})` : ''}</summary>
       {!last && (
         <p>
-          No edition was published yet. An edition has its number and date on every page, and keeps the chart
-          and the plan that it was made with.
+          No edition was published yet. An edition has its number and date on every page. It keeps its chart,
+          plan, parts and texts as they were, so that it can be printed again.
         </p>
       )}
       {last && (
@@ -73,9 +74,14 @@ function EditionEntry({ number, date, note, errata }: Edition) {
           ))}
         </ul>
       )}
-      <button type="button" className="plain" onClick={() => writeErratum(number)}>
-        Add an erratum…
-      </button>
+      <div className="row">
+        <button type="button" className="plain" onClick={() => writeErratum(number)}>
+          Add an erratum…
+        </button>
+        <button type="button" className="plain" onClick={() => saveEdition(number)}>
+          Print it again…
+        </button>
+      </div>
     </li>
   );
 }

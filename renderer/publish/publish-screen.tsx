@@ -6,6 +6,7 @@ import { useEffect, useState } from 'react';
 import { counted } from '../../shared/units/counted.ts';
 import { saveChartPng, savePattern } from '../flows/exporting.ts';
 import { handleCommands } from '../shell/command-bus.ts';
+import { withShortNames } from '../shell/short-names.ts';
 import { useStudio } from '../store/use-studio.ts';
 import { CopyPanel } from './copy-panel.tsx';
 import { CoverPanel } from './cover-panel.tsx';
@@ -99,14 +100,21 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
 }
 
 function ImprintLine() {
-  const { name, workshop } = useImprint();
+  const { name, workshop, contact } = useImprint();
+  const designer = useStudio((state) => state.open?.design.designer.trim());
   const named = [name, workshop].filter((each) => each.trim() !== '').join(', ');
+  const nobody = designer
+    ? `Nobody yet: only “${withShortNames(designer)}” is named, as this hanging’s designer.`
+    : 'Nobody is named yet.';
+  const unreached = contact.every((line) => line.trim() === '');
   return (
     <>
       <button type="button" onClick={editImprint}>
         Imprint…
       </button>
-      <p className="hint one-line">{named || 'Nobody is named yet.'}</p>
+      <p className="hint two-lines" title={named}>
+        {named ? `${named}${unreached ? ', without a contact' : ''}` : nobody}
+      </p>
     </>
   );
 }

@@ -118,6 +118,8 @@ export function TextArea(props: {
   onChange: (value: string) => void;
   max: number;
   hint: string;
+  first?: boolean;
+  required?: boolean;
 }) {
   const id = useId();
   return (
@@ -126,6 +128,8 @@ export function TextArea(props: {
       <textarea
         id={id}
         rows={3}
+        data-first={props.first || undefined}
+        required={props.required}
         value={props.value}
         maxLength={props.max}
         aria-describedby={`${id}-hint`}

@@ -99,8 +99,12 @@ describe('a pattern is composed', () => {
     const { page } = await publishing();
     await unfold(page, 'Editions');
     await page.getByRole('button', { name: 'Publish the first edition…' }).click();
-    await page.getByLabel('What is new in it').fill('The very first.');
-    await page.getByRole('button', { name: 'Publish', exact: true }).last().click();
+    const first = page.getByRole('dialog', { name: 'Publish edition 1' });
+    // The text has the focus: what is written at once is not lost.
+    await page.keyboard.type('The very first.');
+    expect(await first.getByLabel('A note of your own').inputValue()).toBe('The very first.');
+    await first.getByRole('button', { name: 'Publish edition 1' }).click();
+    await page.getByText('Edition 1 is published.', { exact: false }).waitFor();
     await page.getByText('Nothing has changed.').waitFor();
     await page
       .getByText(/Edition 1, \d{4}-\d\d-\d\d/)
@@ -113,6 +117,13 @@ describe('a pattern is composed', () => {
     await page.getByRole('button', { name: 'Publish' }).click();
     await unfold(page, 'Editions');
     await page.getByText('1 cell of the chart is tied otherwise, in row 1.').waitFor();
+    await page.getByRole('button', { name: 'Add an erratum…' }).click();
+    await page.getByRole('button', { name: 'Add the erratum' }).click();
+    const erratum = page.getByLabel('What is wrong, and what is right');
+    expect(await erratum.evaluate((area: HTMLTextAreaElement) => area.validity.valueMissing)).toBe(true);
+    await erratum.fill('Row 1 begins with the other yarn.');
+    await page.getByRole('button', { name: 'Add the erratum' }).click();
+    await page.getByText(/^\d{4}-\d\d-\d\d: Row 1 begins with the other yarn\.$/).waitFor();
   });
 
   it('and its hanging gets papers of its own, with the fibres that are told once', async () => {
