@@ -38,6 +38,7 @@ export const check: CliVerb = {
         `“${title}” is sound: a design of version ${DESIGN_VERSION}.`,
         `Chart: ${counted(columns, 'cord')}, ${counted(rows, 'row')}, ${counted(knots, 'knot')}; yarns: ${yarns.length}; layers: ${layers.length}.`,
         `Plan: ${counted(strands, 'strand')}, ${counted(pieces, 'piece')}, ${counted(looseEnds, 'loose end')}, ${liveMax} hanging at once at most.`,
+        ...(knots === 0 ? ['Every cell is bare: there is nothing to tie.'] : []),
         ...(warning ? [warning] : []),
         ...pins.map(({ sentence }) => `Pin not obeyed. ${sentence}`),
         '',

@@ -29,12 +29,12 @@ export function YarnsPart() {
             <th scope="row">
               <button
                 type="button"
-                className="plain one-line"
+                className="plain"
                 aria-label={`${name}: choose its first strand`}
                 title={name}
                 onClick={() => chooseStrand(tables.strands.yarn.indexOf(codeOf(id)))}
               >
-                {name}
+                <span className="two-lines">{name}</span>
               </button>
             </th>
             <td>{strands.toLocaleString('en')}</td>
