@@ -4,7 +4,7 @@
  */
 import { fraction } from './fraction.ts';
 import { decimal, wholeSteps } from './round.ts';
-import { signed } from './signed.ts';
+import { signed, signedInUnits } from './signed.ts';
 import { inUnits, type Rounding, type Units } from './units.ts';
 
 /** Exact: international yard and pound agreement, 1959. */
@@ -34,7 +34,7 @@ export function lengthDifference(
   rounding: Rounding = {},
 ): string {
   const inches = (mm: number) => inchesAsShown(mm / mmPerInch, rounding);
-  return inUnits(
+  return signedInUnits(
     units,
     () =>
       signed(

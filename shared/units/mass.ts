@@ -1,7 +1,7 @@
 /** Masses of yarn, cord and hangings: g and kg, or ounces and pounds. */
 import { grouped } from './grouped.ts';
 import { decimal, wholeSteps } from './round.ts';
-import { signed } from './signed.ts';
+import { signed, signedInUnits } from './signed.ts';
 import { inUnits, type Rounding, type Units } from './units.ts';
 
 /** Exact: international yard and pound agreement, 1959. */
@@ -29,7 +29,7 @@ export function massDifference(
 ): string {
   const by = (asShown: (g: number, rounding: Rounding) => number) =>
     asShown(afterG, rounding) - asShown(beforeG, rounding);
-  return inUnits(
+  return signedInUnits(
     units,
     () => signed(by(gAsShown), (g) => (g < 1000 ? `${decimal(g, 0.1)} g` : `${decimal(g / 1000, 0.001)} kg`)),
     () => signed(by(ozAsShown), ounces),

@@ -1,7 +1,7 @@
 /** Lengths of yarn and rope as they are bought: metres, or yards. */
 import { mmPerYard } from './length.ts';
 import { decimal, wholeSteps } from './round.ts';
-import { signed } from './signed.ts';
+import { signed, signedInUnits } from './signed.ts';
 import { inUnits, type Rounding, type Units } from './units.ts';
 
 /** '43.2 m', '47.2 yd': to 0.1 below 100 m or yd, whole ones from there; up to the next step where it must be enough. */
@@ -26,7 +26,7 @@ export function yarnLengthDifference(
       asShown(afterMm / mmEach, rounding) - asShown(beforeMm / mmEach, rounding),
       (count) => `${decimal(count, 0.1)} ${unit}`,
     );
-  return inUnits(
+  return signedInUnits(
     units,
     () => differs(1000, 'm'),
     () => differs(mmPerYard, 'yd'),

@@ -13,6 +13,8 @@ describe('a difference', () => {
     expect(formatYarnLength(98_010, 'both', enough)).toBe('98.1 m (108 yd)');
     expect(yarnLengthDifference(98_010, 99_950, 'both', enough)).toBe('+1.9 m (+2 yd)');
     expect(lengthDifference(341, 342, 'metric', enough)).toBe('same');
+    expect(lengthDifference(341, 342, 'both', enough)).toBe('same');
+    expect(massDifference(1215, 1219.5, 'both', enough)).toBe('same (+1 oz)');
     expect(lengthDifference(341, 346, 'both')).toBe('+0.5 cm (+1/4 in)');
     expect(massDifference(1204, 996, 'metric', enough)).toBe('−214 g');
     expect(massDifference(400, 4000, 'both')).toBe('+3.6 kg (+7 lb 14.9 oz)');
