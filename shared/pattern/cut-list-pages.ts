@@ -28,8 +28,8 @@ export function cutListPages(context: PatternContext): Draft[] {
   const { chart, plan, design } = context;
   const isFitted = context.materials.tying.fitted;
   const cut = bundlesOf(tyingOrder(chart, planAsCut(design, plan)));
-  return fewestPages((setting) => {
-    const flow = newFlow(context, words.title, setting);
+  return fewestPages((air) => {
+    const flow = newFlow(context, words.title, air);
     note(flow, words.introduction, 0);
     cords(flow, context);
     if (cut.pieces > 0) {

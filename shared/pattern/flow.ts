@@ -18,16 +18,14 @@ export type FlowContext = Pick<PatternContext, 'sheet' | 'accent'> & {
   readonly copy: Pick<PatternContext['copy'], 'language' | 'cells'>;
 };
 
-/** How close things stand: 'dense' saves a page where a few lines would go on to another. */
-export type Setting = 'airy' | 'dense';
-
 export interface Flow {
   readonly area: Area;
   /** Of the marks of lists. */
   readonly accent: string;
   /** Of large type in large print. */
   readonly sizes: TypeScale;
-  readonly setting: Setting;
+  /** How much space is left between things: 1 is usual, 0 the least, which saves a page where a few lines would go on to another. */
+  readonly air: number;
   /** Where the next thing goes. */
   y: number;
   /** Where matter begins on the pages after the first. */
@@ -47,11 +45,7 @@ export interface Flow {
 }
 
 /** `title` stands large on the first page, and small with 'continued' on the others. */
-export function newFlow(
-  { sheet, accent, copy }: FlowContext,
-  title: string,
-  setting: Setting = 'airy',
-): Flow {
+export function newFlow({ sheet, accent, copy }: FlowContext, title: string, air = 1): Flow {
   const later = footWords[copy.language].continued(title);
   const area = bodyOf(sheet);
   const pages: Item[][] = [];
@@ -62,7 +56,7 @@ export function newFlow(
     area,
     accent,
     sizes: typeScales[copy.cells],
-    setting,
+    air,
     y: 0,
     laterTop: area.y + LATER_HEAD_MM,
     nextPage: begin,
@@ -105,7 +99,8 @@ function group(structure: Structure, items: readonly Item[], id: string): GroupI
 /** Stays together with what follows. */
 export function heading(flow: Flow, text: string, width: number = flow.area.width): void {
   const { heading: sizeMm, body } = flow.sizes;
-  const { above, below } = headingSpace[flow.setting];
+  const above = spaceIn(flow, 3, 4.5);
+  const below = spaceIn(flow, 2, 3);
   const lines = wrapText(text, 'serif-bold', sizeMm, width);
   flow.need(above + lines.length * sizeMm * HEADING_LEADING + below + 3 * body * LEADING);
   flow.y += above - sizeMm * (HEADING_LEADING - 1);
@@ -119,10 +114,10 @@ export function heading(flow: Flow, text: string, width: number = flow.area.widt
 
 const HEADING_LEADING = 1.2;
 
-const headingSpace: Readonly<Record<Setting, { readonly above: number; readonly below: number }>> = {
-  airy: { above: 4.5, below: 3 },
-  dense: { above: 3, below: 2 },
-};
+/** Between the least and the usual space, in mm, as the flow has air. */
+export function spaceIn({ air }: Pick<Flow, 'air'>, leastMm: number, usualMm: number): number {
+  return leastMm + (usualMm - leastMm) * air;
+}
 
 export interface ParagraphStyle {
   readonly face?: Face;
@@ -141,7 +136,8 @@ export interface ParagraphStyle {
 
 export function paragraph(flow: Flow, text: string, style: ParagraphStyle = {}): void {
   const { face = 'sans', sizeMm = flow.sizes.body, color = inks.text, indent = 0, mark, link } = style;
-  const after = (style.after ?? 2) * (flow.setting === 'dense' ? 0.6 : 1);
+  const usualAfter = style.after ?? 2;
+  const after = spaceIn(flow, usualAfter * 0.6, usualAfter);
   const width = (style.width ?? flow.area.width) - indent;
   const x = flow.area.x + indent;
   const leading = sizeMm * LEADING;

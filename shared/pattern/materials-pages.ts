@@ -21,8 +21,8 @@ import { materialsWords } from './words/materials-words.ts';
 
 export function materialsPages(context: PatternContext, at: PageNumbers): Draft[] {
   const words = materialsWords[context.copy.language];
-  return fewestPages((setting) => {
-    const flow = newFlow(context, words.title, setting);
+  return fewestPages((air) => {
+    const flow = newFlow(context, words.title, air);
     note(flow, basis(context), 0);
     yarns(flow, context);
     cord(flow, context);

@@ -3,7 +3,7 @@
  * in large print, each row is set as its name with its figures below, each behind its head.
  */
 import { joinedLines, textWidthMm, wrapText } from './faces/measure-text.ts';
-import type { Flow, Setting } from './flow.ts';
+import { type Flow, spaceIn } from './flow.ts';
 import { type LabelStyle, label } from './label.ts';
 import type { GroupItem, Item, Structure } from './page.ts';
 import { plainItems } from './plain-items.ts';
@@ -77,14 +77,14 @@ interface RowLook {
   readonly below: number;
 }
 
-const rowSpace: Readonly<Record<Setting, Pick<RowLook, 'above' | 'below'>>> = {
-  airy: { above: 1.1, below: 1.7 },
-  dense: { above: 0.3, below: 0.6 },
-};
+function rowSpace(flow: Flow): Pick<RowLook, 'above' | 'below'> {
+  return { above: spaceIn(flow, 0.3, 1.1), below: spaceIn(flow, 0.6, 1.7) };
+}
 
-function lookOf({ sizes, setting }: Flow, kind: RowKind): RowLook {
+function lookOf(flow: Flow, kind: RowKind): RowLook {
+  const { sizes } = flow;
   return kind === 'row'
-    ? { sizeMm: sizes.body * 0.97, color: inks.text, ...rowSpace[setting] }
+    ? { sizeMm: sizes.body * 0.97, color: inks.text, ...rowSpace(flow) }
     : { sizeMm: sizes.small, color: inks.soft, above: 0.6, below: 1.4 };
 }
 
@@ -208,7 +208,7 @@ function ruleBelow({ area, y }: Flow, kind: RowKind): Item {
 function stackedRow({ flow, columns, id }: TableSet, cells: readonly TableCell[]): void {
   const { area, sizes } = flow;
   const line = sizes.body * LEADING;
-  const { above, below } = rowSpace[flow.setting];
+  const { above, below } = rowSpace(flow);
   const isDrawing = ({ width, head }: TableColumn) => width !== undefined && head === '';
   const indent = columns.filter(isDrawing).reduce((sum, { width = 0 }) => sum + width, 0);
   const left = area.x + indent;

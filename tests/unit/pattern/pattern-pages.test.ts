@@ -9,7 +9,7 @@ import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument } from '../../../shared/pattern/page.ts';
 import { plainItems } from '../../../shared/pattern/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
-import { writtenRows, writtenRowText } from '../../../shared/tying/written-rows.ts';
+import { englishRows, writtenRowPieces, writtenRows } from '../../../shared/tying/written-rows.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
 import { designFromLetters } from '../../notation.ts';
@@ -118,7 +118,8 @@ describe('the written rows', () => {
     const pages = pagesNamed(laidOut(design), 'Written rows');
     const words = running(pages);
     const names = new Map(design.yarns.map((yarn) => [yarn.id, yarn]));
-    for (const row of writtenRows(flatten(design), names)) expect(words).toContain(writtenRowText(row));
+    for (const row of writtenRows(flatten(design), names))
+      expect(words).toContain(writtenRowPieces(row, englishRows, '–').join(' '));
     const boxes = pages.flatMap(({ items }) => plainItems(items)).filter((item) => item.kind === 'box');
     expect(boxes).toHaveLength(3);
   });
