@@ -3,6 +3,7 @@
  * or nothing, and is told about once in the pattern's notices.
  */
 import { missingCharacters } from './faces/measure-text.ts';
+import { inQuotes } from './in-quotes.ts';
 import type { Face } from './page.ts';
 
 export interface Printer {
@@ -34,7 +35,7 @@ export function newPrinter(): Printer {
         missing.size === 0 ? line : [...line].map((each) => (missing.has(each) ? '?' : each)).join('');
       if (missing.size > 0) {
         notices.add(
-          `'${line}' has letters that cannot be printed (${[...missing].slice(0, 8).join(' ')}): '?' stands for each of them.`,
+          `${inQuotes(line)} has letters that can’t be printed (${[...missing].slice(0, 8).join(' ')}): a question mark stands for each of them.`,
         );
       }
       known.set(id, shown);

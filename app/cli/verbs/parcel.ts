@@ -8,15 +8,16 @@ import { writeParcelFolder } from '../../services/pattern/parcel/write-parcel-fo
 import { zipOf } from '../../services/pattern/parcel/zip.ts';
 import { type CliVerb, done, usage, type Words } from '../cli-verb.ts';
 import { keptImprint } from '../kept-imprint.ts';
-import { readDesign } from '../read-design.ts';
+import { readEdition } from '../read-edition.ts';
 import { needed, unitsDetail, unitsOf, unitsOption } from '../words.ts';
 import { writeOutput } from '../write-output.ts';
 
 export const parcel: CliVerb = {
-  use: 'FILE.larkrow --out FOLDER [--zip] [--units metric|us|both] [--languages en,de] [--both-hands] [--prepared-for NAME]',
+  use: 'FILE.larkrow --out FOLDER [--zip] [--edition N] [--units metric|us|both] [--languages en,de] [--both-hands] [--prepared-for NAME]',
   details: [
     '--out FOLDER        where to write; made where it is missing',
     '--zip               one ZIP archive instead of a folder; one of the same name is replaced',
+    '--edition N         of an edition that was published, as it was then',
     unitsDetail,
     '--languages LIST    en (the default), de, or both with a comma',
     '--both-hands        copies for left-handed and right-handed makers',
@@ -26,6 +27,7 @@ export const parcel: CliVerb = {
   options: {
     out: { type: 'string' },
     zip: { type: 'boolean', default: false },
+    edition: { type: 'string' },
     ...unitsOption,
     languages: { type: 'string', default: 'en' },
     'both-hands': { type: 'boolean', default: false },
@@ -38,7 +40,7 @@ export const parcel: CliVerb = {
     if (!units.ok) return units;
     const languages = languagesOf(words);
     if (!languages.ok) return languages;
-    const design = await readDesign(terminal, words.positionals[0]!);
+    const design = await readEdition(words, terminal);
     if (!design.ok) return design;
     const imprint = await keptImprint(terminal);
     if (!imprint.ok) return imprint;

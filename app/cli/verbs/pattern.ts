@@ -1,11 +1,9 @@
 import { basename, extname, join } from 'node:path';
-import { limits } from '../../../shared/design/limits.ts';
-import { designOfEdition } from '../../../shared/pattern/editions/edition.ts';
 import type { CliVerb } from '../cli-verb.ts';
 import { copyAsked, copyDetails, copyOptions, copyUse } from '../copy-words.ts';
 import { keptImprint } from '../kept-imprint.ts';
-import { readDesign } from '../read-design.ts';
-import { count, needed, paperOf, unitsDetail, unitsOf, unitsOption, unitsUse } from '../words.ts';
+import { readEdition } from '../read-edition.ts';
+import { needed, paperOf, unitsDetail, unitsOf, unitsOption, unitsUse } from '../words.ts';
 import { writePattern } from '../write-pattern.ts';
 
 export const pattern: CliVerb = {
@@ -35,11 +33,7 @@ export const pattern: CliVerb = {
     const units = unitsOf(words);
     if (!units.ok) return units;
     const given = words.positionals[0]!;
-    const edition = count(words, 'edition', limits.editions);
-    if (!edition.ok) return edition;
-    const read = await readDesign(terminal, given);
-    if (!read.ok) return read;
-    const design = edition.value === null ? read : designOfEdition(read.value, edition.value);
+    const design = await readEdition(words, terminal);
     if (!design.ok) return design;
     const copy = copyAsked(words, design.value);
     if (!copy.ok) return copy;

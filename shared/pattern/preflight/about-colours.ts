@@ -5,10 +5,10 @@ import { counted } from '../../units/counted.ts';
 import { type AlikePair, alikePairs } from '../../yarn/alike-pairs.ts';
 import { placesOf, type TouchingPair, touchingPairs } from '../../yarn/touching.ts';
 import type { Copy } from '../copy.ts';
+import { inQuotes } from '../in-quotes.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import { sharedGreys } from '../shared-greys.ts';
 import type { Finding, Place } from './finding.ts';
-import { inQuotes } from './in-quotes.ts';
 
 type Input = Pick<PatternInput, 'design' | 'chart'> & { readonly copy: Pick<Copy, 'ink'> };
 

@@ -4,11 +4,11 @@ import type { PatternPart } from '../../design/pattern-schema.ts';
 import { counted } from '../../units/counted.ts';
 import type { Copy } from '../copy.ts';
 import { textWidthMm } from '../faces/measure-text.ts';
+import { inQuotes } from '../in-quotes.ts';
 import type { Page, PatternDocument, TextItem } from '../page.ts';
 import { plainItems } from '../plain-items.ts';
 import { partWords } from '../words/part-words.ts';
 import type { Finding } from './finding.ts';
-import { inQuotes } from './in-quotes.ts';
 
 /** Home printers can't reach the last few millimetres of a sheet (common practice, no source). */
 const UNPRINTED_MM = 5;

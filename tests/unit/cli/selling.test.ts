@@ -152,6 +152,7 @@ describe('selling from the command line', () => {
     const none = await larkrow('pattern', 'reeds.larkrow', '--out', 'none', '--edition', '2');
     expect([none.code, none.err]).toEqual([1, 'There is no edition 2 of this pattern.\n']);
     expect((await larkrow('pattern', 'reeds.larkrow', '--out', 'none', '--edition', 'two')).code).toBe(2);
+    expect((await larkrow('parcel', 'reeds.larkrow', '--out', 'none', '--edition', '2')).code).toBe(1);
   });
 
   it('makes everything for selling, as a folder in one language', async () => {

@@ -7,6 +7,7 @@ import { setImmediate } from 'node:timers/promises';
 import type { Design } from '../../../../shared/design/design.ts';
 import type { Language } from '../../../../shared/design/pattern-schema.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
+import type { PatternText } from '../../../../shared/pattern/editions/changes-since.ts';
 import type { Imprint } from '../../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import { noPages } from '../../../../shared/pattern/no-pages.ts';
@@ -19,6 +20,7 @@ import {
   shopPictures,
   shopSizesPx,
 } from '../../../../shared/pattern/parcel/shop-pictures.ts';
+import { patternTexts } from '../../../../shared/pattern/words/edition-words.ts';
 import { parcelWords } from '../../../../shared/pattern/words/parcel-words.ts';
 import { good, problem, type Result } from '../../../../shared/result.ts';
 import { stemFor } from '../../names/file-name.ts';
@@ -159,10 +161,15 @@ const pictureCount = Object.keys(shopSizesPx).length + 1;
 
 /** The designer's own texts are not translated, so they are told of where there is more than one language. */
 function ownTexts({ pattern }: Design, languages: readonly Language[]): string[] {
-  const own = Object.entries(pattern?.texts ?? {}).filter(([, text]) => text !== '');
+  const texts = Object.entries(pattern?.texts ?? {}) as [PatternText, string][];
+  const own = texts.filter(([, text]) => text !== '');
   if (languages.length < 2 || own.length === 0) return [];
-  const names = own.map(([name]) => name).join(', ');
+  const names = own.map(([name]) => lowerFirst(patternTexts.en[name])).join(', ');
   return [`Texts of your own stand in all languages as you wrote them: ${names}.`];
+}
+
+function lowerFirst(words: string): string {
+  return words.charAt(0).toLowerCase() + words.slice(1);
 }
 
 const cancelled = problem('cancelled', 'Nothing was written, because it was cancelled.');
