@@ -1,6 +1,7 @@
 /** Variants of the hanging side by side, planned in a worker; the one that is liked best becomes the design. */
 import { useEffect, useMemo } from 'react';
 import { flatten } from '../../../shared/chart/chart.ts';
+import { priced } from '../../../shared/materials/priced.ts';
 import { tell } from '../../shell/notices.tsx';
 import { change } from '../../store/changing.ts';
 import type { OpenDesign } from '../../store/state.ts';
@@ -49,6 +50,7 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
   const isGaugeVaried = variants.some(({ changes }) => changes.some(({ kind }) => kind === 'gauge'));
   const own = weighing.weighed[asItIs]?.materials;
   const liveMax = own?.totals.liveMax ?? null;
+  const missing = own ? priced(own, here, units).cost.missingOfMaterials : [];
   const nameOf = (key: string) =>
     key === asItIs
       ? 'the hanging as it is'
@@ -98,10 +100,9 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
             })),
           ]}
         />
-        {own && own.cost.missingOfMaterials.length > 0 && (
+        {missing.length > 0 && (
           <p className="leaf-note">
-            The cost leaves out what is not told yet under Materials: {own.cost.missingOfMaterials.join('; ')}
-            .
+            The cost leaves out what is not told yet under Materials: {missing.join('; ')}.
           </p>
         )}
       </section>
