@@ -141,7 +141,7 @@ export const hangingWords: Worded<HangingWords> = {
         ['Feuer', 'Naturfasern brennen: fern von Flammen, Kerzen und Heizgeräten.'],
         [
           'Kinder, Tiere',
-          'Schnüre können strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren hängen.',
+          'An Schnüren kann man sich strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren hängen.',
         ],
       ],
     },

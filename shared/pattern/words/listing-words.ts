@@ -103,7 +103,7 @@ export const listingWords: Worded<ListingWords> = {
   de: {
     heading: (title) => `${title}: Anleitung für einen geknüpften Wandbehang (PDF)`,
     paragraph: ({ title, size, withFringe, cords, rows, yarns }) =>
-      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter doppelter Schlag, und die Reihen gehen hin und her. Das geknüpfte Bild misst etwa ${size}${withFringe && `, mit Fransen ${withFringe} in der Länge`}: ${counted(cords, 'Schnur', 'Schnüre')}, ${counted(rows, 'Reihe', 'Reihen')} und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
+      `„${title}“ ist ein Bild, aus Garn über Baumwollschnüre geknüpft, die an einem Rundholz hängen. Jedes Kästchen des Zählmusters ist ein senkrechter Rippenknoten, und die Reihen gehen hin und her. Das geknüpfte Bild misst etwa ${size}${withFringe && `, mit Fransen ${withFringe} in der Länge`}: ${counted(cords, 'Schnur', 'Schnüre')}, ${counted(rows, 'Reihe', 'Reihen')} und ${yarns === 1 ? 'ein Garn' : `${yarns} Garne`}.`,
     designedBy: (name) => `Entworfen von ${name}.`,
     download:
       'Sie erhalten Dateien zum Herunterladen; es wird nichts verschickt, und der fertige Wandbehang gehört nicht dazu.',
