@@ -15,7 +15,7 @@ const parts = [
   '.screen .tool-options',
   '.screen .tool-bar [role="toolbar"]',
   '.screen .order-bar',
-  '.screen > :not(.draw)',
+  '.screen > :not(.draw, .plan)',
   '.notice.bad',
 ].join(',');
 

@@ -39,7 +39,7 @@ const letters = [
 ];
 const design = designFromLetters(letters);
 
-type Leaf = 'Chart' | 'Swatches' | 'Sizes' | 'Bundles' | 'Materials' | 'What if';
+type Leaf = 'Chart' | 'Tying order' | 'Swatches' | 'Sizes' | 'Bundles' | 'Materials' | 'What if';
 
 /** The Plan screen with the design on it, its full plan made. */
 async function planning(of: Design = design, view: View = {}): Promise<Drawing> {
@@ -505,7 +505,15 @@ describe.each([
     const { page } = await planning(measured, view);
     await page.getByRole('button', { name: 'From the first row' }).click();
     await page.getByRole('region', { name: 'Steps of row 1' }).waitFor();
-    for (const leaf of ['Chart', 'Swatches', 'Sizes', 'Bundles', 'Materials', 'What if'] as const) {
+    for (const leaf of [
+      'Chart',
+      'Tying order',
+      'Swatches',
+      'Sizes',
+      'Bundles',
+      'Materials',
+      'What if',
+    ] as const) {
       await turnTo(page, leaf);
       if (leaf === 'What if') await page.getByText('Full plans.').waitFor();
       expect(await seriousFindings(page), leaf).toEqual([]);

@@ -146,7 +146,7 @@ describe('the whole tying order', () => {
     await page.keyboard.press('Enter');
     expect(await focused(page)).toMatch(/^Row 4, /);
     await page.getByRole('button', { name: 'Row 4 on the chart' }).click();
-    await page.getByText(/^Row 4, cord 1/).waitFor({ state: 'attached' });
+    await page.getByText(/^Row 4, cord 8/).waitFor({ state: 'attached' });
     await page.getByText(/^Row 4, right to left · 24 of 40 knots/).waitFor();
   });
 

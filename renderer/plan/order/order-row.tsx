@@ -27,11 +27,14 @@ interface OrderRowProps {
   /** Knots that are tied, in the row at the slider; null in others. */
   readonly tied: number | null;
   readonly isStop: boolean;
-  readonly goesTo: number;
+  /** Knots of the hanging that are tied before it. */
+  readonly knotsBefore: number;
+  /** Where it begins, from 0. */
+  readonly startColumn: number;
 }
 
 export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
-  const { row, count, steps, form, units, yarnsById, place, tied, isStop, goesTo } = props;
+  const { row, count, steps, form, units, yarnsById, place, tied, isStop, knotsBefore, startColumn } = props;
   const element = useRef<HTMLLIElement>(null);
   const heightPx = useRef(0);
   // The room it took when it was seen last.
@@ -59,8 +62,8 @@ export const OrderRow = memo(function OrderRow(props: OrderRowProps) {
             tabIndex={isStop ? 0 : -1}
             aria-label={`Row ${row} on the chart`}
             onClick={() => {
-              tieTo(goesTo);
-              showCell({ row: row - 1, column: 0 });
+              tieTo(knotsBefore);
+              showCell({ row: row - 1, column: startColumn });
             }}
           >
             On the chart

@@ -3,6 +3,7 @@
  * is near the part that is seen; until then it has its name and about the room that they take.
  */
 import { useEffect, useMemo, useRef } from 'react';
+import { goesRight } from '../../../shared/chart/chart.ts';
 import type { StepForm } from '../../../shared/tying/steps/step-language.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import type { PlanTables } from '../plans/plan-tables.ts';
@@ -62,7 +63,8 @@ export function OrderRows({ order, form, rowNow, tables }: OrderRowsProps) {
           tied={row === rowNow ? tied : null}
           place={placeOf(row, rowNow)}
           isStop={row === stop}
-          goesTo={knotsBefore(tables, row)}
+          knotsBefore={knotsBefore(tables, row)}
+          startColumn={goesRight(tables.startCorner, row - 1) ? 0 : tables.columns - 1}
         />
       ))}
     </ol>

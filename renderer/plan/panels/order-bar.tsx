@@ -24,7 +24,7 @@ export function OrderBar() {
   const tied = usePlans((state) => state.tied);
   if (!planned || planned.tables.strands.count === 0)
     return (
-      <section className="order-bar" aria-label="Tying order">
+      <section className="order-bar" aria-label="Place in the tying order">
         <p className="quiet">{planned ? 'Nothing is tied.' : 'The tying order comes with the plan.'}</p>
       </section>
     );
@@ -33,7 +33,7 @@ export function OrderBar() {
   const place = tyingPlace(tables, tied ?? all);
   const words = placeWords(tables, place, all);
   return (
-    <section className="order-bar" aria-label="Tying order">
+    <section className="order-bar" aria-label="Place in the tying order">
       <div className="order-keys">
         <StepButton command="row-before" sign="⇤" />
         <StepButton command="run-before" sign="←" />
