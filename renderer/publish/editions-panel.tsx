@@ -78,7 +78,12 @@ function EditionEntry({ number, date, note, errata }: Edition) {
         <button type="button" className="plain" onClick={() => writeErratum(number)}>
           Add an erratum…
         </button>
-        <button type="button" className="plain" onClick={() => saveEdition(number)}>
+        <button
+          type="button"
+          className="plain"
+          aria-label={`Print it again: edition ${number}`}
+          onClick={() => saveEdition(number)}
+        >
           Print it again…
         </button>
       </div>
