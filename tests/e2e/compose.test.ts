@@ -58,7 +58,7 @@ describe('a pattern is composed', () => {
     await page.getByRole('textbox', { name: 'Terms of use' }).fill('');
     await page.getByRole('textbox', { name: 'Welcome' }).focus();
     await page.getByText('The terms are empty', { exact: false }).waitFor();
-    await page.getByRole('button', { name: 'As first written' }).click();
+    await page.getByRole('button', { name: 'Terms of use: as first written' }).click();
     await expect.poll(() => page.getByText('The terms are empty', { exact: false }).count()).toBe(0);
   });
 
@@ -95,8 +95,8 @@ describe('a pattern is composed', () => {
     expect(await dialog.getByLabel('Contact').inputValue()).toBe('Bank 4\nada@reeds.example');
   });
 
-  it('in editions that keep what they were made of, and tell what changed since', async () => {
-    const { page } = await publishing();
+  it('in editions that keep what they were made of, tell what changed since, and are printed again', async () => {
+    const { page, folder } = await publishing();
     await unfold(page, 'Editions');
     await page.getByRole('button', { name: 'Publish the first edition…' }).click();
     const first = page.getByRole('dialog', { name: 'Publish edition 1' });
@@ -124,6 +124,11 @@ describe('a pattern is composed', () => {
     await erratum.fill('Row 1 begins with the other yarn.');
     await page.getByRole('button', { name: 'Add the erratum' }).click();
     await page.getByText(/^\d{4}-\d\d-\d\d: Row 1 begins with the other yarn\.$/).waitFor();
+    await page.getByText('There is 1 change since edition 1', { exact: false }).waitFor();
+    await saveIn(page, 'Print it again: edition 1', 'Reeds again.pdf');
+    await page.getByText(/Reeds again\.pdf: \d+ pages/).waitFor();
+    const { pages } = await readPdf(readFileSync(join(folder, 'Reeds again.pdf')));
+    expect(pages.at(-1)).toMatch(/Edition 1, \d{4}-\d\d-\d\d/);
   });
 
   it('and its hanging gets papers of its own, with the fibres that are told once', async () => {
