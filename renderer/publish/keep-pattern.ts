@@ -1,4 +1,5 @@
 /** Keeps the pages true to the open design and to how the copy is printed: a worker makes them anew at each change. */
+import type { Chart } from '../../shared/chart/chart.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
 import type { PatternAnswer, PatternQuestion, PatternSheet } from '../planning/pattern-maker.ts';
@@ -44,7 +45,7 @@ export function keepPattern(): PatternKeeper {
       if (!open) return;
       if (
         !before.open ||
-        open.chart !== before.open.chart ||
+        !isSameChart(open.chart, before.open.chart) ||
         !isPlannedAlike(open.design, before.open.design)
       )
         ask();
@@ -77,6 +78,17 @@ export function keepPattern(): PatternKeeper {
 /** What has no say in a pattern is left out: the layers, and the picture under the chart, which may be large. */
 function planned({ design, chart }: OpenDesign): Pick<OpenDesign, 'design' | 'chart'> {
   return { chart, design: { ...design, layers: [], reference: null } };
+}
+
+/** Each change of the design brings a chart of its own, also one that touches no cell. */
+function isSameChart(a: Chart, b: Chart): boolean {
+  return (
+    a === b ||
+    (a.columns === b.columns &&
+      a.rows === b.rows &&
+      a.startCorner === b.startCorner &&
+      a.cells.every((code, cell) => code === b.cells[cell]))
+  );
 }
 
 /** Whether two states of the design differ in nothing but how the pattern is composed. */

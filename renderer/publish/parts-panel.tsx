@@ -35,6 +35,9 @@ export function PartsPanel() {
   return (
     <section className="publish-parts" aria-label="Parts">
       <h2>Parts</h2>
+      <p className="quiet small">
+        Press a name to see its pages. Drag it, or press Alt with ↑ or ↓, to move it.
+      </p>
       <ul ref={list} aria-label="Parts in printing order">
         {printed.map((part, at) => (
           <li
@@ -49,9 +52,10 @@ export function PartsPanel() {
               onPointerDown={(event) => press(event, part)}
               aria-current={part === chosen}
               onClick={() => !isDragEnd() && choosePart(part)}
+              aria-keyshortcuts="Alt+ArrowUp Alt+ArrowDown"
               title="Show its pages; drag, or Alt with an arrow, to move it"
             >
-              <span>{partNames[part]}</span>
+              <span>{partNames[part]}</span>{' '}
               <span className="quiet">{pages && pagesInWords(count(part))}</span>
             </button>
             <MoveButton part={part} to={at - 1} isPossible={at > 0} way="up" />
@@ -109,6 +113,8 @@ function MoveButton({ part, to, isPossible, way }: MoveButtonProps) {
     <button
       type="button"
       className="plain publish-move"
+      // The keys of the part's own name do the same: for them these would be two stops more in each line.
+      tabIndex={-1}
       aria-label={`Move ${partNames[part]} ${way}`}
       title={`Move ${way}`}
       aria-disabled={!isPossible}

@@ -45,7 +45,18 @@ function WrittenText({ name, part, label, hint }: PatternText) {
   useEffect(() => () => onLeaving.current(), []);
   return (
     <div className="field whole" data-text={name} data-part={part}>
-      <label htmlFor={id}>{label}</label>
+      <div className="text-head">
+        <label htmlFor={id}>{label}</label>
+        <button
+          type="button"
+          className="plain"
+          aria-label={`${label}: as first written`}
+          aria-disabled={isFirst}
+          onClick={goBack}
+        >
+          As first written
+        </button>
+      </div>
       <textarea
         id={id}
         rows={4}
@@ -59,9 +70,6 @@ function WrittenText({ name, part, label, hint }: PatternText) {
       <span id={`${id}-hint`} className="hint">
         {hint} {stateOf(isFirst, draft ?? kept ?? first, name)}
       </span>
-      <button type="button" className="plain" aria-disabled={isFirst} onClick={goBack}>
-        As first written
-      </button>
     </div>
   );
 }
