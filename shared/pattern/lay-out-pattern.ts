@@ -67,14 +67,29 @@ interface LaidOut {
   readonly drafts: readonly Draft[];
 }
 
-/** Counted first; then those that want to know where others begin are laid out once more, where that is known. */
+/** More rounds than this would mean that a part goes back and forth between two numbers of pages. */
+const ROUNDS_AT_MOST = 4;
+
+/**
+ * Counted first; then those that want to know where others begin are laid out once more, where that is known. Should one of them
+ * take more or fewer pages by what it was told, the others begin elsewhere, and all that ask are told anew.
+ */
 function layOutParts(context: PatternContext, chosen: readonly PatternPart[]): LaidOut[] {
-  const counted = chosen.map((part) => countPart(context, part));
-  const at = numbersOf(counted);
-  return counted.map(({ part, drafts }) => ({
-    part,
-    drafts: drafts ?? parts[part]?.pages(context, at) ?? [],
-  }));
+  let counted = chosen.map((part) => countPart(context, part));
+  for (let round = 1; ; round++) {
+    const at = numbersOf(counted);
+    const told = counted.map((each): Counted => {
+      if (each.drafts || parts[each.part]?.count) return each;
+      const drafts = parts[each.part]?.pages(context, at) ?? [];
+      return { ...each, count: drafts.length, drafts };
+    });
+    if (told.every(({ count }, i) => count === counted[i]!.count) || round === ROUNDS_AT_MOST)
+      return told.map(({ part, drafts }) => ({
+        part,
+        drafts: drafts ?? parts[part]?.pages(context, at) ?? [],
+      }));
+    counted = told.map((each, i) => ({ ...each, drafts: counted[i]!.drafts }));
+  }
 }
 
 interface Counted {

@@ -2,7 +2,7 @@
  * The welcome, in two columns: at the left what the designer says, and at the right, on the first page, the contents and the
  * hanging at a glance. A long text goes on in its column. In large print there is one column, with contents and figures below.
  */
-import { patternParts } from '../design/pattern-schema.ts';
+import { chosenParts } from './chosen-parts.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
@@ -168,9 +168,9 @@ function list(column: Column, y: number, title: string, lines: readonly Line[]):
 }
 
 /** The parts that have pages, but for cover and welcome, in the order in which they stand. */
-function contentsOf({ copy }: PatternContext, at: PageNumbers): Line[] {
+function contentsOf({ copy, design }: PatternContext, at: PageNumbers): Line[] {
   const names = partWords[copy.language];
-  return patternParts
+  return chosenParts(design)
     .filter((part) => part !== 'cover' && part !== 'welcome')
     .map((part) => ({ name: names[part], link: at.first(part) }))
     .filter((entry): entry is { name: string; link: number } => entry.link !== null)

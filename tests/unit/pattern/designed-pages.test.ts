@@ -78,6 +78,37 @@ describe('the welcome', () => {
     );
   });
 
+  it('leads to the right pages whatever is printed and however large its type is, and so do all links', () => {
+    const ofText: PatternPart[] = [
+      'cover',
+      'welcome',
+      'materials',
+      'knots',
+      'finishing',
+      'fringe',
+      'care',
+      'designer',
+    ];
+    for (const parts of [[...patternParts], ofText]) {
+      const input = inputOf({ ...moth, pattern: { parts } }, { units: 'both', imprint: emptyImprint });
+      for (const language of patternLanguages)
+        for (const cells of ['standard', 'large'] as const)
+          for (const paper of ['a4', 'letter'] as const) {
+            const document = layOutPattern({ ...input, paper, copy: { ...copyOf(moth), language, cells } });
+            const first = (part: PatternPart) => document.pages.findIndex((page) => page.part === part) + 1;
+            const linksOf = (part: PatternPart) =>
+              textItems(pagesOf(document, part)).flatMap(({ link }) => (link === undefined ? [] : [link]));
+            const begins = parts
+              .slice(2)
+              .map(first)
+              .filter((page) => page > 0);
+            expect([...new Set(linksOf('welcome'))]).toEqual(begins);
+            expect(linksOf('materials')).toEqual([first('care')]);
+            expect(linksOf('finishing')).toEqual([first('knots') + pagesOf(document, 'knots').length - 1]);
+          }
+    }
+  });
+
   it('tells the figures of the materials at a glance', () => {
     const { materials } = inputOf(moth);
     const words = running(pagesOf(laidOut(moth), 'welcome'));
