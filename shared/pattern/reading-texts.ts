@@ -1,9 +1,14 @@
 /** How to read the chart, a line for each sentence, and how to tie from it, a line for each step: as first written. */
 import { goesRight } from '../chart/chart.ts';
 import { chosenParts } from './chosen-parts.ts';
+import type { Copy } from './copy.ts';
 import { figuresIn } from './figures.ts';
-import type { FirstTextsInput } from './first-texts.ts';
+import type { PatternInput } from './pattern-input.ts';
 import { readingWords } from './words/reading-words.ts';
+
+interface ReadingInput extends Pick<PatternInput, 'design' | 'materials' | 'units'> {
+  readonly copy: Pick<Copy, 'language'>;
+}
 
 interface ReadingTexts {
   /** How many pages the chart has is no part of it: the page says so itself. */
@@ -11,7 +16,7 @@ interface ReadingTexts {
   readonly order: string;
 }
 
-export function readingTexts({ design, materials, units, copy }: FirstTextsInput): ReadingTexts {
+export function readingTexts({ design, materials, units, copy }: ReadingInput): ReadingTexts {
   const words = readingWords[copy.language];
   const figures = figuresIn(units, copy.language);
   const { cords, tying, totals } = materials;
