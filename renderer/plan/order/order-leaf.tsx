@@ -10,7 +10,7 @@ import { type OrderWish, wholeOrder } from '../plans/listed-steps.ts';
 import { plans, shownPlan, usePlans } from '../plans/plans.ts';
 import { tyingPlace } from '../plans/tying-place.ts';
 import { stepForms } from '../steps/step-forms.ts';
-import { afterLastRow } from './after-last-row.ts';
+import { AfterLastRow } from './after-last-row.tsx';
 import { OrderFilter } from './order-filter.tsx';
 import { OrderRows } from './order-rows.tsx';
 import { RowJump } from './row-jump.tsx';
@@ -32,7 +32,7 @@ export function OrderLeaf() {
   return (
     <LeafPage
       title="Tying order"
-      about="Every step, row by row: pieces attached and joined, knots, carries and turns, strands left hanging and ended. Printed patterns tell the same steps."
+      about="Every step, row by row: pieces attached and joined, knots, carries and turns, strands left hanging and ended. A printed pattern tells the knots in its rows, and the rest on its page of the strands."
     >
       {problem && <p className="fault">{problem}</p>}
       {!problem && !planned && <p className="quiet">Planning…</p>}
@@ -61,11 +61,7 @@ export function OrderLeaf() {
           {order && <OrderRows order={order} form={form} rowNow={row} tables={planned.tables} />}
           <section aria-label="After the last row" className="order-end">
             <h3>After the last row</h3>
-            <ol>
-              {afterLastRow(planned.figures.looseEnds).map((words) => (
-                <li key={words}>{words}</li>
-              ))}
-            </ol>
+            <AfterLastRow looseEnds={planned.figures.looseEnds} />
           </section>
         </>
       )}

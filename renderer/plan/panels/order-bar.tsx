@@ -13,7 +13,7 @@ import { runCommand } from '../../shell/command-bus.ts';
 import { commandById } from '../../shell/keys.ts';
 import { studio } from '../../store/studio.ts';
 import { useStudio } from '../../store/use-studio.ts';
-import { afterLastRow } from '../order/after-last-row.ts';
+import { afterLastRowWords } from '../order/after-last-row-words.ts';
 import { stepTying, tieTo } from '../plan-deeds.ts';
 import { plans, shownPlan, usePlans } from '../plans/plans.ts';
 import { type TyingStep, tyingPlace } from '../plans/tying-place.ts';
@@ -122,7 +122,7 @@ function NextSteps() {
 
   function wordsNow(): string {
     if (tied === null)
-      return `${afterLastRow(looseEnds)[0]!} Move the slider back to follow the tying order.`;
+      return `${afterLastRowWords(looseEnds)[0]!} Move the slider back to follow the tying order.`;
     if (!told) return '…';
     const steps = told.steps.flatMap((step) => wordsOf(step, tied, units));
     return `Next: ${steps.join('; ')}.`;

@@ -2,6 +2,7 @@
 import { useState } from 'react';
 import type { StepForm } from '../../../shared/tying/steps/step-language.ts';
 import { SidePart } from '../../draw/side-part.tsx';
+import { AfterLastRow } from '../order/after-last-row.tsx';
 import { tieTo } from '../plan-deeds.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
 import { stepForms } from './step-forms.ts';
@@ -10,6 +11,7 @@ import './steps.css';
 
 export function StepsPart() {
   const hasKnots = usePlans((state) => (shownPlan(state)?.tables.strands.count ?? 0) > 0);
+  const looseEnds = usePlans((state) => shownPlan(state)?.figures.looseEnds ?? 0);
   const tied = usePlans((state) => state.tied);
   const told = usePlans((state) => state.rowSteps);
   const [form, setForm] = useState<StepForm>('compact');
@@ -18,7 +20,11 @@ export function StepsPart() {
     <SidePart title="Steps" note={told ? `of row ${told.row}` : ''} part="steps">
       {tied === null ? (
         <div className="steps">
-          <p className="quiet">Everything is tied. Move the slider below to a row, to read its steps.</p>
+          <p>Everything is tied. After the last row:</p>
+          <AfterLastRow looseEnds={looseEnds} />
+          <p className="quiet">
+            Move the slider below to a row, to read its steps; the tying order has those of all rows.
+          </p>
           <button type="button" onClick={() => tieTo(0)}>
             From the first row
           </button>

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { afterLastRow } from '../../../../renderer/plan/order/after-last-row.ts';
+import { afterLastRowWords } from '../../../../renderer/plan/order/after-last-row-words.ts';
 import { strandNumbered, strandsOfYarn } from '../../../../renderer/plan/order/strand-numbered.ts';
 import { listedCounts, listedSteps, wholeOrder } from '../../../../renderer/plan/plans/listed-steps.ts';
 import { codeOf } from '../../../../shared/design/codes.ts';
@@ -55,11 +55,11 @@ describe('the list of the whole tying order', () => {
 
 describe('after the last row', () => {
   it('loose ends are tied off, then the fringe is trimmed, then the hanging is done', () => {
-    expect(afterLastRow(1764)).toEqual([
+    expect(afterLastRowWords(1764)).toEqual([
       'Turn the work over: 1,764 loose ends hang at the back. Knot neighbouring ones together twice and trim them, or only trim them.',
       'Trim the fringe to its outline.',
       'The hanging is done.',
     ]);
-    expect(afterLastRow(0)).toEqual(['Trim the fringe to its outline.', 'The hanging is done.']);
+    expect(afterLastRowWords(0)).toEqual(['Trim the fringe to its outline.', 'The hanging is done.']);
   });
 });

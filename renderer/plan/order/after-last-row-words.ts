@@ -1,7 +1,7 @@
 import { counted } from '../../../shared/units/counted.ts';
 
 /** What is still to be done when the last knot is tied, in its order; as the pattern's page on finishing has it. */
-export function afterLastRow(looseEnds: number): string[] {
+export function afterLastRowWords(looseEnds: number): string[] {
   const ends =
     looseEnds === 0
       ? []
