@@ -19,7 +19,7 @@ import { trueSizeBar, trueSizeBarMm } from './true-size-bar.ts';
 import { fringeWords } from './words/fringe-words.ts';
 
 /** More sheets than this nobody tapes together. */
-const SHEETS_AT_MOST = 8;
+const SHEETS_AT_MOST = 10;
 /** A template to scale is no higher than this share of the body. */
 const SCALED_SHARE = 0.45;
 

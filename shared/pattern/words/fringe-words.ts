@@ -37,7 +37,7 @@ export const fringeWords: Worded<FringeWords> = {
       v: 'a V, longest in the middle',
       'inverted-v': 'an inverted V, shortest in the middle',
       curve: 'a curve, longest in the middle',
-      'by-hand': 'drawn by hand',
+      'by-hand': 'in a shape of its own',
     },
     straight: (length) => `The fringe is straight: every cord hangs ${length} below the last row.`,
     shaped: (shape, shortest, longest) =>
@@ -70,7 +70,7 @@ export const fringeWords: Worded<FringeWords> = {
       v: 'ein V, in der Mitte am längsten',
       'inverted-v': 'ein umgekehrtes V, in der Mitte am kürzesten',
       curve: 'ein Bogen, in der Mitte am längsten',
-      'by-hand': 'von Hand gezeichnet',
+      'by-hand': 'frei gezeichnet',
     },
     straight: (length) => `Die Fransen sind gerade: jede Schnur hängt ${length} unter der letzten Reihe.`,
     shaped: (shape, shortest, longest) =>
