@@ -289,6 +289,10 @@ describe('sizes', () => {
     expect(await cells(page, '30 cm')).toEqual(['32 cords', '16 cm', 'fits, 11.4 cm free at each end']);
     await page.getByLabel('A dowel of your own, in cm').fill('15');
     expect((await cells(page, '15 cm')).at(-1)).toBe('too short: only 3.9 cm free at each end');
+    await page.getByRole('button', { name: 'Resize to 8 cords…' }).click();
+    const dialog = page.getByRole('dialog', { name: 'Resize' });
+    expect(await dialog.getByLabel('Cords', { exact: true }).inputValue()).toBe('8');
+    expect(await dialog.getByLabel('Rows', { exact: true }).inputValue()).toBe('6');
   });
 
   it('lead from a finished size to the resize sheet, with its cords and rows', async () => {
@@ -487,7 +491,10 @@ describe('what if', () => {
     const first = page.getByRole('region', { name: 'Variant A' });
     await first.getByLabel('Pieces, in cm').fill('10');
     await first.getByText(/can't hold one knot/).waitFor();
+    // What can't be tied can't be taken.
+    await page.getByRole('button', { name: 'Take A' }).waitFor({ state: 'detached' });
     await first.getByLabel('Pieces, in cm').fill('120');
+    await page.getByRole('button', { name: 'Take A' }).waitFor();
     await first.getByLabel('And also').selectOption('merge');
     await page.getByRole('columnheader', { name: /pieces of 120 cm, .* merged into / }).waitFor();
     await page.getByRole('button', { name: 'Remove variant B' }).click();

@@ -1,5 +1,4 @@
 /** Dowels as shops have them, and one of the maker's own: what fits on each, and whether this hanging does. */
-
 import { useState } from 'react';
 import type { Design } from '../../../shared/design/design.ts';
 import { dowelOf } from '../../../shared/gauge/dowel.ts';
@@ -10,6 +9,7 @@ import { nominalDowels } from '../../../shared/gauge/nominal-dowels.ts';
 import { counted } from '../../../shared/units/counted.ts';
 import { formatLength } from '../../../shared/units/length.ts';
 import type { Units } from '../../../shared/units/units.ts';
+import { askToResize } from '../../draw/size/size-deeds.tsx';
 import { lengthIn, lengthUnit, mmFrom } from '../../new-design/length-field.ts';
 import { OptionalNumberField } from '../../shell/fields.tsx';
 import { useStudio } from '../../store/use-studio.ts';
@@ -21,6 +21,7 @@ export function DowelTable({ design }: { design: Design }) {
   const nominal: readonly number[] = nominalDowels[units === 'us' ? 'us' : 'metric'].lengthsMm;
   const lengths = ownMm === undefined || nominal.includes(ownMm) ? nominal : [...nominal, ownMm];
   const { choices, shortestMm, shortestSurelyMm } = fittingDowel(lengths, design);
+  const own = choices.find(({ lengthMm }) => lengthMm === ownMm);
   const gauge = gaugeOf(design);
   const { minLengthMm } = dowelOf(design, gauge);
   const { allMm } = headsOf(design, gauge);
@@ -43,6 +44,13 @@ export function DowelTable({ design }: { design: Design }) {
           onChange={(length) => setOwnMm(length === undefined ? undefined : mmFrom(length, units))}
         />
       </div>
+      {own && own.cords > 0 && own.cords !== design.columns && (
+        <div>
+          <button type="button" onClick={() => askToResize({ columns: own.cords, rows: design.rows })}>
+            Resize to {counted(own.cords, 'cord')}…
+          </button>
+        </div>
+      )}
       <table className="figures dowels">
         <caption className="unseen">What fits on which dowel</caption>
         <thead>
