@@ -32,6 +32,14 @@ export const laws: readonly Law[] = [
   ({ reference }) => reference && base64Fault(reference.picture, 'the reference picture'),
   ({ pattern }) =>
     pattern?.cover ? base64Fault(pattern.cover.picture, 'the photograph of the cover') : null,
+  ({ editions = [] }) => {
+    for (const { number, made } of editions) {
+      const { cover } = made.pattern ?? {};
+      const fault = cover && base64Fault(cover.picture, `the photograph of edition ${number}`);
+      if (fault) return fault;
+    }
+    return null;
+  },
 ];
 
 /** What is wrong with a design in memory, cells and all; null where it can be written and read again. */

@@ -63,6 +63,8 @@ export const limits = {
   imprintBytes: 1024 * 1024,
   /** Editions of one pattern: each keeps a chart and its plan in the design's file. */
   editions: 20,
+  /** Characters of all editions as JSON: beside the largest chart they still fit into a file that can be saved. */
+  editionsChars: 15_000_000,
   /** Errata of one edition: with more of them it is time for the next. */
   errata: 100,
   /** Memory that undo may take in a session, in bytes. */

@@ -28,7 +28,7 @@ export interface NewEdition {
 
 /**
  * The edit that publishes the design as it is, planned by `plan`, as the next edition. `chart` is the design's own. Problem:
- * `too-many` where no further edition can be kept.
+ * `too-many` and `too-large` where no further edition can be kept.
  */
 export function publishEdition(
   design: Design,
@@ -46,7 +46,14 @@ export function publishEdition(
   const number = 1 + Math.max(0, ...before.map((each) => each.number));
   const made = withCoverOf(before, madeOf(design, chart, plan));
   const edition: Edition = { number, date, note, errata: [], made };
-  return good({ kind: 'set', field: 'editions', value: [...before, edition] });
+  const value = [...before, edition];
+  if (JSON.stringify(value).length > limits.editionsChars) {
+    return problem(
+      'too-large',
+      'The editions of this pattern are too large to be kept together. Go on with a copy of the design, and begin with edition 1 there.',
+    );
+  }
+  return good({ kind: 'set', field: 'editions', value });
 }
 
 /** The edit that adds an erratum to an edition. Problems: `not-there`; `too-many`. */

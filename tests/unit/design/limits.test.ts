@@ -1,4 +1,5 @@
 /** Each cap of the design file, at the cap and one above it. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { defaults } from '../../../shared/design/defaults.ts';
 import { limits } from '../../../shared/design/limits.ts';
@@ -167,6 +168,23 @@ describe('a design file', () => {
     expect(outcome(reference(Array<string>(limits.referenceLines + 1).fill('AAAA')))).toBe('too-large');
     expect(outcome(reference(['A'.repeat(limits.referenceLineChars)]))).toBe('opened');
     expect(outcome(reference(['A'.repeat(limits.referenceLineChars + 4)]))).toBe('damaged');
+  });
+
+  it('has photographs of covers, its own and those of its editions, within the same', () => {
+    const told = readFileSync(new URL('../../examples/v2/editions-told.larkrow', import.meta.url), 'utf8');
+    const withCovers = (picture: readonly string[]) => {
+      const design = JSON.parse(told) as DesignFile;
+      const own = structuredClone(design);
+      own.pattern!.cover!.picture = [...picture];
+      design.editions![0]!.made.pattern!.cover!.picture = [...picture];
+      return [outcome(own), outcome(design)];
+    };
+    const lines = (count: number) => Array<string>(count).fill('AAAA');
+    expect(withCovers(lines(limits.referenceLines))).toEqual(['opened', 'opened']);
+    expect(withCovers(lines(limits.referenceLines + 1))).toEqual(['too-large', 'too-large']);
+    expect(withCovers(['AAA'])).toEqual(['damaged', 'damaged']);
+    const large = Array<string>(100).fill('A'.repeat(limits.referenceLineChars));
+    expect(withCovers(large)).toEqual(['damaged', 'damaged']);
   });
 
   it(`holds no name of more than ${limits.nameChars} characters`, () => {

@@ -62,6 +62,16 @@ describe('editions', () => {
     expect(next).toMatchObject({ ok: false, problem: { code: 'too-many' } });
   });
 
+  it(`take at most ${limits.editionsChars} characters together, so that the design can still be saved`, () => {
+    const { chart, plan } = planned(moth);
+    const publish = (note: string) => publishEdition(moth, chart, plan, { date: '2031-05-08', note });
+    const bare = publish('');
+    const chars = bare.ok ? JSON.stringify(bare.value.value).length : 0;
+    const note = 'x'.repeat(limits.editionsChars - chars);
+    expect(publish(note).ok).toBe(true);
+    expect(publish(`${note}x`)).toMatchObject({ ok: false, problem: { code: 'too-large' } });
+  });
+
   it('get errata, and only the one that is named', () => {
     const twice = published(published(moth));
     const edit = addErratum(twice, 1, { date: '2031-06-01', text: 'Row 2, cord 3 is Rust.' });
