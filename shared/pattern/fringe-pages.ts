@@ -19,7 +19,7 @@ import { trueSizeBar, trueSizeBarMm } from './true-size-bar.ts';
 import { fringeWords } from './words/fringe-words.ts';
 
 /** More sheets than this nobody tapes together. */
-const SHEETS_AT_MOST = 10;
+const SHEETS_AT_MOST = 8;
 /** A template to scale is no higher than this share of the body. */
 const SCALED_SHARE = 0.45;
 
@@ -43,10 +43,20 @@ export function fringePages(context: PatternContext): Draft[] {
   const [page, ...more] = fits ? firstPages(context, { ...way, times: 1 }) : [];
   if (page && more.length === 0) return [page];
   const times = timesIn(area, size);
-  const tiles = tilesOf(size, roomOnSheet(area));
+  const tiles = tilesOf(size, roomOnSheet(area))
+    .filter(({ window }) => holdsCords(window, template))
+    .map((tile, i) => ({ ...tile, number: i + 1 }));
   if (isStraight(all) || times === 1 || tiles.length > SHEETS_AT_MOST)
     return firstPages(context, { ...way, times });
   return [...firstPages(context, { ...way, tiles, times }), ...tilePages(tiles, template, context)];
+}
+
+/** Whether any cord reaches into it: a sheet that would be empty is not printed. */
+function holdsCords({ x, y, width }: Area, { lengthsMm, pitchMm }: FringeTemplate): boolean {
+  return lengthsMm.some((length, column) => {
+    const middle = (column + 0.5) * pitchMm;
+    return length > y && middle >= x && middle < x + width;
+  });
 }
 
 interface TemplateWay {

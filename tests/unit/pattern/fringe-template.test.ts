@@ -121,6 +121,21 @@ describe('the template of a wider fringe', () => {
     expect(new Set(sheets.map((page) => barsOf(page).length)).size).toBe(2);
   });
 
+  it('has no sheet that is empty', () => {
+    // The middle cords end on the first line of sheets, the outer ones on the second.
+    const pages = fringePages(150, { shape: 'inverted-v', longMm: 260, shortMm: 100 });
+    const [first, ...sheets] = pages;
+    expect(textsOf([first!])).toContain(`follows on ${sheets.length} sheets`);
+    expect(sheets.length).toBeLessThan(10);
+    for (const page of sheets) {
+      const cords = uprights(paths([page])).filter(({ from, to }) => Math.abs(to - from - 2) > 1e-6);
+      expect(cords.length).toBeGreaterThan(0);
+    }
+    expect(sheets.map(({ title }) => title)).toEqual(
+      sheets.map((_, i) => `Fringe template, sheet ${i + 1} of ${sheets.length}`),
+    );
+  });
+
   it('is drawn to scale where it would take too many sheets, with the length of every fifth cord', () => {
     const wide = 400;
     const pages = fringePages(wide, fringe);
