@@ -13,10 +13,13 @@ import type { Pen, PlacedOverlay } from './overlay.ts';
 import { addCells, veilAll, veilOthers, veilUntied } from './veils.ts';
 
 export function drawOverlay(pen: Pen, overlay: PlacedOverlay): void {
-  const { strand, tied } = overlay;
-  views[overlay.view](pen, overlay);
-  if (strand !== null && overlay.view !== 'strands') drawStrand(pen, overlay, strand);
-  if (tied !== null) drawTied(pen, overlay, tied);
+  const { strand, tied, view } = overlay;
+  // Strands that are not tied yet are faint; marks and figures are read on tied rows and on others.
+  if (tied !== null && view !== 'strands') veilUntied(pen, overlay, tied);
+  views[view](pen, overlay);
+  if (strand !== null && view !== 'strands') drawStrand(pen, overlay, strand);
+  if (tied !== null && view === 'strands') veilUntied(pen, overlay, tied);
+  if (tied !== null) outlineNext(pen, overlay, tied);
   drawPins(pen, overlay);
 }
 
@@ -43,9 +46,7 @@ const views: Readonly<Record<PlanView, (pen: Pen, overlay: PlacedOverlay) => voi
   'worst-rows': drawWorstRows,
 };
 
-/** What is not tied yet is faint; the next knot has an outline. */
-function drawTied(pen: Pen, overlay: PlacedOverlay, knots: number): void {
-  veilUntied(pen, overlay, knots);
+function outlineNext(pen: Pen, overlay: PlacedOverlay, knots: number): void {
   const { row, column } = tyingPlace(overlay.planned.tables, knots);
   if (column === null) return;
   pen.beginPath();

@@ -39,7 +39,7 @@ export function WorstRowsPart({ rows }: { rows: readonly RowFacts[] }) {
         {worst.map((row) => (
           <tr key={row.row}>
             <th scope="row">
-              <button type="button" className="plain" onClick={() => goToRow(row.row - 1)}>
+              <button type="button" className="plain row-name" onClick={() => goToRow(row.row - 1)}>
                 Row {row.row}
               </button>
             </th>

@@ -45,6 +45,12 @@ describe('the rows that take the most', () => {
     expect(shown.hasInk(-9, middle(5) - 6, 8, 12)).toBe(false);
   });
 
+  it('are marked as clearly while nothing is tied yet', () => {
+    const shown = drawn({ planned, view: 'worst-rows', rowsBy: 'changes', cellPx: 16, tied: 0 });
+    // The plate with the row's number lies on the chart.
+    expect(shown.hasInk(20, 2 * 16, 20, 16)).toBe(true);
+  });
+
   it('share a band where they are neighbours', () => {
     const fact = (row: number) => ({ row, live: 1, changes: 1, pieces: 1 });
     expect(bandsOf([fact(9), fact(3), fact(8), fact(1)])).toEqual([
