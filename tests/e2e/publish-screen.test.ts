@@ -81,7 +81,7 @@ describe('a part of the pattern', () => {
     const { page } = await publishing();
     const before = await parts(page);
     await part(page, 'Finishing').click();
-    await expect.poll(() => page.getByLabel('Finishing steps').isVisible()).toBe(true);
+    await expect.poll(() => page.getByRole('textbox', { name: 'Finishing steps' }).isVisible()).toBe(true);
     const seen = page.locator('.publish-page h3', { hasText: 'Finishing' });
     const box = (await seen.boundingBox())!;
     expect(box.y).toBeGreaterThan(0);
@@ -145,11 +145,15 @@ describe('a finding', () => {
     await go('Go to the parts');
     await expect.poll(() => focused(page)).toBe('Print Cover');
     await page.locator('summary', { hasText: 'Texts' }).click();
-    await page.getByLabel('Terms of use').fill('');
+    await page.getByRole('textbox', { name: 'Terms of use' }).fill('');
     await page.getByLabel('Skill', { exact: true }).focus();
     await go('Go to the text: Terms of use');
     await expect
-      .poll(() => page.getByLabel('Terms of use').evaluate((area) => area === document.activeElement))
+      .poll(() =>
+        page
+          .getByRole('textbox', { name: 'Terms of use' })
+          .evaluate((area) => area === document.activeElement),
+      )
       .toBe(true);
     await go('Go to the swatches on Plan');
     await expect.poll(() => focused(page)).toBe('Swatches');
