@@ -30,6 +30,8 @@ function changeWords(change: Change, { yarns }: Design, units: Units): string {
     case 'working-length':
       return `pieces of ${formatCutLength(change.mm, units)}`;
     case 'carry':
+      // Without a row there is no turn either, and without a cord no carry within the row.
+      if (change.cords === 0 && change.rows === 0) return 'nothing carried';
       return `carried ${counted(change.cords, 'cord')} and ${counted(change.rows, 'row')} at most`;
     case 'reserve':
       return change.share === 0

@@ -17,7 +17,14 @@ import { sizeRows, whatIfRows } from './figure-rows.ts';
 import { asItIs, useBesideAsItIs } from './use-beside-as-it-is.ts';
 import { weighable } from './use-weighed.ts';
 import { VariantCard } from './variant-card.tsx';
-import { addVariant, mostVariants, startVariants, useVariants } from './variants.ts';
+import {
+  addVariant,
+  changeVariant,
+  mostVariants,
+  startVariants,
+  useVariants,
+  type Variant,
+} from './variants.ts';
 import { WeighProgress } from './weigh-progress.tsx';
 import './what-if.css';
 
@@ -59,9 +66,14 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
     const made = varied.find((each) => each.key === key)?.made;
     return made && !made.ok ? made.problem.sentence : (weighing.problems[key] ?? '');
   };
-  const take = (letter: string, { edit }: Variation, words: string) => {
+  const take = (letter: string, { key, changes }: Variant, { edit }: Variation) => {
     if (!edit) return;
-    change(`Take ${words}`, edit);
+    change(`Take ${changesWords(changes, design, units)}`, edit);
+    // A yarn that is merged is gone, so the variant can't merge it again.
+    changeVariant(
+      key,
+      changes.filter(({ kind }) => kind !== 'merge'),
+    );
     tell(`The hanging is ${letter} now. Undo takes it back.`);
   };
   return (
@@ -84,14 +96,11 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
                 <>
                   <strong>{letters[i]}</strong>
                   <span className="small">{changesWords(variants[i]!.changes, design, units)}</span>
-                  {sameAs[key] && <span className="small">the same as {nameOf(sameAs[key])}</span>}
-                  {made.ok && made.value.edit && (
-                    <button
-                      type="button"
-                      onClick={() =>
-                        take(letters[i]!, made.value, changesWords(variants[i]!.changes, design, units))
-                      }
-                    >
+                  {sameAs[key] && variants[i]!.changes.length > 0 && (
+                    <span className="small">the same as {nameOf(sameAs[key])}</span>
+                  )}
+                  {made.ok && made.value.edit && !problemOf(key) && (
+                    <button type="button" onClick={() => take(letters[i]!, variants[i]!, made.value)}>
                       Take {letters[i]}
                     </button>
                   )}

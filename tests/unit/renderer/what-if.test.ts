@@ -129,6 +129,7 @@ describe('a variant in words', () => {
       'pieces of 200 cm, lone knots tidied',
     );
     expect(say([{ kind: 'carry', cords: 1, rows: 4 }])).toBe('carried 1 cord and 4 rows at most');
+    expect(say([{ kind: 'carry', cords: 0, rows: 0 }])).toBe('nothing carried');
     expect(say([{ kind: 'reserve', share: 0.05 }])).toBe('5 % of each piece in reserve');
     expect(say([{ kind: 'reserve', share: 0 }])).toBe('pieces without reserve');
     expect(say([{ kind: 'live-wish', strands: 1 }])).toBe('1 strand hanging at once at most');
