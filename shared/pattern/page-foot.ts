@@ -8,7 +8,7 @@ import { fitText, textWidthMm } from './faces/measure-text.ts';
 import { label } from './label.ts';
 import type { Item, Page, TextItem } from './page.ts';
 import { FOOT_MM, margins, type Sheet } from './papers.ts';
-import { inks, ruleMm } from './style.ts';
+import { inks, ruleMm, typeScales } from './style.ts';
 import { footWords } from './words/foot-words.ts';
 
 /** A page without its foot: how many pages there are is known only when all are laid out. */
@@ -59,20 +59,24 @@ function foot(
   const left = margins.left;
   const right = widthMm - margins.right;
   const top = heightMm - margins.bottom - FOOT_MM;
-  const first = top + 2.8 + sizeMm * 0.9;
-  const second = Math.min(first + sizeMm * 1.4, top + FOOT_MM - sizeMm * 0.2);
+  const usual = top + 2.8 + sizeMm * 0.9;
+  const second = Math.min(usual + sizeMm * 1.4, top + FOOT_MM - sizeMm * 0.2);
   const words = footWords[language];
   const middle = draft.middle ?? '';
   const titleRoom = (right - left) / 2 - textWidthMm(middle, 'sans', sizeMm) / 2 - 4;
-  const below = [stamp, draft.below ?? ''].filter((text) => text !== '').join(' · ');
   const checked = CHECK_MM + 4 + textWidthMm(words.checkLine, 'sans', sizeMm);
   const secondRoom = right - left - (draft.checkLine ? checked : 0);
+  const below = secondLine([stamp, draft.below ?? ''], sizeMm, secondRoom);
+  // Two lines of large type stand a little higher, and so does the rule above them.
+  const hasSecond = below.text !== '' || draft.checkLine === true;
+  const first = hasSecond ? Math.min(usual, second - sizeMm * 1.15) : usual;
+  const ruleY = Math.min(top + 2, first - sizeMm * 0.95);
   const rule: Item = {
     kind: 'rule',
     x1: left,
-    y1: top + 2,
+    y1: ruleY,
     x2: right,
-    y2: top + 2,
+    y2: ruleY,
     widthMm: ruleMm.thin,
     color: inks.hair,
   };
@@ -81,13 +85,29 @@ function foot(
     note(left, first, fitText(title, 'sans', sizeMm, titleRoom), 'left'),
     note((left + right) / 2, first, middle, 'center'),
     note(right, first, words.page(number, of), 'right'),
-    note(left, second, fitText(below, 'sans', sizeMm, secondRoom), 'left'),
+    noteOf(below.sizeMm)(left, second, below.text, 'left'),
   ];
   return [
     rule,
     ...notes.filter(({ text }) => text !== ''),
     ...(draft.checkLine ? checkLine(right, second, words.checkLine, sizeMm) : []),
   ];
+}
+
+/**
+ * What joins where is marked beside the chart too: where it has no room it is left out rather than cut. A long stamp is set in the
+ * usual size of feet before it is cut.
+ */
+function secondLine(
+  [stamp, joins]: readonly [string, string],
+  sizeMm: number,
+  room: number,
+): { readonly text: string; readonly sizeMm: number } {
+  const both = [stamp, joins].filter((text) => text !== '').join(' · ');
+  if (textWidthMm(both, 'sans', sizeMm) <= room) return { text: both, sizeMm };
+  if (textWidthMm(stamp, 'sans', sizeMm) <= room) return { text: stamp, sizeMm };
+  const usual = Math.min(sizeMm, typeScales.standard.foot);
+  return { text: fitText(stamp, 'sans', usual, room), sizeMm: usual };
 }
 
 type Note = (x: number, y: number, text: string, align: TextItem['align']) => TextItem;
