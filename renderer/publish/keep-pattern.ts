@@ -122,6 +122,6 @@ function taken(answer: PatternAnswer, { progress }: PatternView): Partial<Patter
       // It may have been on its way when planning was stopped.
       return progress === null ? {} : { progress: answer.done };
     case 'problem':
-      return { document: null, isBehind: false, problem: answer.sentence, progress: null };
+      return { document: null, findings: null, isBehind: false, problem: answer.sentence, progress: null };
   }
 }

@@ -103,6 +103,11 @@ function PapersSheet({ labels: before, done }: { labels: Labels; done: (wishes: 
         />
       </div>
       <p className="hint">Rules for fibre labels and product safety differ by country: local rules decide.</p>
+      {which.length === 0 && (
+        <p className="fault" role="status">
+          Choose one of them at least.
+        </p>
+      )}
       <div className="answers">
         <button type="submit" className="main" aria-disabled={which.length === 0}>
           Make them…

@@ -1,5 +1,5 @@
 /** Publish: pages at once by a quick plan, then those of the full plan, which is what the saved file holds. */
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import type { Page } from 'playwright-core';
 import { describe, expect, it } from 'vitest';
@@ -54,6 +54,22 @@ describe('the pages of a pattern', () => {
     expect(await seriousFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Make the full plan' }).click();
     await page.getByText(settled).waitFor();
+    expect(errors).toEqual([]);
+  });
+
+  it('are not saved where saving is stopped: that is said, and no file is left', async () => {
+    const { page, folder, errors } = await publishing();
+    await page.getByRole('button', { name: 'Pattern as PDF…' }).click();
+    await page.getByRole('button', { name: 'Folders', exact: true }).click();
+    await page.getByRole('button', { name: 'Pictures and patterns' }).click();
+    await page.getByRole('button', { name: 'Save here' }).click();
+    const making = page.getByRole('dialog', { name: 'Making the pattern' });
+    await expect
+      .poll(() => making.getByRole('progressbar').getAttribute('value'), { timeout: 20_000 })
+      .not.toBe('0');
+    await making.getByRole('button', { name: 'Stop' }).click();
+    await page.getByText('Stopped. Nothing was written.').waitFor();
+    expect(readdirSync(folder)).toEqual([]);
     expect(errors).toEqual([]);
   });
 
