@@ -47,8 +47,8 @@ export function cordNumbersMm(numberMm = NUMBER_MM): number {
 }
 
 export function drawChartBlock(block: ChartBlock): Item[] {
-  const numberMm = Math.min(block.numberMm ?? NUMBER_MM, block.cellHeight * 0.72);
-  // Where rows are too low for legible numbers, only each tenth row and the one after it are numbered.
+  const numberMm = Math.min(block.numberMm ?? NUMBER_MM, block.cellHeight * 1.2);
+  // Neighbours of a number stand on the other side. Where rows are too low for legible numbers, only each tenth row and the one after it are numbered.
   const everyRow = numberMm > (block.numberMm ?? NUMBER_MM) * 0.55;
   const rowNumberMm = everyRow ? numberMm : (block.numberMm ?? NUMBER_MM);
   const { x, y } = block;

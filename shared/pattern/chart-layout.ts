@@ -7,7 +7,6 @@ import type { Chart } from '../chart/chart.ts';
 import { cordNumbersMm, rowNumbersMm } from './chart-block.ts';
 import { type KeyEntry, type KeyLayout, layOutKey } from './key.ts';
 import type { CellsItem } from './page.ts';
-import { MAP_MM } from './page-map.ts';
 import { type Area, bodyOf, type Sheet, turned } from './papers.ts';
 import { type PrintScale, printScales } from './print-scale.ts';
 import { type RowsBeside, type RowsBesideWish, rowsBeside } from './rows-beside.ts';
@@ -44,6 +43,8 @@ export interface ChartLayout {
   readonly x: number;
   readonly y: number;
   readonly key: KeyLayout;
+  /** Whether the key of these pages is in small type, and stands in the copy's own on pages before them. */
+  readonly keyApart: boolean;
   readonly keyX: number;
   readonly keyY: number;
   /** Top left corner of the map. */
@@ -53,11 +54,9 @@ export interface ChartLayout {
   readonly beside: RowsBeside | null;
 }
 
-/** Title and range above the chart. */
-const HEAD_MM = 11;
 const KEY_GAP_MM = 5;
 const MAP_GAP_MM = 6;
-/** Of the body's height: a key in large print that would take more is printed as usual. */
+/** Of the body's height: a key in large print that would take more is printed as usual, and large on pages of its own. */
 const MOST_KEY = 0.3;
 /** The key beside the cells takes no more of the width than this, in shortest columns. */
 const MOST_BESIDE = 1.8;
@@ -109,7 +108,7 @@ function splitAmong({ chart, aspect, scale }: ChartInput, ways: readonly Way[]):
 function roomIn({ chart, scale }: ChartInput, body: Area, joined: boolean): Room {
   return {
     width: body.width - 2 * rowNumbersMm(chart.rows, scale.numberMm),
-    height: body.height - HEAD_MM - 2 * aroundMm(scale, joined),
+    height: body.height - scale.headMm - 2 * aroundMm(scale, joined),
   };
 }
 
@@ -121,11 +120,12 @@ function aroundMm({ numberMm, noteMm }: PrintScale, joined: boolean): number {
 function keyBelow(input: ChartInput, sheet: Sheet, joined: boolean): Way {
   const body = bodyOf(sheet);
   const { width, height } = roomIn(input, body, joined);
-  const keyWidth = body.width - (joined ? MAP_MM.width + MAP_GAP_MM : 0);
+  const { map } = input.scale;
+  const keyWidth = body.width - (joined ? map.width + MAP_GAP_MM : 0);
   const wished = keyIn(input, keyWidth, input.scale, joined);
   const isLarge = wished.height > body.height * MOST_KEY;
   const key = isLarge ? keyIn(input, keyWidth, printScales.standard, joined) : wished;
-  const taken = KEY_GAP_MM + (joined ? Math.max(key.height, MAP_MM.height) : key.height);
+  const taken = KEY_GAP_MM + (joined ? Math.max(key.height, map.height) : key.height);
   return { sheet, body, joined, key, keyIsBeside: false, room: { width, height: height - taken } };
 }
 
@@ -133,11 +133,12 @@ function keyBelow(input: ChartInput, sheet: Sheet, joined: boolean): Way {
 function keyBeside(input: ChartInput, sheet: Sheet, joined: boolean): Way | null {
   const body = bodyOf(sheet);
   const { width, height } = roomIn(input, body, joined);
-  const most = Math.max(input.scale.key.narrowestMm * MOST_BESIDE, joined ? MAP_MM.width : 0);
+  const { map, headMm } = input.scale;
+  const most = Math.max(input.scale.key.narrowestMm * MOST_BESIDE, joined ? map.width : 0);
   const key = keyIn(input, Number.POSITIVE_INFINITY, input.scale, joined, 1);
-  const tall = key.height + (joined ? MAP_GAP_MM + MAP_MM.height : 0);
-  if (key.columnWidth > most || tall > body.height - HEAD_MM) return null;
-  const taken = KEY_GAP_MM + Math.max(key.columnWidth, joined ? MAP_MM.width : 0);
+  const tall = key.height + (joined ? MAP_GAP_MM + map.height : 0);
+  if (key.columnWidth > most || tall > body.height - headMm) return null;
+  const taken = KEY_GAP_MM + Math.max(key.columnWidth, joined ? map.width : 0);
   return { sheet, body, joined, key, keyIsBeside: true, room: { width: width - taken, height } };
 }
 
@@ -184,14 +185,14 @@ function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | 
   const { sheet, body, joined, key, keyIsBeside } = way;
   const { chart, scale } = input;
   const around = aroundMm(scale, joined);
-  const y = body.y + HEAD_MM + around;
+  const y = body.y + scale.headMm + around;
   const cellsWidth = longest(split.across) * split.cellWidth;
   const numbers = rowNumbersMm(chart.rows, scale.numberMm);
-  const sideWidth = Math.max(key.columnWidth, joined ? MAP_MM.width : 0);
+  const sideWidth = Math.max(key.columnWidth, joined ? scale.map.width : 0);
   const right = body.x + body.width;
   const keyX = keyIsBeside ? right - sideWidth : body.x;
   const keyY = keyIsBeside
-    ? body.y + HEAD_MM
+    ? body.y + scale.headMm
     : y + longest(split.down) * split.cellHeight + around + KEY_GAP_MM;
   const middle = body.x + (body.width - (keyIsBeside ? sideWidth + KEY_GAP_MM : 0) - cellsWidth) / 2;
   return {
@@ -202,9 +203,10 @@ function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | 
     x: beside ? body.x + numbers : middle,
     y,
     key,
+    keyApart: key.scale.nameMm < scale.key.nameMm,
     keyX,
     keyY,
-    mapX: keyIsBeside ? keyX : right - MAP_MM.width,
+    mapX: keyIsBeside ? keyX : right - scale.map.width,
     mapY: keyIsBeside ? keyY + key.height + MAP_GAP_MM : keyY,
     beside,
   };

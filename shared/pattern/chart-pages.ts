@@ -7,33 +7,43 @@ import { drawChartBlock, rowNumbersMm } from './chart-block.ts';
 import { type ChartInput, type ChartLayout, layOutChart } from './chart-layout.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { joinMarks, type Neighbours, neighbourList } from './join-marks.ts';
-import { drawKey } from './key.ts';
+import { drawKey, keyHeadingMm } from './key.ts';
+import { keyPages } from './key-pages.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { accentBar } from './page-head.ts';
 import { pageMap } from './page-map.ts';
+import { sizeToFit } from './size-to-fit.ts';
 import { pagesOf, type Split, type Stretch, spanOf } from './split-chart.ts';
-import { inks, sizes } from './style.ts';
+import { inks } from './style.ts';
 
-/** `firstPage`: the number of the first chart page, from 1. */
-export function chartPages(input: ChartInput, firstPage: number): Draft[] {
+/** `first`: the number of the part's first page, from 1. */
+export function chartPages(input: ChartInput, first: number): Draft[] {
   const layout = layOutChart(input);
   const { across, down } = layout.split;
-  return down.flatMap((_, downAt) =>
-    across.map((_, acrossAt) => chartPage(input, layout, { firstPage, acrossAt, downAt })),
+  const key = layout.keyApart ? keyPages(input) : [];
+  const firstPage = first + key.length;
+  const isTold = key.length > 0;
+  const pages = down.flatMap((_, downAt) =>
+    across.map((_, acrossAt) => chartPage(input, layout, { firstPage, acrossAt, downAt, isTold })),
   );
+  return [...key, ...pages];
 }
 
 export function countChartPages(input: ChartInput): number {
-  return pagesOf(layOutChart(input).split);
+  const { split, keyApart } = layOutChart(input);
+  return pagesOf(split) + (keyApart ? keyPages(input).length : 0);
 }
 
 /** Which page it is. */
 interface At {
+  /** That shows cells. */
   readonly firstPage: number;
   readonly acrossAt: number;
   readonly downAt: number;
+  /** Whether the key has been told on pages of its own. */
+  readonly isTold: boolean;
 }
 
 function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
@@ -51,7 +61,7 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
       ...cellsOfPage(input, layout, across, down),
       ...joinsOfPage(input, layout, across, down, pages),
       ...rowsOfPage(input, layout, across, down),
-      ...keyOfPage(input, layout, across, down, at.acrossAt + at.downAt > 0),
+      ...keyOfPage(input, layout, across, down, at.isTold || at.acrossAt + at.downAt > 0),
       ...mapOfPage(input, layout, at),
     ],
     middle: range,
@@ -65,20 +75,22 @@ function head(
   { body, beside }: ChartLayout,
   range: string,
 ): Item[] {
-  const y = body.y + 7.8;
-  const left = body.x + textWidthMm(title, 'serif-bold', TITLE_MM) + 5;
-  const room = body.width + body.x - left - textWidthMm(range, 'sans', rangeMm(scale)) - 5;
-  const missed =
-    wish && !beside ? wrapText(wish.words.notBeside(wish.rowsPage), 'sans', sizes.small, room) : [];
+  const { small } = scale.type;
+  const y = body.y + scale.titleMm + 1.4;
+  const rangeWidth = textWidthMm(range, 'sans', rangeMm(scale));
+  const titleMm = sizeToFit(title, 'serif-bold', scale.titleMm, body.width - rangeWidth - 4);
+  const left = body.x + textWidthMm(title, 'serif-bold', titleMm) + 5;
+  const room = body.width + body.x - left - rangeWidth - 5;
+  const missed = wish && !beside ? wrapText(wish.words.notBeside(wish.rowsPage), 'sans', small, room) : [];
   const right = body.x + body.width;
   const note = { sizeMm: rangeMm(scale), color: inks.soft, align: 'right' } as const;
   return [
     accentBar(body.x, body.y, accent),
-    label(body.x, y, title, { face: 'serif-bold', sizeMm: TITLE_MM, role: 'title' }),
+    label(body.x, y, title, { face: 'serif-bold', sizeMm: titleMm, role: 'title' }),
     ...missed.map((line, i) => {
-      const baseline = y - (missed.length - 1 - i) * sizes.small * 1.25;
+      const baseline = y - (missed.length - 1 - i) * small * 1.25;
       return label(left, baseline, line, {
-        sizeMm: sizes.small,
+        sizeMm: small,
         color: inks.soft,
         ...(i === 0 && { role: 'paragraph' }),
       });
@@ -87,11 +99,9 @@ function head(
   ];
 }
 
-const TITLE_MM = 6.4;
-
 /** Em of the range above the chart. */
-function rangeMm({ noteMm }: ChartInput['scale']): number {
-  return Math.max(sizes.body, noteMm);
+function rangeMm({ type }: ChartInput['scale']): number {
+  return type.body;
 }
 
 function cellsOfPage(
@@ -169,9 +179,12 @@ function newIn({ first, end, repeated }: Stretch): number {
   return end - first - repeated;
 }
 
-function mapOfPage({ words, accent }: ChartInput, layout: ChartLayout, at: At): Item[] {
+function mapOfPage({ words, accent, scale }: ChartInput, layout: ChartLayout, at: At): Item[] {
   if (!layout.joined) return [];
-  const place = { x: layout.mapX, y: layout.mapY, heading: words.pages, accent };
+  const { mapX: x, mapY: y } = layout;
+  const { key, map } = scale;
+  const head = { headingMm: keyHeadingMm(key), headMm: key.headingMm };
+  const place = { x, y, heading: words.pages, accent, scale: map, ...head };
   return pageMap(at.firstPage, layout.split, at.acrossAt, at.downAt, place);
 }
 

@@ -32,7 +32,7 @@ interface Placed {
   readonly across: Stretch;
   readonly down: Stretch;
   readonly split: Split;
-  /** 'joins page 6'. */
+  /** 'page 6'. */
   readonly joins: (page: number) => string;
   readonly sizeMm: number;
   readonly accent: string;
@@ -40,7 +40,7 @@ interface Placed {
   readonly numberMm: number;
 }
 
-/** 'joins page 6' outside the numbers, at the corner or middle next to that page. */
+/** 'page 6' and an arrow, outside the numbers, at the corner or middle next to that page. */
 export function joinMarks(pages: Neighbours, placed: Placed): Item[] {
   const { x, y, across, down, split, joins, sizeMm, numberMm, accent } = placed;
   const numbersMm = cordNumbersMm(numberMm);
@@ -64,16 +64,20 @@ export function joinMarks(pages: Neighbours, placed: Placed): Item[] {
     cap: 'round',
   });
   const level = sizeMm * 0.32;
+  const shaftMm = sizeMm * 1.1;
   const items: Item[] = [];
   for (const baseline of [aboveY, belowY]) {
     if (pages.left) {
-      items.push(mark(arrow(x + 3, x, baseline - level, 2.6)), text(pages.left, x + 4, baseline, 'left'));
+      items.push(
+        mark(arrow(x + shaftMm, x, baseline - level, sizeMm)),
+        text(pages.left, x + shaftMm + 1, baseline, 'left'),
+      );
     }
     if (pages.right) {
       const end = x + width;
       items.push(
-        mark(arrow(end - 3, end, baseline - level, 2.6)),
-        text(pages.right, end - 4, baseline, 'right'),
+        mark(arrow(end - shaftMm, end, baseline - level, sizeMm)),
+        text(pages.right, end - shaftMm - 1, baseline, 'right'),
       );
     }
   }
@@ -84,20 +88,24 @@ export function joinMarks(pages: Neighbours, placed: Placed): Item[] {
     if (!page) continue;
     const middle = x + width / 2;
     const half = textWidthMm(joins(page), 'sans-bold', sizeMm) / 2;
-    items.push(mark(upright(middle - half - 0.5, baseline, way)), text(page, middle + 1, baseline, 'center'));
+    items.push(
+      mark(upright(middle - half - sizeMm * 0.2, baseline, way, sizeMm)),
+      text(page, middle + 1, baseline, 'center'),
+    );
   }
   return items;
 }
 
 /** An arrow up (-1) or down (1) beside a line of text. */
-function upright(x: number, baseline: number, way: 1 | -1): PathStep[] {
-  const from = baseline - (way === 1 ? 2.2 : -0.2);
-  const to = baseline - (way === 1 ? -0.2 : 2.2);
+function upright(x: number, baseline: number, way: 1 | -1, sizeMm: number): PathStep[] {
+  const from = baseline - sizeMm * (way === 1 ? 0.82 : -0.07);
+  const to = baseline - sizeMm * (way === 1 ? -0.07 : 0.82);
+  const wing = sizeMm * 0.24;
   return [
     ['M', x, from],
     ['L', x, to],
-    ['M', x - 0.65, to - way * 0.75],
+    ['M', x - wing, to - way * wing * 1.15],
     ['L', x, to],
-    ['L', x + 0.65, to - way * 0.75],
+    ['L', x + wing, to - way * wing * 1.15],
   ];
 }

@@ -16,7 +16,7 @@ import { plainItems } from './plain-items.ts';
 import type { KeyScale } from './print-scale.ts';
 import { printScales } from './print-scale.ts';
 import { stamped } from './stamped.ts';
-import { inks, sizes } from './style.ts';
+import { inks } from './style.ts';
 import { chartWords } from './words/chart-words.ts';
 
 type KeyWords = Pick<
@@ -139,16 +139,18 @@ export interface PlacedKey {
   readonly here?: Uint32Array;
   /** A page before has told the key already: it is seen again, and not read again. */
   readonly isAgain?: boolean;
+  /** The page's own title is its heading. */
+  readonly withoutHeading?: boolean;
   /** The yarns' own colours by code, where the cells do not show them. */
   readonly colors?: Readonly<Record<number, string>>;
 }
 
 /** A table: a row for each entry, its name at the head, then its counts. */
 export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed: PlacedKey): Item[] {
-  const { x, y, words = chartWords.en, isAgain } = placed;
+  const { x, y, words = chartWords.en, isAgain, withoutHeading } = placed;
   const { scale, lines, columnWidth } = layout;
   if (entries.length === 0) return [];
-  const headingMm = Math.max(sizes.heading, scale.nameMm);
+  const headingMm = keyHeadingMm(scale);
   const rows = entries.map((entry, i) => {
     const left = x + Math.floor(i / lines) * columnWidth;
     const top = y + scale.headingMm + (i % lines) * scale.lineMm;
@@ -159,9 +161,10 @@ export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed:
     sizeMm: headingMm,
     role: isAgain ? 'again' : 'heading',
   });
+  const headed = withoutHeading ? [] : [heading];
   if (!isAgain)
     return [
-      heading,
+      ...headed,
       group(
         'table',
         rows.map((cells) => group('row', cells)),
@@ -170,7 +173,12 @@ export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed:
   // The name and the count of the whole chart come again alike, the count of the page does not.
   const alike = rows.flatMap((cells) => plainItems(cells.slice(0, 2)));
   const own = rows.flatMap((cells) => plainItems(cells.slice(2)));
-  return [...stamped([heading, ...alike.map(seenAgain)], x, y), ...own.map(seenAgain)];
+  return [...stamped([...headed, ...alike.map(seenAgain)], x, y), ...own.map(seenAgain)];
+}
+
+/** Em of the heading. */
+export function keyHeadingMm({ headingMm }: KeyScale): number {
+  return headingMm * 0.72;
 }
 
 function seenAgain(item: PlainItem): PlainItem {

@@ -6,23 +6,26 @@
 import { drawSmallChart } from './chart-block.ts';
 import { type ChartInput, layOutChart } from './chart-layout.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
+import { keyPages } from './key-pages.ts';
 import { label } from './label.ts';
 import type { Item, PlainItem } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import { FIRST_HEAD_MM, firstHead } from './page-head.ts';
 import { type Area, bodyOf } from './papers.ts';
 import { longest, pagesOf, REPEATED, type Split, type Stretch, spanOf } from './split-chart.ts';
-import { inks, LEADING, sizes } from './style.ts';
+import { inks, LEADING } from './style.ts';
 
-/** None where the chart stands on one page. `firstPage`: of the chart, from 1. */
-export function mapPage(input: ChartInput, firstPage: number): Draft[] {
-  const { split } = layOutChart(input);
+/** None where the chart stands on one page. `first`: of the chart's part, from 1. */
+export function mapPage(input: ChartInput, first: number): Draft[] {
+  const { split, keyApart } = layOutChart(input);
+  const firstPage = first + (keyApart ? keyPages(input).length : 0);
+  const { body } = input.scale.type;
   const pages = pagesOf(split);
   if (pages === 1) return [];
   const { map } = input.words;
   const area = bodyOf(input.sheet);
-  const introduction = wrapText(map.introduction(pages), 'sans', sizes.body, area.width * 0.9);
-  const top = area.y + FIRST_HEAD_MM - 3 + introduction.length * sizes.body * LEADING + 5;
+  const introduction = wrapText(map.introduction(pages), 'sans', body, area.width * 0.9);
+  const top = area.y + FIRST_HEAD_MM - 3 + introduction.length * body * LEADING + 5;
   return [
     {
       sheet: input.sheet,
@@ -30,12 +33,10 @@ export function mapPage(input: ChartInput, firstPage: number): Draft[] {
       items: [
         ...firstHead(area, map.title, input.accent),
         ...introduction.map((line, i) =>
-          label(
-            area.x,
-            area.y + FIRST_HEAD_MM - 3 + (i + 1) * sizes.body * LEADING,
-            line,
-            i === 0 ? { role: 'paragraph' } : {},
-          ),
+          label(area.x, area.y + FIRST_HEAD_MM - 3 + (i + 1) * body * LEADING, line, {
+            sizeMm: body,
+            ...(i === 0 && { role: 'paragraph' }),
+          }),
         ),
         ...mapIn(input, split, firstPage, { ...area, y: top, height: area.y + area.height - top }),
       ],
@@ -43,8 +44,6 @@ export function mapPage(input: ChartInput, firstPage: number): Draft[] {
   ];
 }
 
-/** Em of the ranges along the edges. */
-const RANGE_MM = sizes.foot;
 const GAP_MM = 2;
 /** Of the pale line under each frame's dark one. */
 const HALO_MM = 1.1;
@@ -60,9 +59,10 @@ interface MapFrame {
 
 function mapIn(input: ChartInput, split: Split, firstPage: number, area: Area): Item[] {
   const { chart, aspect, words } = input;
+  const { small: rangeMm } = input.scale.type;
   const ranges = split.down.map((stretch) => words.rows(spanOf(stretch)));
-  const aside = Math.max(...ranges.map((range) => textWidthMm(range, 'sans', RANGE_MM))) + GAP_MM;
-  const above = RANGE_MM * LEADING + GAP_MM;
+  const aside = Math.max(...ranges.map((range) => textWidthMm(range, 'sans', rangeMm))) + GAP_MM;
+  const above = rangeMm * LEADING + GAP_MM;
   const room = { width: area.width - aside - HALO_MM / 2, height: area.height - above - HALO_MM / 2 };
   const inProportion = Math.min(room.width / aspect / chart.columns, room.height / chart.rows);
   // Pages of a very long or very wide chart are not drawn in proportion: their frames would be slivers.
@@ -79,7 +79,7 @@ function mapIn(input: ChartInput, split: Split, firstPage: number, area: Area): 
     { kind: 'figure', alt: words.map.alt(pages), items: [...wholeChart(input, frame), ...framesOf(frame)] },
     ...numbers(frame, firstPage),
     ...cordRanges(input, frame),
-    ...rowRanges(ranges, frame),
+    ...rowRanges(ranges, frame, rangeMm),
   ];
 }
 
@@ -149,31 +149,36 @@ function smallest(bounds: readonly number[]): number {
 }
 
 /** Those that have room above their page. */
-function cordRanges({ words }: ChartInput, { split, x, y, cellWidth }: MapFrame): Item[] {
+function cordRanges({ words, scale }: ChartInput, { split, x, y, cellWidth }: MapFrame): Item[] {
+  const { small: rangeMm } = scale.type;
   const across = bounds(split.across, x, cellWidth);
   return split.across.flatMap((stretch, i): Item[] => {
     const { first, last } = spanOf(stretch);
     const room = across[i + 1]! - across[i]! - 1;
     const text = [words.cords({ first, last }), `${first}–${last}`].find(
-      (each) => textWidthMm(each, 'sans', RANGE_MM) <= room,
+      (each) => textWidthMm(each, 'sans', rangeMm) <= room,
     );
     if (text === undefined) return [];
     const middle = (across[i]! + across[i + 1]!) / 2;
-    return [label(middle, y - GAP_MM, text, range('center'))];
+    return [label(middle, y - GAP_MM, text, range(rangeMm, 'center'))];
   });
 }
 
 /** Every one, or where the pages are low as many as have room beside them. */
-function rowRanges(ranges: readonly string[], { split, x, y, cellHeight }: MapFrame): Item[] {
+function rowRanges(
+  ranges: readonly string[],
+  { split, x, y, cellHeight }: MapFrame,
+  rangeMm: number,
+): Item[] {
   const down = bounds(split.down, y, cellHeight);
-  const every = Math.ceil((RANGE_MM * 1.3) / Math.max(smallest(down), 0.1));
+  const every = Math.ceil((rangeMm * 1.3) / Math.max(smallest(down), 0.1));
   return ranges.flatMap((text, i): Item[] =>
     i % every === 0
-      ? [label(x - GAP_MM, (down[i]! + down[i + 1]!) / 2 + RANGE_MM * 0.355, text, range('right'))]
+      ? [label(x - GAP_MM, (down[i]! + down[i + 1]!) / 2 + rangeMm * 0.355, text, range(rangeMm, 'right'))]
       : [],
   );
 }
 
-function range(align: 'center' | 'right') {
-  return { sizeMm: RANGE_MM, color: inks.soft, align, role: 'aside' } as const;
+function range(sizeMm: number, align: 'center' | 'right') {
+  return { sizeMm, color: inks.soft, align, role: 'aside' } as const;
 }

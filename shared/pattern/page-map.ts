@@ -2,12 +2,10 @@
 
 import { label } from './label.ts';
 import type { Item, PlainItem } from './page.ts';
+import type { MapScale } from './print-scale.ts';
 import { longest, type Split } from './split-chart.ts';
 import { stamped } from './stamped.ts';
-import { inks, sizes } from './style.ts';
-
-/** The room that the map takes, heading and all. */
-export const MAP_MM = { width: 34, height: 20 } as const;
+import { inks } from './style.ts';
 
 interface MapPlace {
   /** Top left corner of the map with its heading. */
@@ -16,6 +14,10 @@ interface MapPlace {
   readonly heading: string;
   /** Of the page that it stands on. */
   readonly accent: string;
+  readonly scale: MapScale;
+  /** Em of the heading, and what it takes. */
+  readonly headingMm: number;
+  readonly headMm: number;
 }
 
 /** `acrossAt`, `downAt` (from 0): the page that it stands on. */
@@ -24,24 +26,30 @@ export function pageMap(
   split: Split,
   acrossAt: number,
   downAt: number,
-  { x, y, heading, accent }: MapPlace,
+  { x, y, heading, accent, scale, headingMm, headMm }: MapPlace,
 ): Item[] {
-  const top = y + 6.4;
+  const top = y + headMm;
   const across = split.across.length;
   const down = split.down.length;
   const cellAspect =
     (longest(split.across) * split.cellWidth) / Math.max(longest(split.down) * split.cellHeight, 0.001);
-  const height = Math.min((MAP_MM.height - 7) / down, MAP_MM.width / across / cellAspect, 9);
+  const height = Math.min(
+    (scale.height - headMm - 0.6) / down,
+    scale.width / across / cellAspect,
+    scale.mostBoxMm,
+  );
   // Pages of a very long or very wide chart are not drawn in proportion: their boxes would be slivers.
-  const width = Math.max(height * cellAspect, Math.min(5, MAP_MM.width / across));
-  const numberMm = Math.min(2.4, height * 0.6, width * 0.5);
+  const width = Math.max(height * cellAspect, Math.min(5, scale.width / across));
+  const digits = String(firstPage + across * down - 1).length;
+  const hasRoom = scale.numberMm <= Math.min(height * 0.85, width / (0.6 * digits + 0.3));
+  const numberMm = hasRoom ? scale.numberMm : 0;
   const frame: Frame = { x, y: top, width, height, numberMm, accent };
   const pages = Array.from({ length: down }, (_, d) =>
     Array.from({ length: across }, (_, a) => pageBox(frame, firstPage + d * across + a, a, d, false)),
   );
-  const headed = label(x, y + sizes.heading * 0.8, heading, {
+  const headed = label(x, y + headingMm * 0.8, heading, {
     face: 'serif-bold',
-    sizeMm: sizes.heading,
+    sizeMm: headingMm,
     role: 'aside',
   });
   return [
@@ -56,6 +64,7 @@ interface Frame {
   readonly y: number;
   readonly width: number;
   readonly height: number;
+  /** 0 where there is no room for numbers. */
   readonly numberMm: number;
   readonly accent: string;
 }
@@ -70,7 +79,7 @@ function pageBox(frame: Frame, page: number, across: number, down: number, isHer
     stroke: inks.soft,
     strokeMm: Math.min(0.25, height / 8),
   };
-  if (numberMm < 1.4) return [drawn];
+  if (numberMm === 0) return [drawn];
   const number = label(box.x + width / 2, box.y + height / 2 + numberMm * 0.355, String(page), {
     face: isHere ? 'sans-bold' : 'sans',
     sizeMm: numberMm,

@@ -47,7 +47,7 @@ export function rowsBeside(
   scale: Pick<PrintScale, 'numberMm'>,
   roomMm = Number.POSITIVE_INFINITY,
 ): RowsBeside {
-  const sizeMm = Math.min(scale.numberMm * 0.92, split.cellHeight * 0.74);
+  const sizeMm = Math.min(scale.numberMm, split.cellHeight * 0.86);
   const most = Math.max(1, Math.floor(split.cellHeight / (sizeMm * LEADING)));
   const digitsMm = textWidthMm('0'.repeat(String(chart.rows).length), 'sans-bold', sizeMm);
   const numberMm = digitsMm + sizeMm * (ARROW + 0.45 + 0.6);

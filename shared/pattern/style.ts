@@ -52,4 +52,4 @@ export const LEADING = 1.45;
 export const ruleMm = { thin: 0.18, fifth: 0.36, tenth: 0.72 } as const;
 
 /** The em of a row's or cord's number beside the chart, at most. */
-export const NUMBER_MM = 2.6;
+export const NUMBER_MM = 2.65;

@@ -32,7 +32,7 @@ interface ChartWords {
   readonly here: (count: string) => string;
   readonly pages: string;
   readonly joins: (page: number) => string;
-  /** 'page 5 joins at the right, page 6 below'. */
+  /** 'joins page 5 right, 6 below'. */
   readonly joining: (neighbours: readonly (readonly [side: Side, page: number])[]) => string;
   readonly map: {
     readonly title: string;
@@ -66,11 +66,11 @@ export const chartWords: Worded<ChartWords> = {
     bareAlt: 'an open diamond',
     here: (count) => `· ${count} here`,
     pages: 'Pages',
-    joins: (page) => `joins page ${page}`,
+    joins: (page) => `page ${page}`,
     joining: (neighbours) => {
-      const sides = { left: 'at the left', right: 'at the right', above: 'above', below: 'below' };
+      const sides = { left: 'left', right: 'right', above: 'above', below: 'below' };
       return neighbours
-        .map(([side, page], i) => `page ${page} ${i === 0 ? 'joins ' : ''}${sides[side]}`)
+        .map(([side, page], i) => `${i === 0 ? 'joins page ' : ''}${page} ${sides[side]}`)
         .join(', ');
     },
     map: {
@@ -105,14 +105,11 @@ export const chartWords: Worded<ChartWords> = {
     bareAlt: 'eine offene Raute',
     here: (count) => `· ${count} hier`,
     pages: 'Seiten',
-    joins: (page) => `Anschluss: Seite ${page}`,
+    joins: (page) => `Seite ${page}`,
     joining: (neighbours) => {
       const sides = { left: 'links', right: 'rechts', above: 'oben', below: 'unten' };
       return neighbours
-        .map(
-          ([side, page], i) =>
-            `${sides[side]}${i === 0 ? ' schließt' : ''} Seite ${page}${i === 0 ? ' an' : ''}`,
-        )
+        .map(([side, page], i) => `${i === 0 ? 'weiter auf Seite ' : ''}${page} ${sides[side]}`)
         .join(', ');
     },
     map: {

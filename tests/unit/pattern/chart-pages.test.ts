@@ -139,13 +139,13 @@ describe('chart pages', () => {
     const chart = chartOf(60, 90, () => 1);
     const pages = pagesFor(chart, 1, 1, 4);
     expect(pages.map(({ below }) => below)).toEqual([
-      'page 5 joins at the right, page 6 below',
-      'page 4 joins at the left, page 7 below',
-      'page 7 joins at the right, page 4 above',
-      'page 6 joins at the left, page 5 above',
+      'joins page 5 right, 6 below',
+      'joins page 4 left, 7 below',
+      'joins page 7 right, 4 above',
+      'joins page 6 left, 5 above',
     ]);
     expect(textsOf(pages[0]!).map(({ text }) => text)).toEqual(
-      expect.arrayContaining(['joins page 5', 'joins page 6', 'Pages']),
+      expect.arrayContaining(['page 5', 'page 6', 'Pages']),
     );
   });
 

@@ -4,6 +4,7 @@ import type { PatternPart } from '../../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import { type Copy, copyOf } from '../../../../shared/pattern/copy.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
+import type { PatternInput } from '../../../../shared/pattern/pattern-input.ts';
 import { preflight } from '../../../../shared/pattern/preflight/preflight.ts';
 import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../../notation.ts';
@@ -15,10 +16,15 @@ function found(row: string, copy: Partial<Copy>, parts: PatternPart[]) {
   const plan = planStrands(design, chart, { effort: 'quick' });
   if (!plan.ok) throw new Error(plan.problem.sentence);
   const materials = materialsOf(design, chart, plan.value);
-  const input = {
-    ...{ design, chart, plan: plan.value, materials, paper: 'a4', units: 'metric' },
+  const input: PatternInput = {
+    design,
+    chart,
+    plan: plan.value,
+    materials,
+    paper: 'a4',
+    units: 'metric',
     copy: { ...copyOf(design), ...copy },
-  } as const;
+  };
   return preflight(input, layOutPattern(input)).filter(({ kind }) => kind === 'rows-not-beside');
 }
 

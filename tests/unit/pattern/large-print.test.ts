@@ -1,0 +1,101 @@
+/**
+ * A copy in large print is large in all that is read, not in its cells alone. 16 points and more is called large print, and 14 the
+ * least within drawings (common practice, no source).
+ */
+import { describe, expect, it } from 'vitest';
+import { flatten } from '../../../shared/chart/chart.ts';
+import { lampAtHarrowPoint } from '../../../shared/demos/lamp-at-harrow-point.ts';
+import { yarnIdOf } from '../../../shared/design/codes.ts';
+import type { Design } from '../../../shared/design/design.ts';
+import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
+import { materialsOf } from '../../../shared/materials/tally.ts';
+import { type Copy, copyOf } from '../../../shared/pattern/copy.ts';
+import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
+import type { Page, TextItem } from '../../../shared/pattern/page.ts';
+import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { planStrands } from '../../../shared/tying/plan-strands.ts';
+import { alphabet } from '../../../shared/yarn/symbols.ts';
+import { designFromLetters } from '../../notation.ts';
+
+const MM_PER_POINT = 25.4 / 72;
+
+function pagesOf(base: Design, parts: PatternPart[], copy: Partial<Copy> = {}): Page[] {
+  const design = { ...base, pattern: { parts } };
+  const chart = flatten(design);
+  const plan = planStrands(design, chart, { effort: 'quick' });
+  if (!plan.ok) throw new Error(plan.problem.sentence);
+  const materials = materialsOf(design, chart, plan.value);
+  return layOutPattern({
+    ...{ design, chart, plan: plan.value, materials, units: 'metric' as const },
+    paper: 'a4',
+    copy: { ...copyOf(design), cells: 'large', ...copy },
+  }).pages;
+}
+
+/** But for the foot, which tells nothing that is tied from. */
+function textsOn(page: Page): TextItem[] {
+  return plainItems(page.items).filter(
+    (item): item is TextItem => item.kind === 'text' && item.role !== 'foot',
+  );
+}
+
+/** A design of many yarns with long names, each in the chart. */
+function manyYarns(): Design {
+  const base = designFromLetters(Array.from({ length: 8 }, () => 'abcdefgh'));
+  const yarns = Array.from({ length: 64 }, (_, i) => ({
+    ...base.yarns[0]!,
+    id: yarnIdOf(i + 1),
+    symbol: alphabet[i]!.text,
+    name: `${'Harbour slate with a thread of kelp green, '.repeat(5).slice(0, 190)}${i + 1}`,
+  }));
+  const rows = Array.from({ length: 8 }, (_, r) => Uint8Array.from({ length: 8 }, (_, c) => 1 + r * 8 + c));
+  return { ...base, yarns, layers: [{ ...base.layers[0]!, rows }] };
+}
+
+describe('large print', () => {
+  const parts: PatternPart[] = ['map', 'chart', 'rows', 'strands'];
+
+  it.each([
+    ['en', 'long'],
+    ['de', 'compact'],
+  ] as const)('has 14 points at least in chart, key, map, rows and strands (%s)', (language, rowsForm) => {
+    const pages = pagesOf(lampAtHarrowPoint(), parts, { language, rowsForm });
+    expect(new Set(pages.map(({ part }) => part))).toEqual(new Set(parts));
+    const small = pages.flatMap((page) =>
+      textsOn(page)
+        .filter(({ sizeMm }) => sizeMm / MM_PER_POINT < 14)
+        .map(({ text, sizeMm }) => `${page.part}: ${text} in ${(sizeMm / MM_PER_POINT).toFixed(1)} points`),
+    );
+    expect(small).toEqual([]);
+  });
+
+  it('has a large key on pages of its own where the pages of cells have room for a small one only', () => {
+    const pages = pagesOf(manyYarns(), ['map', 'chart']);
+    const [first] = pages;
+    expect(first!.title).toBe('Key');
+    const keys = pages.filter(({ title }) => title === 'Key').flatMap(textsOn);
+    const symbols = pages
+      .filter(({ title }) => title === 'Key')
+      .flatMap(({ items }) => plainItems(items))
+      .flatMap((item) => (item.kind === 'cells' ? Object.values(item.inks).map(({ symbol }) => symbol) : []));
+    expect(new Set(symbols).size).toBeGreaterThanOrEqual(64);
+    expect(keys.filter(({ text }) => text === '1')).toHaveLength(64);
+    for (const { sizeMm } of keys) expect(sizeMm / MM_PER_POINT).toBeGreaterThan(16);
+  });
+});
+
+describe('a key of 64 yarns with names of 200 letters', () => {
+  it.each(['standard', 'large'] as const)(
+    'shows each with its symbol and count, on every page (%s)',
+    (cells) => {
+      for (const page of pagesOf(manyYarns(), ['chart'], { cells })) {
+        if (page.title === 'Key') continue;
+        const texts = textsOn(page);
+        expect(texts.filter(({ text }) => text.endsWith('…'))).toHaveLength(64);
+        expect(texts.filter(({ text, role }) => text === '1' && role !== 'aside')).toHaveLength(64);
+        const right = page.widthMm - 16;
+        for (const { x, align } of texts) if (align === 'left') expect(x).toBeLessThan(right);
+      }
+    },
+  );
+});
