@@ -50,12 +50,14 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
     expect(await pdf.getPageLabels()).toEqual(['Cover', '2', '3', '4', '5', '6', '7', '8']);
   });
 
-  it('carries title, designer, language and the day it was given', async () => {
+  it('carries title, designer, what it is, language and the day it was given', async () => {
     const pdf = await read((await made(design())).bytes);
     const { info } = (await pdf.getMetadata()) as unknown as { info: Record<string, string> };
     expect(info).toMatchObject({
       Title: 'Tern over Holm',
       Author: 'Ines Marlow',
+      Subject: expect.stringMatching(/^Pattern for a knotted wall hanging: 16 cords, \d+ rows$/),
+      Keywords: expect.stringContaining('wall hanging, '),
       Language: 'en',
       CreationDate: 'D:20260301120000Z',
       ModDate: 'D:20260301120000Z',
@@ -123,7 +125,7 @@ describe('a pattern as PDF', { timeout: 30_000 }, () => {
   it('puts a question mark for letters that the faces lack, and says so', async () => {
     const { bytes, notices } = await made(design({ title: 'Kite 名' }));
     expect(await textOf(await read(bytes), 1)).toContain('Kite ?');
-    expect(notices.join()).toContain("'Kite 名'");
+    expect(notices.join()).toContain('“Kite 名”');
   });
 
   it('is the same bytes for the same design and day', async () => {
