@@ -104,7 +104,7 @@ function ImprintLine() {
   const designer = useStudio((state) => state.open?.design.designer.trim());
   const named = [name, workshop].filter((each) => each.trim() !== '').join(', ');
   const nobody = designer
-    ? `Nobody yet: only “${withShortNames(designer)}” is named, as this hanging’s designer.`
+    ? withShortNames(`Nobody yet: only “${designer}” is named, as this hanging’s designer.`)
     : 'Nobody is named yet.';
   const unreached = contact.every((line) => line.trim() === '');
   return (
@@ -112,7 +112,7 @@ function ImprintLine() {
       <button type="button" onClick={editImprint}>
         Imprint…
       </button>
-      <p className="hint two-lines" title={named}>
+      <p className="quiet imprint-line two-lines" title={named}>
         {named ? `${named}${unreached ? ', without a contact' : ''}` : nobody}
       </p>
     </>

@@ -90,6 +90,7 @@ describe('a pattern is composed', () => {
     await dialog.getByLabel('Contact').fill('Bank 4\n\nada@reeds.example');
     expect(await seriousFindings(page)).toEqual([]);
     await dialog.getByRole('button', { name: 'Keep' }).click();
+    await page.getByText('The Reed House', { exact: true }).waitFor();
     await expect.poll(() => page.getByText('there is no contact', { exact: false }).count()).toBe(0);
     await page.getByRole('button', { name: 'Imprint…' }).click();
     expect(await dialog.getByLabel('Contact').inputValue()).toBe('Bank 4\nada@reeds.example');
