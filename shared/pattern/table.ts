@@ -5,7 +5,7 @@
 import { joinedLines, textWidthMm, wrapText } from './faces/measure-text.ts';
 import { type Flow, spaceIn } from './flow.ts';
 import { type LabelStyle, label } from './label.ts';
-import type { GroupItem, Item, Structure } from './page.ts';
+import type { Face, GroupItem, Item, Structure } from './page.ts';
 import { plainItems } from './plain-items.ts';
 import { inks, LEADING, ruleMm } from './style.ts';
 
@@ -91,21 +91,21 @@ function lookOf(flow: Flow, kind: RowKind): RowLook {
 function linesOf(set: TableSet, cell: TableCell, column: number, kind: RowKind): string[] {
   if (typeof cell !== 'string') return [''];
   const { sizeMm } = lookOf(set.flow, kind);
-  return atMost(cell, set.columns[column]?.mostLines, sizeMm, set.widths[column]! - CELL_GAP_MM);
+  return atMost(cell, set.columns[column]?.mostLines, 'sans', sizeMm, set.widths[column]! - CELL_GAP_MM);
 }
 
-function atMost(text: string, most: number | undefined, sizeMm: number, width: number): string[] {
-  const lines = wrapText(text, 'sans', sizeMm, width);
+function atMost(text: string, most: number | undefined, face: Face, sizeMm: number, width: number): string[] {
+  const lines = wrapText(text, face, sizeMm, width);
   if (most === undefined || lines.length <= most) return lines;
-  return [...lines.slice(0, most - 1), endOf(lines.slice(most - 1).join(' '), sizeMm, width)];
+  return [...lines.slice(0, most - 1), endOf(lines.slice(most - 1).join(' '), face, sizeMm, width)];
 }
 
 /** As much of the text's end as fits behind an ellipsis: long names of one beginning are told by their ends. */
-function endOf(text: string, sizeMm: number, width: number): string {
+function endOf(text: string, face: Face, sizeMm: number, width: number): string {
   const letters = text.match(/\P{M}\p{M}*/gsu) ?? [];
   let end = '';
   for (const letter of letters.reverse()) {
-    if (textWidthMm(`…${letter}${end}`, 'sans', sizeMm) > width) break;
+    if (textWidthMm(`…${letter}${end}`, face, sizeMm) > width) break;
     end = letter + end;
   }
   return `…${end.trimStart()}`;
@@ -214,7 +214,7 @@ function stackedRow({ flow, columns, id }: TableSet, cells: readonly TableCell[]
   const left = area.x + indent;
   const room = area.width - indent;
   const name = columns.findIndex(({ width }) => width === undefined);
-  const nameLines = atMost(String(cells[name]), columns[name]?.mostLines, sizes.body, room);
+  const nameLines = atMost(String(cells[name]), columns[name]?.mostLines, 'sans-bold', sizes.body, room);
   const figures = columns.flatMap((column, i) =>
     i === name || isDrawing(column) ? [] : [{ head: `${column.head}:`, value: String(cells[i]) }],
   );

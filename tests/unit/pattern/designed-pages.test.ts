@@ -354,6 +354,16 @@ describe('a copy in large print', () => {
     }
   });
 
+  it('keeps long names of yarns within its margins', () => {
+    const yarns = moth.yarns.map((yarn, i) => ({
+      ...yarn,
+      name: `${'Linen of the long shore '.repeat(8)}${i}`,
+    }));
+    const design = { ...moth, yarns, pattern: { parts: ['materials' as const, 'cut-list' as const] } };
+    const copy = { ...copyOf(design), cells: 'large' as const };
+    expect(laidOut(design, { copy, units: 'both' }).pages.flatMap(outside)).toEqual([]);
+  });
+
   it.each(patternLanguages)('keeps to its margins, and prints no text over another, in %s', (language) => {
     for (const page of large(language, 'both').pages) {
       expect(outside(page)).toEqual([]);
