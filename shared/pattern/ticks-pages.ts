@@ -6,22 +6,50 @@ import { type Chart, goesRight } from '../chart/chart.ts';
 import { rowTallies } from '../tying/steps/row-tallies.ts';
 import { tyingOrder } from '../tying/steps/tying-order.ts';
 import { arrow } from './chart-block.ts';
+import type { Copy } from './copy.ts';
+import { textWidthMm } from './faces/measure-text.ts';
 import { type Flow, newFlow, paragraph } from './flow.ts';
 import { label } from './label.ts';
 import type { GroupItem, Item, PathStep, Structure, TextItem } from './page.ts';
 import type { Draft } from './page-foot.ts';
+import type { Area } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, sizes } from './style.ts';
 import { ticksWords } from './words/ticks-words.ts';
 
 const IN_LINE = 10;
-const LINE_MM = 11.8;
-const BOX_MM = 9;
-const HEAD_MM = 9.6;
-const SHARES_MM = 52;
+
+/** Ems and heights of the table, in mm; ten rows stand in a line in large print, too, so that its type is as large as they allow. */
+interface TickScale {
+  readonly numberMm: number;
+  readonly figureMm: number;
+  readonly headMm: number;
+  readonly boxMm: number;
+  readonly lineMm: number;
+  /** What the heads of columns take. */
+  readonly headsMm: number;
+  /** Between figures, and before the first one. */
+  readonly gapMm: number;
+}
+
+const tickScales: Readonly<Record<Copy['cells'], TickScale>> = {
+  standard: {
+    numberMm: sizes.small,
+    figureMm: sizes.body,
+    headMm: sizes.small,
+    boxMm: 9,
+    lineMm: 11.8,
+    headsMm: 9.6,
+    gapMm: 5,
+  },
+  large: { numberMm: 4.95, figureMm: 4.95, headMm: 4.95, boxMm: 12, lineMm: 15, headsMm: 14.5, gapMm: 3 },
+};
+
 /** After every fifth box, as the rules of the chart. */
 const FIFTH_MM = 2.4;
 const BETWEEN_MM = 1.6;
+/** Wider ones look like fields to write in. */
+const MOST_BOX_MM = 12;
 
 export function ticksPages(context: PatternContext): Draft[] {
   const { copy, figures, materials, chart } = context;
@@ -29,14 +57,16 @@ export function ticksPages(context: PatternContext): Draft[] {
   const flow = newFlow(context, words.title);
   const reached = reachedAfterRows(context);
   const hasBareRows = reached.some(({ isBare }) => isBare);
-  const soft = { color: inks.soft, sizeMm: sizes.note };
+  const soft = { color: inks.soft, sizeMm: flow.sizes.note };
   paragraph(flow, [words.introduction, ...(hasBareRows ? [words.bareRows] : [])].join(' '), soft);
   paragraph(flow, words.before(figures.time(mountingSeconds(context))), { ...soft, after: 3 });
-  const sheet: Sheet = { context, flow, reached, id: flow.newId() };
+  const scale = tickScales[copy.cells];
+  const columns = columnsOf(context, flow.area, reached, scale);
+  const sheet: Sheet = { context, flow, reached, scale, columns, id: flow.newId() };
   heads(sheet, 'column-head');
   for (let first = 0; first < chart.rows; first += IN_LINE) {
     const before = flow.y;
-    flow.need(LINE_MM);
+    flow.need(scale.lineMm);
     if (flow.y < before) heads(sheet, 'again');
     line(sheet, first);
   }
@@ -75,23 +105,25 @@ interface Sheet {
   readonly context: PatternContext;
   readonly flow: Flow;
   readonly reached: readonly Reached[];
+  readonly scale: TickScale;
+  readonly columns: Columns;
   /** Of the table that all lines are. */
   readonly id: string;
 }
 
-function heads({ context, flow, id }: Sheet, kind: 'column-head' | 'again'): void {
+function heads({ context, flow, id, scale, columns }: Sheet, kind: 'column-head' | 'again'): void {
   const { chart, copy } = context;
   const words = ticksWords[copy.language];
-  const baseline = flow.y + HEAD_MM - 2.2;
-  const look = { sizeMm: sizes.small, color: inks.soft, ...(kind === 'again' && { role: kind }) } as const;
-  const columns = columnsOf(flow);
+  const { headMm: sizeMm, headsMm } = scale;
+  const baseline = flow.y + headsMm - 2.2;
+  const look = { sizeMm, color: inks.soft, ...(kind === 'again' && { role: kind }) } as const;
   const texts = [
-    label(flow.area.x, flow.y + sizes.small, words.rows, look),
+    label(flow.area.x, flow.y + sizeMm, words.rows, look),
     label(columns.knots, baseline, words.knots, { ...look, align: 'right' }),
     label(columns.share, baseline, words.share, { ...look, align: 'right' }),
     label(columns.time, baseline, words.time, { ...look, align: 'right' }),
   ];
-  flow.put(arrows(chart, columns, baseline));
+  flow.put(arrows(chart, columns, baseline, sizeMm));
   if (kind === 'again') flow.put(...texts);
   else
     flow.put(
@@ -100,32 +132,35 @@ function heads({ context, flow, id }: Sheet, kind: 'column-head' | 'again'): voi
         texts.map((text) => cell(kind, [text])),
       ),
     );
-  flow.y += HEAD_MM;
+  flow.y += headsMm;
 }
 
 /** Ten rows are an even number, so that all rows below one another go the same way. */
-function arrows({ startCorner, rows }: Chart, columns: Columns, baseline: number): Item {
-  const reach = 1.9;
+function arrows({ startCorner, rows }: Chart, columns: Columns, baseline: number, sizeMm: number): Item {
+  const reach = sizeMm * 0.7;
   const steps: PathStep[] = Array.from({ length: Math.min(IN_LINE, rows) }, (_, i) => {
     const middle = columns.boxes[i]! + columns.boxMm / 2;
     const way = goesRight(startCorner, i) ? reach : -reach;
-    return arrow(middle - way, middle + way, baseline - sizes.small * 0.33, sizes.small);
+    return arrow(middle - way, middle + way, baseline - sizeMm * 0.33, sizeMm);
   }).flat();
   return { kind: 'path', steps, stroke: inks.soft, strokeMm: 0.25, cap: 'round' };
 }
 
-function line({ context, flow, reached, id }: Sheet, first: number): void {
+function line({ context, flow, reached, scale, columns, id }: Sheet, first: number): void {
   const { figures, accent } = context;
-  const columns = columnsOf(flow);
   const rows = reached.slice(first, first + IN_LINE);
   const { knots, seconds } = rows.at(-1)!;
   const all = reached.at(-1)!.knots;
   const share = all === 0 ? 1 : knots / all;
-  const baseline = flow.y + BOX_MM * 0.62;
+  const { boxMm: height, numberMm, figureMm: sizeMm } = scale;
+  const baseline = flow.y + height * 0.62;
   const figure = (x: number, text: string, face: TextItem['face'] = 'sans') =>
-    label(x, baseline, text, { align: 'right', face });
+    label(x, baseline, text, { align: 'right', face, sizeMm });
   const boxes = rows.flatMap(({ isBare }, i) =>
-    tickBox({ x: columns.boxes[i]!, y: flow.y, width: columns.boxMm, row: first + i + 1, isBare }),
+    tickBox({
+      ...{ x: columns.boxes[i]!, y: flow.y, width: columns.boxMm, height },
+      ...{ numberMm, row: first + i + 1, isBare },
+    }),
   );
   flow.put(
     tableRow(id, [
@@ -135,34 +170,35 @@ function line({ context, flow, reached, id }: Sheet, first: number): void {
       cell('cell', [figure(columns.share, `${Math.floor(share * 100)} %`, 'sans-bold')]),
       cell('cell', [figure(columns.time, figures.time(seconds))]),
     ]),
-    ...shareBar(flow.area.x + flow.area.width, flow.y + BOX_MM, share, accent),
+    ...shareBar(columns.figuresX, columns.time, flow.y + height, share, accent),
   );
-  flow.y += LINE_MM;
+  flow.y += scale.lineMm;
 }
 
 interface TickBox {
   readonly x: number;
   readonly y: number;
   readonly width: number;
+  readonly height: number;
+  readonly numberMm: number;
   /** From 1. */
   readonly row: number;
   readonly isBare: boolean;
 }
 
-function tickBox({ x, y, width, row, isBare }: TickBox): Item[] {
-  const number = label(x + 1, y + 2.9, String(row), {
-    sizeMm: sizes.small,
+function tickBox({ x, y, width, height, numberMm, row, isBare }: TickBox): Item[] {
+  const number = label(x + numberMm * 0.25, y + numberMm * 1.07, String(row), {
+    sizeMm: numberMm,
     color: inks.soft,
     ...(row % IN_LINE === 0 && { face: 'sans-bold' }),
   });
   if (isBare) return [number];
-  const box = { kind: 'box', x, y, width, height: BOX_MM, radius: 0.8 } as const;
+  const box = { kind: 'box', x, y, width, height, radius: 0.8 } as const;
   return [{ ...box, stroke: inks.soft, strokeMm: 0.25 }, number];
 }
 
 /** A line below the figures, in the accent as far as the work has come. */
-function shareBar(right: number, y: number, share: number, accent: string): Item[] {
-  const left = right - SHARES_MM + 6;
+function shareBar(left: number, right: number, y: number, share: number, accent: string): Item[] {
   const rule = { kind: 'rule', x1: left, y1: y - 0.4, y2: y - 0.4, widthMm: 0.8 } as const;
   const reached: Item = { ...rule, x2: left + (right - left) * share, color: accent };
   return [{ ...rule, x2: right, color: inks.hair }, ...(share > 0 ? [reached] : [])];
@@ -172,20 +208,48 @@ interface Columns {
   /** Left sides of the boxes. */
   readonly boxes: readonly number[];
   readonly boxMm: number;
+  /** Where the figures begin. */
+  readonly figuresX: number;
   /** Right ends of the figures. */
   readonly knots: number;
   readonly share: number;
   readonly time: number;
 }
 
-function columnsOf({ area }: Flow): Columns {
-  const right = area.x + area.width;
-  const boxMm = (area.width - SHARES_MM - FIFTH_MM - (IN_LINE - 1) * BETWEEN_MM) / IN_LINE;
+/** The figures take what the widest of them take, and the boxes what is left. */
+function columnsOf(
+  { copy, figures }: PatternContext,
+  { x, width }: Area,
+  reached: readonly Reached[],
+  { figureMm, headMm, gapMm }: TickScale,
+): Columns {
+  const words = ticksWords[copy.language];
+  const widest = (head: string, texts: readonly string[], face: TextItem['face'] = 'sans') =>
+    texts.reduce(
+      (most, text) => Math.max(most, textWidthMm(text, face, figureMm)),
+      textWidthMm(head, 'sans', headMm),
+    );
+  const ends = reached.filter((_, row) => row % IN_LINE === IN_LINE - 1 || row === reached.length - 1);
+  const knotsMm = widest(
+    words.knots,
+    ends.map(({ knots }) => figures.count(knots)),
+  );
+  const shareMm = widest(words.share, ['100 %'], 'sans-bold');
+  const timeMm = widest(
+    words.time,
+    ends.map(({ seconds }) => figures.time(seconds)),
+  );
+  const time = x + width;
+  const share = time - timeMm - gapMm;
+  const knots = share - shareMm - gapMm;
+  const figuresX = knots - knotsMm;
+  const between = FIFTH_MM + (IN_LINE - 1) * BETWEEN_MM;
+  const boxMm = Math.min(MOST_BOX_MM, (figuresX - gapMm - x - between) / IN_LINE);
   const boxes = Array.from(
     { length: IN_LINE },
-    (_, i) => area.x + i * (boxMm + BETWEEN_MM) + (i < IN_LINE / 2 ? 0 : FIFTH_MM),
+    (_, i) => x + i * (boxMm + BETWEEN_MM) + (i < IN_LINE / 2 ? 0 : FIFTH_MM),
   );
-  return { boxes, boxMm, knots: right - 33.5, share: right - 22, time: right };
+  return { boxes, boxMm, figuresX, knots, share, time };
 }
 
 function tableRow(id: string, cells: readonly Item[]): GroupItem {

@@ -53,21 +53,24 @@ function manyYarns(): Design {
 }
 
 describe('large print', () => {
-  const parts: PatternPart[] = ['map', 'chart', 'rows', 'strands'];
+  const parts: PatternPart[] = ['map', 'chart', 'rows', 'ticks', 'strands'];
 
   it.each([
     ['en', 'long'],
     ['de', 'compact'],
-  ] as const)('has 14 points at least in chart, key, map, rows and strands (%s)', (language, rowsForm) => {
-    const pages = pagesOf(lampAtHarrowPoint(), parts, { language, rowsForm });
-    expect(new Set(pages.map(({ part }) => part))).toEqual(new Set(parts));
-    const small = pages.flatMap((page) =>
-      textsOn(page)
-        .filter(({ sizeMm }) => sizeMm / MM_PER_POINT < 14)
-        .map(({ text, sizeMm }) => `${page.part}: ${text} in ${(sizeMm / MM_PER_POINT).toFixed(1)} points`),
-    );
-    expect(small).toEqual([]);
-  });
+  ] as const)(
+    'has 14 points at least in chart, key, map, rows, ticks and strands (%s)',
+    (language, rowsForm) => {
+      const pages = pagesOf(lampAtHarrowPoint(), parts, { language, rowsForm });
+      expect(new Set(pages.map(({ part }) => part))).toEqual(new Set(parts));
+      const small = pages.flatMap((page) =>
+        textsOn(page)
+          .filter(({ sizeMm }) => sizeMm / MM_PER_POINT < 14)
+          .map(({ text, sizeMm }) => `${page.part}: ${text} in ${(sizeMm / MM_PER_POINT).toFixed(1)} points`),
+      );
+      expect(small).toEqual([]);
+    },
+  );
 
   it('has a large key on pages of its own where the pages of cells have room for a small one only', () => {
     const pages = pagesOf(manyYarns(), ['map', 'chart']);
