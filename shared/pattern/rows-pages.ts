@@ -5,7 +5,7 @@ import { compactRowText, type WrittenRow, writtenRowPieces, writtenRows } from '
 import { entriesInColumns } from './entries-in-columns.ts';
 import type { Entry, EntryText } from './entry-lines.ts';
 import { type Flow, newFlow, paragraph } from './flow.ts';
-import { drawKey, keyEntries, layOutKey } from './key.ts';
+import { drawKey, type KeyEntry, keyEntries, layOutKey } from './key.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { printScales } from './print-scale.ts';
@@ -37,15 +37,29 @@ export function rowsPages(context: PatternContext): Draft[] {
   return flow.drafts();
 }
 
-/** Whose symbol is whose; bare cells have a sign of their own in these rows. */
+/** Rows below a key want at least so much of its page. */
+const LEAST_ROWS_MM = 30;
+
+/** Whose symbol is whose, over as many pages as it takes; bare cells have a sign of their own in these rows. */
 function key(flow: Flow, { design, chart, printer, copy, cellInks }: PatternContext): void {
   const words = chartWords[copy.language];
   const yarns = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
-  const entries = keyEntries(yarns, chart, words).filter(({ name }) => name !== words.bare);
   const { key: scale } = printScales[copy.cells];
-  const layout = layOutKey(entries, flow.area.width, { scale, words, withHere: false, withColors: false });
-  flow.put(...drawKey(entries, layout, { x: flow.area.x, y: flow.y, cellInks, words }));
-  flow.y += layout.height + 4;
+  const { area } = flow;
+  const room = () => area.y + area.height - flow.y;
+  const layOut = (entries: readonly KeyEntry[]) =>
+    layOutKey(entries, area.width, { scale, words, withHere: false, withColors: false });
+  let rest = keyEntries(yarns, chart, words).filter(({ name }) => name !== words.bare);
+  while (rest.length > 0) {
+    const { columns } = layOut(rest);
+    const lines = Math.max(1, Math.floor((room() - scale.headingMm) / scale.lineMm));
+    const shown = rest.slice(0, lines * columns);
+    const layout = layOut(shown);
+    flow.put(...drawKey(shown, layout, { x: area.x, y: flow.y, cellInks, words }));
+    flow.y += layout.height + 4;
+    rest = rest.slice(shown.length);
+    if (rest.length > 0 || room() < LEAST_ROWS_MM) flow.nextPage();
+  }
 }
 
 function longEntry(row: WrittenRow, { copy }: PatternContext): Entry {
