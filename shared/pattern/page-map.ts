@@ -1,7 +1,8 @@
-/** All chart pages as small boxes with their numbers, this one filled. */
+/** All chart pages as small boxes with their numbers, this one framed. */
 
 import { label } from './label.ts';
 import type { Item, PlainItem } from './page.ts';
+import type { Area } from './papers.ts';
 import type { MapScale } from './print-scale.ts';
 import { longest, type Split } from './split-chart.ts';
 import { stamped } from './stamped.ts';
@@ -42,19 +43,21 @@ export function pageMap(
   const width = Math.max(height * cellAspect, Math.min(5, scale.width / across));
   const digits = String(firstPage + across * down - 1).length;
   const hasRoom = scale.numberMm <= Math.min(height * 0.85, width / (0.6 * digits + 0.3));
-  const numberMm = hasRoom ? scale.numberMm : 0;
-  const frame: Frame = { x, y: top, width, height, numberMm, accent };
-  const pages = Array.from({ length: down }, (_, d) =>
-    Array.from({ length: across }, (_, a) => pageBox(frame, firstPage + d * across + a, a, d, false)),
+  const frame: Frame = { x, y: top, width, height, numberMm: scale.numberMm, accent };
+  const places = Array.from({ length: down * across }, (_, i) =>
+    boxAt(frame, i % across, Math.floor(i / across)),
   );
   const headed = label(x, y + headingMm * 0.8, heading, {
     face: 'serif-bold',
     sizeMm: headingMm,
     role: 'aside',
   });
+  const numbers = places.map((box, i) => numberIn(frame, box, firstPage + i));
   return [
-    ...stamped([headed, ...pages.flat(2)], x, y),
-    ...pageBox(frame, firstPage + downAt * across + acrossAt, acrossAt, downAt, true),
+    ...stamped([headed, ...places.map((box) => pageBox(frame, box))], x, y),
+    // Below the numbers, so that they can be written into the file once for all pages.
+    hereBox(frame, places[downAt * across + acrossAt]!),
+    ...(hasRoom ? stamped(numbers, x, y) : []),
   ];
 }
 
@@ -64,28 +67,44 @@ interface Frame {
   readonly y: number;
   readonly width: number;
   readonly height: number;
-  /** 0 where there is no room for numbers. */
   readonly numberMm: number;
   readonly accent: string;
 }
 
-function pageBox(frame: Frame, page: number, across: number, down: number, isHere: boolean): PlainItem[] {
-  const { width, height, numberMm, accent } = frame;
-  const box = { x: frame.x + across * width, y: frame.y + down * height, width, height };
-  const drawn: PlainItem = {
+function boxAt({ x, y, width, height }: Frame, across: number, down: number): Area {
+  return { x: x + across * width, y: y + down * height, width, height };
+}
+
+function pageBox({ height }: Frame, box: Area): PlainItem {
+  return {
     kind: 'box',
     ...box,
-    fill: isHere ? accent : inks.paper,
+    fill: inks.paper,
     stroke: inks.soft,
     strokeMm: Math.min(0.25, height / 8),
   };
-  if (numberMm === 0) return [drawn];
-  const number = label(box.x + width / 2, box.y + height / 2 + numberMm * 0.355, String(page), {
-    face: isHere ? 'sans-bold' : 'sans',
+}
+
+/** The page that the map stands on: a heavy frame, seen in one colour too. */
+function hereBox({ height, width, accent }: Frame, { x, y }: Area): PlainItem {
+  const strokeMm = Math.min(0.8, height / 5, width / 5);
+  return {
+    kind: 'box',
+    x: x + strokeMm / 2,
+    y: y + strokeMm / 2,
+    width: width - strokeMm,
+    height: height - strokeMm,
+    fill: inks.linen,
+    stroke: accent,
+    strokeMm,
+  };
+}
+
+function numberIn({ numberMm }: Frame, { x, y, width, height }: Area, page: number): PlainItem {
+  return label(x + width / 2, y + height / 2 + numberMm * 0.355, String(page), {
     sizeMm: numberMm,
-    color: isHere ? inks.paper : inks.soft,
+    color: inks.text,
     align: 'center',
     role: 'aside',
   });
-  return [drawn, number];
 }

@@ -80,7 +80,9 @@ describe('the Plan screen', () => {
     expect(await figure(page, 'Loose ends', 'now')).toBe(String(looseEnds));
     expect(await figure(page, 'Hanging at once', 'now')).toBe(String(liveMax));
     expect(await figure(page, 'Hours', 'now')).toBe(`≈ ${formatTime(seconds)}`);
-    expect(await figure(page, 'Carries and turns', 'now')).toBe(formatYarnLength(plan.totals.carriedMm, 'metric'));
+    expect(await figure(page, 'Carries and turns', 'now')).toBe(
+      formatYarnLength(plan.totals.carriedMm, 'metric'),
+    );
     const yarn = formatYarnLength(yarnCutMm, 'metric', { enough: true });
     expect(await figure(page, 'Yarn to cut', 'now')).toBe(yarn);
     expect(printed).toContain(`${looseEnds} loose ends`);

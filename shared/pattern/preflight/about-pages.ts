@@ -177,15 +177,9 @@ function overlaps(boxes: readonly Box[]): (readonly [Box, Box])[] {
   byTop.forEach((upper, i) => {
     for (let j = i + 1; j < byTop.length && byTop[j]!.top < upper.bottom - hair; j++) {
       const lower = byTop[j]!;
-      if (isOverItself(upper, lower)) continue;
       if (Math.min(upper.right, lower.right) - Math.max(upper.left, lower.left) > hair)
         pairs.push([upper, lower]);
     }
   });
   return pairs;
-}
-
-/** The map of pages numbers the page that it stands on once more, light on a dark box that covers the number below. */
-function isOverItself(a: Box, b: Box): boolean {
-  return a.text === b.text && Math.abs((a.left + a.right - b.left - b.right) / 2) < 0.05;
 }

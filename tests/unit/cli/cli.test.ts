@@ -1,83 +1,16 @@
 import { spawn } from 'node:child_process';
 import { once } from 'node:events';
-import { existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join, resolve } from 'node:path';
-import { fileURLToPath } from 'node:url';
-import sharp from 'sharp';
+import { mkdirSync, readdirSync, writeFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, it, vi } from 'vitest';
-import { run } from '../../../app/cli/run.ts';
 import { verbs } from '../../../app/cli/verbs.ts';
-import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
-import { readDesign } from '../../../shared/design/read-design.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
 import type { Materials } from '../../../shared/materials/materials.ts';
 import { emptyStash } from '../../../shared/yarn/stash.ts';
 import { designFromLetters } from '../../notation.ts';
 import { temporaryFolder } from '../../temporary-folder.ts';
-
-const script = fileURLToPath(new URL('../../../build/larkrow.mjs', import.meta.url));
-
-interface Ran {
-  readonly code: number | null;
-  readonly out: string;
-  readonly err: string;
-}
-
-/** The same call within this process: most tests need no more. */
-async function larkrow(standing: string, ...words: string[]): Promise<Ran> {
-  let [out, err] = ['', ''];
-  const code = await run(words, {
-    path: (given) => resolve(standing, given),
-    print: (text) => {
-      out += text;
-    },
-    remark: (text) => {
-      err += text;
-    },
-  });
-  return { code, out, err };
-}
-
-/** Runs the command line as npm does: somewhere else, with the person's own folder in INIT_CWD. */
-async function spawned(standing: string, ...words: string[]): Promise<Ran> {
-  const child = spawn(process.execPath, [script, ...words], {
-    cwd: fileURLToPath(new URL('../../..', import.meta.url)),
-    env: { ...process.env, INIT_CWD: standing },
-    stdio: ['ignore', 'pipe', 'pipe'],
-  });
-  let [out, err] = ['', ''];
-  child.stdout.setEncoding('utf8').on('data', (text: string) => {
-    out += text;
-  });
-  child.stderr.setEncoding('utf8').on('data', (text: string) => {
-    err += text;
-  });
-  const [code] = (await once(child, 'close')) as [number | null];
-  return { code, out, err };
-}
-
-/** A folder with one design, and one that is torn. */
-function folderWithFox(): string {
-  const folder = temporaryFolder();
-  writeFileSync(
-    join(folder, 'Fox.larkrow'),
-    writeDesign(designFromLetters(['aabb', 'b-ba'], { title: 'Fox' })),
-  );
-  writeFileSync(
-    join(folder, 'Torn.larkrow'),
-    readFileSync(join(folder, 'Fox.larkrow'), 'utf8').slice(0, 400),
-  );
-  return folder;
-}
-
-/** Left half black, right half white. */
-async function blackAndWhite(path: string): Promise<void> {
-  const pixels = Uint8Array.from({ length: 8 * 6 * 3 }, (_, i) => (Math.floor(i / 3) % 8 < 4 ? 0 : 255));
-  await sharp(pixels, { raw: { width: 8, height: 6, channels: 3 } })
-    .png()
-    .toFile(path);
-}
+import { folderWithFox, larkrow, script, spawned } from './command-line.ts';
 
 describe('the help of the command line', () => {
   it('lists every verb, and ends well', async () => {
@@ -405,114 +338,5 @@ describe('what the verbs print', () => {
     child.stdout.destroy();
     const [code] = (await once(child, 'close')) as [number | null];
     expect([code, err]).toEqual([0, '']);
-  });
-});
-
-describe('what the verbs write', () => {
-  it('is a design from a picture', async () => {
-    const folder = temporaryFolder();
-    await blackAndWhite(join(folder, 'fox.png'));
-    const words = [
-      'picture',
-      'fox.png',
-      '--cords',
-      '4',
-      '--rows',
-      '3',
-      '--yarns',
-      '2',
-      '--out',
-      'My fox.larkrow',
-    ];
-    const { code, out, err } = await larkrow(folder, ...words);
-    expect([code, err]).toEqual([0, '']);
-    expect(out).toContain('My fox.larkrow: 4 cords, 3 rows, 2 yarns');
-    const read = readDesign(readFileSync(join(folder, 'My fox.larkrow'), 'utf8'));
-    expect(read).toMatchObject({ ok: true, value: { title: 'My fox', columns: 4, rows: 3 } });
-    expect(read.ok && read.value.yarns.map(({ color }) => color).sort()).toEqual(['#000000', '#ffffff']);
-    const rows = await larkrow(folder, 'rows', 'My fox.larkrow');
-    expect(rows.out.match(/2 \S+ \(1-2\), 2 \S+ \(3-4\)/g)).toHaveLength(2);
-  });
-
-  it('is a design from a picture with another design’s yarns, and the picture’s proportions', async () => {
-    const folder = folderWithFox();
-    await blackAndWhite(join(folder, 'fox.png'));
-    const words = ['picture', 'fox.png', '--cords', '8', '--from', 'Fox.larkrow', '--out', 'new/Owl.larkrow'];
-    expect((await larkrow(folder, ...words)).code).toBe(0);
-    const read = readDesign(readFileSync(join(folder, 'new', 'Owl.larkrow'), 'utf8'));
-    expect(read.ok && read.value.yarns).toEqual(designFromLetters(['a']).yarns);
-    // 8 cords of 5 mm are 40 mm; a picture of 8 x 6 is then 30 mm high; a row is 4.8 mm: 6.25 rows.
-    expect(read.ok && read.value.rows).toBe(6);
-  });
-
-  it('is a pattern for the paper that was asked for, and the chart as PNG', async () => {
-    const folder = folderWithFox();
-    const { code, out } = await larkrow(
-      folder,
-      'pattern',
-      'Fox.larkrow',
-      '--out',
-      'a/b',
-      '--paper',
-      'letter',
-    );
-    expect(code).toBe(0);
-    expect(readdirSync(join(folder, 'a', 'b')).sort()).toEqual(['Fox Letter.pdf', 'Fox chart.png']);
-    expect(
-      readFileSync(join(folder, 'a', 'b', 'Fox Letter.pdf'))
-        .subarray(0, 5)
-        .toString(),
-    ).toBe('%PDF-');
-    expect(out.split('\n')).toHaveLength(3);
-    expect((await larkrow(folder, 'pattern', 'Fox.larkrow', '--out', 'a/b')).code).toBe(0);
-    expect(existsSync(join(folder, 'a', 'b', 'Fox A4.pdf'))).toBe(true);
-  });
-
-  it('are the papers that go with a finished hanging', async () => {
-    const folder = folderWithFox();
-    const made = await larkrow(folder, 'papers', 'Fox.larkrow', '--out', 'out', '--language', 'de');
-    expect([made.code, made.err]).toEqual([0, '']);
-    expect(readdirSync(join(folder, 'out'))).toEqual(['Fox papers A4.pdf']);
-    const two = ['--which', 'care-card, packing-note'];
-    const some = await larkrow(folder, 'papers', 'Fox.larkrow', '--out', 'out', ...two);
-    expect(some.out).toContain('2 pages');
-  });
-
-  it('are labels for the bundles, where anything is cut', async () => {
-    const folder = folderWithFox();
-    const made = await larkrow(folder, 'bundles', 'Fox.larkrow', '--fitted', '--labels', 'labels.pdf');
-    expect([made.code, made.err]).toEqual([0, '']);
-    expect(readFileSync(join(folder, 'labels.pdf')).subarray(0, 5).toString()).toBe('%PDF-');
-    // As with every verb that writes, folders that are missing are made.
-    const deep = await larkrow(folder, 'bundles', 'Fox.larkrow', '--labels', 'cut/today/labels.pdf');
-    expect([deep.code, existsSync(join(folder, 'cut', 'today', 'labels.pdf'))]).toEqual([0, true]);
-    expect((await larkrow(folder, 'bundles', '--help')).out).toContain(
-      'its folder is made where it is missing',
-    );
-    writeFileSync(join(folder, 'Bare.larkrow'), writeDesign(designFromLetters(['--'])));
-    const none = await larkrow(folder, 'bundles', 'Bare.larkrow', '--labels', 'none.pdf');
-    expect([none.code, existsSync(join(folder, 'none.pdf'))]).toEqual([1, false]);
-    expect(none.err).toContain('nothing to cut');
-  });
-
-  it('are the demos with their patterns and pictures', async () => {
-    const folder = temporaryFolder();
-    mkdirSync(join(folder, 'demos'));
-    expect(await larkrow(folder, 'demo', '--out', 'demos')).toMatchObject({ code: 0, err: '' });
-    const stems = demoDesigns.map(({ fileName }) => fileName.replace('.larkrow', ''));
-    const files = stems.flatMap((stem) => [`${stem}.larkrow`, `${stem} A4.pdf`, `${stem} chart.png`]);
-    expect(readdirSync(join(folder, 'demos')).sort()).toEqual(files.sort());
-    for (const { fileName } of demoDesigns) {
-      expect((await larkrow(join(folder, 'demos'), 'check', fileName)).code).toBe(0);
-    }
-  });
-
-  it('replaces a file that was named, whole', async () => {
-    const folder = folderWithFox();
-    await blackAndWhite(join(folder, 'fox.png'));
-    const words = ['picture', 'fox.png', '--cords', '4', '--out', 'Torn.larkrow'];
-    expect((await larkrow(folder, ...words)).code).toBe(0);
-    expect((await larkrow(folder, 'check', 'Torn.larkrow')).code).toBe(0);
-    expect(readdirSync(folder).sort()).toEqual(['Fox.larkrow', 'Torn.larkrow', 'fox.png']);
   });
 });
