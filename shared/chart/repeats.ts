@@ -1,0 +1,98 @@
+/**
+ * Bands of rows that repeat across: in each of their rows the same cords come again and again, from the start corner's side to
+ * the other one, so that a maker learns a few cords and ties the rest by heart.
+ *
+ * A band begins and ends with rows that change; rows of one yarn, which repeat anyhow, may lie between them. Beyond such rows
+ * it goes on only where one period holds the other, so that two borders far apart are not told as one of a longer period.
+ */
+import { type Chart, goesRight } from './chart.ts';
+
+export interface Repeat {
+  /** First and last row of the band, both in it, from 0. */
+  readonly fromRow: number;
+  readonly toRow: number;
+  /** The left cord of the first whole repeat, from 0: that which lies where row 1 starts. */
+  readonly fromColumn: number;
+  /** Cords of one repeat: the fewest that repeat in all rows of the band. */
+  readonly columns: number;
+  /** Whole repeats, side by side. */
+  readonly times: number;
+  /** Cords beyond the last whole repeat, on the side away from where row 1 starts: a part of one more. */
+  readonly leftOver: number;
+}
+
+/** Fewer are seen at a glance, or are chance. */
+const LEAST_TIMES = 3;
+const LEAST_ROWS = 2;
+
+/** From the top down; no row lies in two of them. */
+export function repeatsOf(chart: Chart): Repeat[] {
+  const longest = Math.floor(chart.columns / LEAST_TIMES);
+  const periodOf = periodsOf(chart);
+  const repeats: Repeat[] = [];
+  let band: Band | null = null;
+  const close = () => {
+    if (band && band.toRow - band.fromRow + 1 >= LEAST_ROWS) repeats.push(repeatOf(chart, band));
+  };
+  for (let row = 0; row < chart.rows; row++) {
+    const period = periodOf(row);
+    if (period === 1) continue;
+    const repeating: Band | null = period > longest ? null : { fromRow: row, toRow: row, period };
+    const joined: Band | null = band && repeating && joinedBand(band, repeating, longest);
+    if (!joined) close();
+    band = joined ?? repeating;
+  }
+  close();
+  return repeats;
+}
+
+interface Band {
+  readonly fromRow: number;
+  readonly toRow: number;
+  readonly period: number;
+}
+
+/** Null where the two are not one band. */
+function joinedBand(above: Band, below: Band, longest: number): Band | null {
+  const period = (above.period / commonDivisor(above.period, below.period)) * below.period;
+  const isNext = below.fromRow === above.toRow + 1;
+  if (period > (isNext ? longest : Math.max(above.period, below.period))) return null;
+  return { fromRow: above.fromRow, toRow: below.toRow, period };
+}
+
+function repeatOf({ columns, startCorner }: Chart, { fromRow, toRow, period }: Band): Repeat {
+  return {
+    fromRow,
+    toRow,
+    fromColumn: goesRight(startCorner, 0) ? 0 : columns - period,
+    columns: period,
+    times: Math.floor(columns / period),
+    leftOver: columns % period,
+  };
+}
+
+/**
+ * The least number of cords after which a row (from 0) comes again: 1 where it is all alike, all its cords where nothing
+ * repeats. A row that comes again after p cords, and has at least 2 p, does so after no other number than multiples of its
+ * least one (Fine and Wilf 1965), so that rows are compared by their least ones alone. Found from the longest beginning that is
+ * an end as well (Knuth, Morris and Pratt 1977), in time that grows with the cords.
+ */
+function periodsOf({ cells, columns }: Chart): (row: number) => number {
+  // At `length`: how long the longest beginning of these first cells is that is their end as well, and not all of them.
+  const overlap = new Int32Array(columns + 1);
+  return (row) => {
+    const first = row * columns;
+    let same = 0;
+    for (let at = 1; at < columns; at++) {
+      const code = cells[first + at];
+      while (same > 0 && cells[first + same] !== code) same = overlap[same]!;
+      if (cells[first + same] === code) same++;
+      overlap[at + 1] = same;
+    }
+    return columns - same;
+  };
+}
+
+function commonDivisor(a: number, b: number): number {
+  return b === 0 ? a : commonDivisor(b, a % b);
+}
