@@ -5,11 +5,13 @@
  */
 
 import { type Chart, goesRight } from '../chart/chart.ts';
+import type { Repeat } from '../chart/repeats.ts';
 import { BARE } from '../design/codes.ts';
 import { label } from './label.ts';
 import { liftMarks } from './lift-marks.ts';
 import type { CellsItem, Item, PathItem, PathStep, PlainItem, TextItem } from './page.ts';
 import type { Area } from './papers.ts';
+import { repeatFrames } from './repeat-frames.ts';
 import type { Stretch } from './split-chart.ts';
 import { stamped } from './stamped.ts';
 import { inks, NUMBER_MM, ruleMm } from './style.ts';
@@ -32,6 +34,8 @@ export interface ChartBlock {
   readonly joined?: boolean;
   /** Whether cords to be lifted are marked. */
   readonly lifts?: boolean;
+  /** Whose first repeats are framed. */
+  readonly repeats?: readonly Repeat[];
   /** The block in words, for those who can't see it. */
   readonly alt?: string;
 }
@@ -65,6 +69,7 @@ export function drawChartBlock(block: ChartBlock): Item[] {
     ...repeatedIn(block).flatMap((strip) => again([hatching(strip)], strip.x, strip.y)),
     ...again([thin!], x, y),
     ...thick,
+    ...repeatFrames({ ...block, repeats: block.repeats ?? [] }),
     ...(block.lifts ? liftMarks(block) : []),
     ...again(above, x, y),
     ...again(below, x, bottom),

@@ -3,6 +3,7 @@ import { codeOf } from '../design/codes.ts';
 import { touchingPairs } from '../yarn/touching.ts';
 import { cellInks } from './cell-inks.ts';
 import type { ChartInput } from './chart-layout.ts';
+import { framedRepeats } from './framed-repeats.ts';
 import { keyEntries } from './key.ts';
 import { hasLifts } from './lift-marks.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
@@ -25,6 +26,7 @@ export function chartInput(context: PatternContext, at: PageNumbers, part: Chart
       ...keyEntries(yarns, chart, words),
       ...(hasLifts(chart) ? [{ code: 'lift', name: words.lift, count: 0 } as const] : []),
     ],
+    repeats: framedRepeats(chart),
     cellInks: part === 'chart-symbols' ? cellInks(design.yarns, 'symbols') : context.cellInks,
     mapInks: copy.ink === 'symbols' ? cellInks(design.yarns, 'grey', touchingPairs(chart)) : context.cellInks,
     scale: printScales[copy.cells],

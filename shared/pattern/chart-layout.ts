@@ -4,7 +4,9 @@
  */
 
 import type { Chart } from '../chart/chart.ts';
+import type { Repeat } from '../chart/repeats.ts';
 import { cordNumbersMm, rowNumbersMm } from './chart-block.ts';
+import { type FrameLines, frameLines } from './frame-lines.ts';
 import { type KeyEntry, type KeyLayout, layOutKey } from './key.ts';
 import type { CellsItem } from './page.ts';
 import { type Area, bodyOf, type Sheet, turned } from './papers.ts';
@@ -19,6 +21,8 @@ export interface ChartInput {
   readonly aspect: number;
   readonly sheet: Sheet;
   readonly entries: readonly KeyEntry[];
+  /** Whose first repeats are framed, and told below the key. */
+  readonly repeats: readonly Repeat[];
   readonly cellInks: CellsItem['inks'];
   /** For the map, on which no symbols are seen. */
   readonly mapInks: CellsItem['inks'];
@@ -43,6 +47,8 @@ export interface ChartLayout {
   readonly x: number;
   readonly y: number;
   readonly key: KeyLayout;
+  /** Below the key. */
+  readonly frames: FrameLines;
   /** Whether the key of these pages is in small type, and stands in the copy's own on pages before them. */
   readonly keyApart: boolean;
   readonly keyX: number;
@@ -58,6 +64,8 @@ const KEY_GAP_MM = 5;
 const MAP_GAP_MM = 6;
 /** Of the body's height: a key in large print that would take more is printed as usual, and large on pages of its own. */
 const MOST_KEY = 0.3;
+/** The same of a key with what it says of the chart's frames. */
+const MOST_TOLD = 0.4;
 /** The key beside the cells takes no more of the width than this, in shortest columns. */
 const MOST_BESIDE = 1.8;
 
@@ -78,6 +86,7 @@ interface Way {
   readonly body: Area;
   readonly joined: boolean;
   readonly key: KeyLayout;
+  readonly frames: FrameLines;
   readonly keyIsBeside: boolean;
   readonly room: Room;
 }
@@ -123,10 +132,15 @@ function keyBelow(input: ChartInput, sheet: Sheet, joined: boolean): Way {
   const { map } = input.scale;
   const keyWidth = body.width - (joined ? map.width + MAP_GAP_MM : 0);
   const wished = keyIn(input, keyWidth, input.scale, joined);
-  const isLarge = wished.height > body.height * MOST_KEY;
+  const framesIn = (scale: PrintScale) => frameLines(input.repeats, keyWidth, scale.key, input.words);
+  const isLarge =
+    wished.height > body.height * MOST_KEY ||
+    wished.height + framesIn(input.scale).height > body.height * MOST_TOLD;
   const key = isLarge ? keyIn(input, keyWidth, printScales.standard, joined) : wished;
-  const taken = KEY_GAP_MM + (joined ? Math.max(key.height, map.height) : key.height);
-  return { sheet, body, joined, key, keyIsBeside: false, room: { width, height: height - taken } };
+  const frames = framesIn(isLarge ? printScales.standard : input.scale);
+  const told = key.height + frames.height;
+  const taken = KEY_GAP_MM + (joined ? Math.max(told, map.height) : told);
+  return { sheet, body, joined, key, frames, keyIsBeside: false, room: { width, height: height - taken } };
 }
 
 /** Null where the key would not fit into one column, or its names would be cut. */
@@ -136,10 +150,12 @@ function keyBeside(input: ChartInput, sheet: Sheet, joined: boolean): Way | null
   const { map, headMm } = input.scale;
   const most = Math.max(input.scale.key.narrowestMm * MOST_BESIDE, joined ? map.width : 0);
   const key = keyIn(input, Number.POSITIVE_INFINITY, input.scale, joined, 1);
-  const tall = key.height + (joined ? MAP_GAP_MM + map.height : 0);
+  const sideWidth = Math.max(key.columnWidth, joined ? map.width : 0);
+  const frames = frameLines(input.repeats, sideWidth, input.scale.key, input.words);
+  const tall = key.height + frames.height + (joined ? MAP_GAP_MM + map.height : 0);
   if (key.columnWidth > most || tall > body.height - headMm) return null;
-  const taken = KEY_GAP_MM + Math.max(key.columnWidth, joined ? map.width : 0);
-  return { sheet, body, joined, key, keyIsBeside: true, room: { width: width - taken, height } };
+  const taken = KEY_GAP_MM + sideWidth;
+  return { sheet, body, joined, key, frames, keyIsBeside: true, room: { width: width - taken, height } };
 }
 
 function keyIn(
@@ -182,7 +198,7 @@ function withRows(input: ChartInput, chosen: Chosen): ChartLayout | null {
 }
 
 function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | null): ChartLayout {
-  const { sheet, body, joined, key, keyIsBeside } = way;
+  const { sheet, body, joined, key, frames, keyIsBeside } = way;
   const { chart, scale } = input;
   const around = aroundMm(scale, joined);
   const y = body.y + scale.headMm + around;
@@ -203,11 +219,12 @@ function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | 
     x: beside ? body.x + numbers : middle,
     y,
     key,
+    frames,
     keyApart: key.scale.nameMm < scale.key.nameMm,
     keyX,
     keyY,
     mapX: keyIsBeside ? keyX : right - scale.map.width,
-    mapY: keyIsBeside ? keyY + key.height + MAP_GAP_MM : keyY,
+    mapY: keyIsBeside ? keyY + key.height + frames.height + MAP_GAP_MM : keyY,
     beside,
   };
 }

@@ -6,6 +6,7 @@
 import { drawChartBlock, rowNumbersMm } from './chart-block.ts';
 import { type ChartInput, type ChartLayout, layOutChart } from './chart-layout.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
+import { spansOf } from './frame-lines.ts';
 import { joinMarks, type Neighbours, neighbourList } from './join-marks.ts';
 import { drawKey, keyHeadingMm } from './key.ts';
 import { keyPages } from './key-pages.ts';
@@ -53,6 +54,7 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
   const down = split.down[at.downAt]!;
   const range = words.range(spanOf(down), spanOf(across));
   const pages = neighbours(split, at);
+  const isAgain = at.isTold || at.acrossAt + at.downAt > 0;
   return {
     sheet,
     title: `${title}, ${range}`,
@@ -61,7 +63,8 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
       ...cellsOfPage(input, layout, across, down),
       ...joinsOfPage(input, layout, across, down, pages),
       ...rowsOfPage(input, layout, across, down),
-      ...keyOfPage(input, layout, across, down, at.isTold || at.acrossAt + at.downAt > 0),
+      ...keyOfPage(input, layout, across, down, isAgain),
+      ...layout.frames.draw(layout.keyX, layout.keyY + layout.key.height, isAgain),
       ...mapOfPage(input, layout, at),
     ],
     middle: range,
@@ -105,11 +108,12 @@ function rangeMm({ type }: ChartInput['scale']): number {
 }
 
 function cellsOfPage(
-  { chart, cellInks, scale, words, accent }: ChartInput,
+  input: ChartInput,
   { split, joined, x, y }: ChartLayout,
   across: Stretch,
   down: Stretch,
 ): Item[] {
+  const { chart, repeats, cellInks, scale, words, accent } = input;
   const { cellWidth, cellHeight } = split;
   return drawChartBlock({
     chart,
@@ -124,8 +128,22 @@ function cellsOfPage(
     accent,
     joined,
     lifts: true,
-    alt: words.alt(spanOf(down), spanOf(across)),
+    repeats,
+    alt: [words.alt(spanOf(down), spanOf(across)), ...framedHere(input, across, down)].join(' '),
   });
+}
+
+/** A sentence for each frame of which the page shows some cells. */
+function framedHere({ repeats, words }: ChartInput, across: Stretch, down: Stretch): string[] {
+  return repeats
+    .filter(
+      ({ fromRow, toRow, fromColumn, columns }) =>
+        fromRow < down.end &&
+        toRow >= down.first &&
+        fromColumn < across.end &&
+        fromColumn + columns > across.first,
+    )
+    .map((repeat) => `${words.framed(spansOf(repeat))}.`);
 }
 
 function joinsOfPage(

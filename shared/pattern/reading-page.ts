@@ -5,6 +5,7 @@ import { touchingPairs } from '../yarn/touching.ts';
 import { chosenParts } from './chosen-parts.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
+import { framedRepeats } from './framed-repeats.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { rowNames } from './row-names.ts';
@@ -16,8 +17,9 @@ export function readingPage(context: PatternContext, chartPages: number): Draft[
   const words = readingWords[context.copy.language];
   const flow = newFlow(context, words.title);
   const pages = chartPages > 1 ? [words.pages(chartPages)] : [];
+  const frames = chartPages > 0 && framedRepeats(context.chart).length > 0 ? [words.frames] : [];
   const text = linesOf(textOf(context, 'reading'), context.printer);
-  section(flow, words.chart, [...text, ...pages, ...sameGreys(context)]);
+  section(flow, words.chart, [...text, ...pages, ...frames, ...sameGreys(context)]);
   section(flow, words.order, linesOf(textOf(context, 'order'), context.printer));
   if (!chosenParts(context.design).includes('knots')) {
     heading(flow, words.knot);

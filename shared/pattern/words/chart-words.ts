@@ -7,6 +7,16 @@ export interface Span {
   readonly last: number;
 }
 
+/** The first repeat of a band of rows, and how it goes on. */
+export interface FramedSpans {
+  readonly rows: Span;
+  readonly cords: Span;
+  /** Whole repeats. */
+  readonly times: number;
+  /** Cords of the frame that come once more beyond the last whole repeat. */
+  readonly rest: Span | null;
+}
+
 export type Side = 'left' | 'right' | 'above' | 'below';
 
 interface ChartWords {
@@ -28,6 +38,10 @@ interface ChartWords {
   readonly symbol: (letter: string) => string;
   readonly liftAlt: string;
   readonly bareAlt: string;
+  /** What a frame on the chart holds: a line of the key. */
+  readonly framed: (spans: FramedSpans) => string;
+  /** What its sign in the key is, read aloud. */
+  readonly frameAlt: string;
   /** Knots on this page, behind those of the whole chart. */
   readonly here: (count: string) => string;
   readonly pages: string;
@@ -64,6 +78,9 @@ export const chartWords: Worded<ChartWords> = {
     symbol: (letter) => `symbol ${letter}`,
     liftAlt: 'a small triangle in the cell’s upper corner',
     bareAlt: 'an open diamond',
+    framed: ({ rows, cords, times, rest }) =>
+      `Framed: ${spanned('cord', 'cords', cords)} of ${spanned('row', 'rows', rows)}, ${times} times across${rest ? `, then ${spanned('cord', 'cords', rest)} once more` : ''}`,
+    frameAlt: 'a corner of a double line',
     here: (count) => `· ${count} here`,
     pages: 'Pages',
     joins: (page) => `page ${page}`,
@@ -103,6 +120,9 @@ export const chartWords: Worded<ChartWords> = {
     symbol: (letter) => `Symbol ${letter}`,
     liftAlt: 'ein kleines Dreieck in der oberen Ecke des Kästchens',
     bareAlt: 'eine offene Raute',
+    framed: ({ rows, cords, times, rest }) =>
+      `Umrahmt: ${spanned('Schnur', 'Schnüre', cords)} der ${spanned('Reihe', 'Reihen', rows)}, ${times}-mal nebeneinander${rest ? `, dann noch einmal ${spanned('Schnur', 'Schnüre', rest)}` : ''}`,
+    frameAlt: 'eine Ecke aus einer doppelten Linie',
     here: (count) => `· ${count} hier`,
     pages: 'Seiten',
     joins: (page) => `Seite ${page}`,

@@ -12,6 +12,8 @@ interface ReadingWords {
   readonly lifts: string;
   readonly bare: string;
   readonly pages: (count: number) => string;
+  /** Where the chart frames repeats. */
+  readonly frames: string;
   readonly rows: string;
   /** In a copy in greys: yarns that touch and share a grey. `isMore`: others do too. */
   readonly sameGreys: (pairs: readonly (readonly [string, string])[], isMore: boolean) => string;
@@ -52,6 +54,8 @@ export const readingWords: Worded<ReadingWords> = {
       `The chart goes on over ${count} pages, which share two rows or cords with their neighbours. The later page shows them pale and hatched: they stand on the page before as well, and the key counts them there. Marks beside the numbers say which page joins where.`,
     sameGreys: (pairs, isMore) =>
       `In this copy some yarns that touch are printed in one grey: ${pairs.map((pair) => pair.join(' and ')).join('; ')}${isMore ? '; and others' : ''}. Go by their symbols.`,
+    frames:
+      'A double line frames the first repeat where the same cords come again and again across some rows. The key says which cords and rows they are, and how many times they come.',
     rows: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
     steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing }) => [
       `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side; the list of cord in the materials says which length belongs to which cords.`,
@@ -87,6 +91,8 @@ export const readingWords: Worded<ReadingWords> = {
       `Das Zählmuster ist auf ${count} Seiten verteilt; benachbarte Seiten haben zwei Reihen oder zwei Schnüre gemeinsam. Auf der späteren Seite sind diese blass und schraffiert: Sie stehen auch auf der Seite davor, und die Legende zählt sie dort. Marken neben den Zahlen zeigen, welche Seite wo anschließt.`,
     sameGreys: (pairs, isMore) =>
       `In diesem Exemplar sind manche Garne, die sich berühren, in demselben Grau gedruckt: ${pairs.map((pair) => pair.join(' und ')).join('; ')}${isMore ? '; und andere' : ''}. Richten Sie sich nach den Symbolen.`,
+    frames:
+      'Eine doppelte Linie umrahmt das erste Mal, wo sich in einigen Reihen dieselben Schnüre nebeneinander wiederholen. Die Legende sagt, welche Schnüre und Reihen es sind und wie oft sie kommen.',
     rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und, in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
     steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing }) => [
       `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein; welche Länge zu welchen Schnüren gehört, steht auf der Materialseite.`,

@@ -41,6 +41,7 @@ function inputFor(
     aspect,
     sheet: papers.a4,
     entries,
+    repeats: [],
     cellInks: cellInks(list),
     mapInks: cellInks(list),
     scale: printScales.standard,
