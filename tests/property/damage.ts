@@ -143,6 +143,12 @@ export const damages: Readonly<Record<string, Damage>> = {
     const other = pick(random, alike.length > 0 && random() < 0.5 ? alike : strange);
     return bytesOf(text.slice(0, index) + other + text.slice(index + name.length));
   },
+  'a torn picture': (random, text) => {
+    const lines = [...text.matchAll(/(?<=")[A-Za-z0-9+/]{40,}=*(?=")/g)];
+    const { index: at, 0: line } = lines.length > 0 ? pick(random, lines) : { index: 0, 0: text };
+    const lost = at + Math.floor(random() * line.length);
+    return bytesOf(text.slice(0, lost) + text.slice(lost + 1));
+  },
   'a mangled row': (random, text) => {
     const rows = [...text.matchAll(/"\d+(y\d+|\.|-)( \d+(y\d+|\.|-))*"/g)];
     const { index, 0: row } = pick(random, rows);

@@ -47,12 +47,12 @@ const spoilt: [name: string, says: RegExp, spoil: (plan: Plan) => unknown][] = [
   ['stretches out of order', /earlier on the strand/, (plan) => carrying(plan).stretches.reverse()],
   [
     'a carry over too many cords',
-    /over \d+ cords/,
+    /over \d+ cords?/,
     (plan) => Object.assign(plan.settings, { carryMaxCords: 0 }),
   ],
   [
     'a carry over too many rows',
-    /over \d+ rows/,
+    /over \d+ rows?/,
     (plan) => Object.assign(plan.settings, { carryMaxRows: 0 }),
   ],
   ['a run cut in two without a join', /unfinished|within a run/, (plan) => splitStretch(plan)],
