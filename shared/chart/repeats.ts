@@ -6,6 +6,7 @@
  * it goes on only where one period holds the other, so that two borders far apart are not told as one of a longer period.
  */
 import { type Chart, goesRight } from './chart.ts';
+import { leastPeriod } from './least-period.ts';
 
 export interface Repeat {
   /** First and last row of the band, both in it, from 0. */
@@ -28,14 +29,16 @@ const LEAST_ROWS = 2;
 /** From the top down; no row lies in two of them. */
 export function repeatsOf(chart: Chart): Repeat[] {
   const longest = Math.floor(chart.columns / LEAST_TIMES);
-  const periodOf = periodsOf(chart);
+  const spare = new Int32Array(chart.columns + 1);
   const repeats: Repeat[] = [];
   let band: Band | null = null;
   const close = () => {
     if (band && band.toRow - band.fromRow + 1 >= LEAST_ROWS) repeats.push(repeatOf(chart, band));
   };
   for (let row = 0; row < chart.rows; row++) {
-    const period = periodOf(row);
+    // A row that comes again after p cords, and has at least 2 p, does so after no other number than multiples of its least
+    // one (Fine and Wilf 1965): rows are compared by their least ones alone.
+    const period = leastPeriod(chart.cells, row * chart.columns, chart.columns, spare);
     if (period === 1) continue;
     const repeating: Band | null = period > longest ? null : { fromRow: row, toRow: row, period };
     const joined: Band | null = band && repeating && joinedBand(band, repeating, longest);
@@ -68,28 +71,6 @@ function repeatOf({ columns, startCorner }: Chart, { fromRow, toRow, period }: B
     columns: period,
     times: Math.floor(columns / period),
     leftOver: columns % period,
-  };
-}
-
-/**
- * The least number of cords after which a row (from 0) comes again: 1 where it is all alike, all its cords where nothing
- * repeats. A row that comes again after p cords, and has at least 2 p, does so after no other number than multiples of its
- * least one (Fine and Wilf 1965), so that rows are compared by their least ones alone. Found from the longest beginning that is
- * an end as well (Knuth, Morris and Pratt 1977), in time that grows with the cords.
- */
-function periodsOf({ cells, columns }: Chart): (row: number) => number {
-  // At `length`: how long the longest beginning of these first cells is that is their end as well, and not all of them.
-  const overlap = new Int32Array(columns + 1);
-  return (row) => {
-    const first = row * columns;
-    let same = 0;
-    for (let at = 1; at < columns; at++) {
-      const code = cells[first + at];
-      while (same > 0 && cells[first + same] !== code) same = overlap[same]!;
-      if (cells[first + same] === code) same++;
-      overlap[at + 1] = same;
-    }
-    return columns - same;
   };
 }
 

@@ -1,6 +1,7 @@
 /** The rows in words, with a box to tick for each: in whole words, or as short as they can be. */
 
 import type { YarnId } from '../design/codes.ts';
+import { repeatedCounts } from '../tying/repeated-counts.ts';
 import { compactRowText, type WrittenRow, writtenRowPieces, writtenRows } from '../tying/written-rows.ts';
 import { entriesInColumns } from './entries-in-columns.ts';
 import type { Entry, EntryText } from './entry-lines.ts';
@@ -23,7 +24,9 @@ export function rowsPages(context: PatternContext): Draft[] {
   const names = rowNames(context);
   const rows = writtenRows(chart, names.byId);
   const isLong = copy.rowsForm === 'long';
-  const introduction = isLong ? [words.lift, ...(names.shortened ? [words.shortened] : [])] : [words.compact];
+  const introduction = isLong
+    ? [words.lift, ...(names.shortened ? [words.shortened] : [])]
+    : [words.compact, ...(rows.some(({ parts }) => repeatedCounts(parts)) ? [words.repeated] : [])];
   paragraph(flow, introduction.join(' '), { color: inks.soft, sizeMm: flow.sizes.note, after: 3 });
   if (!isLong) key(flow, context);
   const symbols = new Map(design.yarns.map(({ id, symbol }) => [id, symbol]));
@@ -74,12 +77,13 @@ function compactEntry(row: WrittenRow, symbols: ReadonlyMap<YarnId, string>): En
   return { head: number!, arrow, parts: counts.map(compactPart), endsGroup: endsGroup(row) };
 }
 
-/** '5×A', '2×–', '9×A;' or a cord to lift. */
+/** '5×A', '2×–', '9×A;', at either end of a repeat '4×(2×A' and '2×B);', or a cord to lift. */
 function compactPart(word: string): EntryText[] {
-  const [count, symbol = ''] = word.split('×');
-  if (symbol === '') return [{ text: word }];
-  const face = symbol.startsWith('–') ? 'sans' : 'symbols';
-  return [{ text: `${count}×` }, { text: symbol[0]!, face }, { text: symbol.slice(1) }];
+  const counted = /^(.*×)(.)(.*)$/.exec(word);
+  if (!counted) return [{ text: word }];
+  const [, count, symbol, rest] = counted;
+  const face = symbol === '–' ? 'sans' : 'symbols';
+  return [{ text: count! }, { text: symbol!, face }, { text: rest! }];
 }
 
 /** Every ten rows, as the rules of the chart. */

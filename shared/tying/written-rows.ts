@@ -10,6 +10,7 @@
 import { type Chart, goesRight } from '../chart/chart.ts';
 import { BARE, type YarnId, yarnIdOf } from '../design/codes.ts';
 import type { Yarn } from '../design/schema.ts';
+import { repeatedCounts } from './repeated-counts.ts';
 
 /** Cells of one yarn, or bare ones, in tying order: from cord `from` to cord `to`, both from 1. */
 export interface WrittenPart {
@@ -99,15 +100,18 @@ function listed(words: readonly string[], end: string): string[] {
 
 /**
  * The row as short as it can be: '8 ← 5×A 2×B 9×A; 11 9'. Each count stands before the symbol's letter or digit of its yarn, '–'
- * where it is bare; the cords to lift come behind the semicolon.
+ * where it is bare; the cords to lift come behind the semicolon. A row that is the same again and again is '8 ← 4×(2×A 2×B); …'.
  */
 export function compactRowText(
   { row, goesRight, parts, lifts }: WrittenRow,
   symbolOf: (yarn: YarnId) => string,
 ): string {
-  const counts = parts.map(({ yarn, count }) => `${count}×${yarn === null ? '–' : symbolOf(yarn)}`);
+  const repeated = repeatedCounts(parts);
+  const counts = (repeated?.counts ?? parts)
+    .map(({ yarn, count }) => `${count}×${yarn === null ? '–' : symbolOf(yarn)}`)
+    .join(' ');
   const lift = lifts.length === 0 ? '' : `; ${lifts.join(' ')}`;
-  return `${row} ${goesRight ? '→' : '←'} ${counts.join(' ')}${lift}`;
+  return `${row} ${goesRight ? '→' : '←'} ${repeated ? `${repeated.times}×(${counts})` : counts}${lift}`;
 }
 
 function cordsText(part: WrittenPart, to: string): string {

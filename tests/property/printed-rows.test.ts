@@ -14,6 +14,7 @@ import { rowNames } from '../../shared/pattern/row-names.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
 import { arbitraryChart, type ChartCase } from './arbitrary-chart.ts';
+import { tiled } from './tiled.ts';
 
 fc.configureGlobal({ seed: 8_500 });
 
@@ -30,13 +31,16 @@ const names = [
 
 const arbitraryCase = fc
   .record({
-    chart: arbitraryChart({ maxColumns: 30, maxRows: 30, maxYarns: 4 }),
+    drawn: arbitraryChart({ maxColumns: 30, maxRows: 30, maxYarns: 4 }),
+    /** Most of these are wider than the chart, which then repeats nothing. */
+    cords: fc.integer({ min: 2, max: 60 }),
     first: fc.integer({ min: 0, max: names.length - 1 }),
     symbols: fc.shuffledSubarray([...alphabet], { minLength: 4, maxLength: 4 }),
     language: fc.constantFrom('en' as const, 'de' as const),
     paper: fc.constantFrom('a4' as const, 'letter' as const),
   })
-  .map(({ chart: { design, chart }, first, symbols, ...rest }) => {
+  .map(({ drawn, cords, first, symbols, ...rest }) => {
+    const { design, chart } = tiled(drawn, cords);
     const yarns = design.yarns.map((yarn, i) => ({
       ...yarn,
       name: names[(first + i) % names.length]!,
@@ -133,10 +137,12 @@ function readCompact(rest: string, design: Design): ReadRow {
   const codes = new Map<string, number>(design.yarns.map(({ id, symbol }) => [symbol, codeOf(id)]));
   codes.set('–', BARE);
   const [counts, lifted] = rest.split('; ');
-  const cells = counts!.split(' ').flatMap((part) => {
+  const [, times = '1', once] = /^(?:(\d+)×\((.*)\)|.*)$/.exec(counts!)!;
+  const tied = (once ?? counts!).split(' ').flatMap((part) => {
     const [count, symbol] = part.split('×') as [string, string];
     return Array<number>(Number(count)).fill(codes.get(symbol)!);
   });
+  const cells = Array<number[]>(Number(times)).fill(tied).flat();
   return { cells, lifts: lifted ? lifted.split(' ').map(Number) : [] };
 }
 

@@ -6,6 +6,7 @@ import type { Yarn } from '../../shared/design/schema.ts';
 import { rowsWords } from '../../shared/pattern/words/rows-words.ts';
 import { compactRowText, writtenRows, writtenRowText } from '../../shared/tying/written-rows.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
+import { tiled } from './tiled.ts';
 
 fc.configureGlobal({ seed: 8_300 });
 
@@ -56,8 +57,10 @@ describe('written rows are read back', () => {
   );
 
   it('in the short form, and give the same chart and lift marks', () => {
+    let repeated = 0;
     fc.assert(
-      fc.property(arbitraryChart(), ({ design, chart }) => {
+      fc.property(arbitraryChart({ maxColumns: 30 }), fc.integer({ min: 2, max: 8 }), (drawn, cords) => {
+        const { design, chart } = tiled(drawn, cords);
         // Letters and digits, as designs may have them.
         const symbols = ['7', 'A', '0', '&'];
         const symbolOf = (id: Yarn['id']) => symbols[design.yarns.findIndex((yarn) => yarn.id === id)]!;
@@ -65,21 +68,32 @@ describe('written rows are read back', () => {
         codes.set('–', BARE);
         for (const row of writtenRows(chart, new Map(design.yarns.map((yarn) => [yarn.id, yarn])))) {
           const [counts, lifts] = compactRowText(row, symbolOf).split('; ');
-          const [number, way, ...words] = counts!.split(' ');
+          const [, number, way, brackets, times = '1', once, out] =
+            /^(\d+) (.) (?:((\d+)×\((.*)\))|(.*))$/.exec(counts!)!;
           expect(Number(number)).toBe(row.row);
           expect(way).toBe(row.goesRight ? '→' : '←');
-          const cells = words.flatMap((word) => {
+          const tied = (once ?? out!).split(' ').flatMap((word) => {
             const [count, symbol] = word.split('×');
             return Array.from({ length: Number(count) }, () => codes.get(symbol!)!);
           });
+          const cells = Array<number[]>(Number(times)).fill(tied).flat();
+          if (brackets) {
+            repeated++;
+            const all = row.parts.map(
+              ({ yarn, count }) => `${count}×${yarn === null ? '–' : symbolOf(yarn)}`,
+            );
+            expect(brackets.length).toBeLessThan(all.join(' ').length);
+            expect(Number(times)).toBeGreaterThanOrEqual(3);
+          }
           expect(leftToRight(cells, row.goesRight)).toEqual(rowOf(chart, row.row - 1));
           expect(lifts ? lifts.split(' ').map(Number) : []).toEqual(
             liftsOf(cells, row.goesRight, chart.columns),
           );
         }
       }),
-      { numRuns: 300 },
+      { numRuns: 600 },
     );
+    expect(repeated).toBeGreaterThan(50);
   });
 });
 

@@ -4,6 +4,7 @@ import { type Language, patternLanguages } from '../../../shared/design/pattern-
 import { keyEntries } from '../../../shared/pattern/key.ts';
 import { chartWords } from '../../../shared/pattern/words/chart-words.ts';
 import { rowsWords } from '../../../shared/pattern/words/rows-words.ts';
+import { repeatedCounts } from '../../../shared/tying/repeated-counts.ts';
 import { compactRowText, writtenRows, writtenRowText } from '../../../shared/tying/written-rows.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
@@ -43,10 +44,13 @@ function long({ yarns }: Design, chart: Chart, language: Language): string[] {
 function compact({ yarns }: Design, chart: Chart, language: Language): string[] {
   const byId = new Map(yarns.map((yarn) => [yarn.id, yarn]));
   const used = new Set(keyEntries(yarns, chart, chartWords[language]).map(({ name }) => name));
+  const rows = writtenRows(chart, byId);
+  const { compact, repeated } = rowsWords[language];
   return [
-    rowsWords[language].compact,
+    compact,
+    ...(rows.some(({ parts }) => repeatedCounts(parts)) ? [repeated] : []),
     ...yarns.filter(({ name }) => used.has(name)).map(({ symbol, name }) => `${symbol}  ${name}`),
     '',
-    ...writtenRows(chart, byId).map((row) => compactRowText(row, (id) => byId.get(id)!.symbol)),
+    ...rows.map((row) => compactRowText(row, (id) => byId.get(id)!.symbol)),
   ];
 }
