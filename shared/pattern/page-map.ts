@@ -1,4 +1,4 @@
-/** All chart pages as small boxes with their numbers, this one framed. */
+/** All chart pages as small boxes with their numbers, this one framed; filled, where there is no room for numbers. */
 
 import { label } from './label.ts';
 import type { Item, PlainItem } from './page.ts';
@@ -56,7 +56,7 @@ export function pageMap(
   return [
     ...stamped([headed, ...places.map((box) => pageBox(frame, box))], x, y),
     // Below the numbers, so that they can be written into the file once for all pages.
-    hereBox(frame, places[downAt * across + acrossAt]!),
+    hereBox(frame, places[downAt * across + acrossAt]!, hasRoom ? inks.linen : accent),
     ...(hasRoom ? stamped(numbers, x, y) : []),
   ];
 }
@@ -86,7 +86,7 @@ function pageBox({ height }: Frame, box: Area): PlainItem {
 }
 
 /** The page that the map stands on: a heavy frame, seen in one colour too. */
-function hereBox({ height, width, accent }: Frame, { x, y }: Area): PlainItem {
+function hereBox({ height, width, accent }: Frame, { x, y }: Area, fill: string): PlainItem {
   const strokeMm = Math.min(0.8, height / 5, width / 5);
   return {
     kind: 'box',
@@ -94,7 +94,7 @@ function hereBox({ height, width, accent }: Frame, { x, y }: Area): PlainItem {
     y: y + strokeMm / 2,
     width: width - strokeMm,
     height: height - strokeMm,
-    fill: inks.linen,
+    fill,
     stroke: accent,
     strokeMm,
   };
