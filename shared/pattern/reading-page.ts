@@ -17,11 +17,13 @@ export function readingPage(context: PatternContext, chartPages: number): Draft[
   const words = readingWords[context.copy.language];
   const flow = newFlow(context, words.title);
   const pages = chartPages > 1 ? [words.pages(chartPages)] : [];
-  const frames = chartPages > 0 && framedRepeats(context.chart).length > 0 ? [words.frames] : [];
+  const parts = chosenParts(context.design);
+  const hasChart = parts.includes('chart') || parts.includes('chart-symbols');
+  const frames = hasChart && framedRepeats(context.chart).length > 0 ? [words.frames] : [];
   const text = linesOf(textOf(context, 'reading'), context.printer);
   section(flow, words.chart, [...text, ...pages, ...frames, ...sameGreys(context)]);
   section(flow, words.order, linesOf(textOf(context, 'order'), context.printer));
-  if (!chosenParts(context.design).includes('knots')) {
+  if (!parts.includes('knots')) {
     heading(flow, words.knot);
     paragraph(flow, words.aboutTheKnot, { width: flow.area.width * 0.9 });
   }

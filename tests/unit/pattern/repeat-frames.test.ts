@@ -192,6 +192,12 @@ describe('the page on reading the chart', () => {
     const running = (letters: string[]) =>
       runningOf(partOf(pagesOf(designFromLetters(letters), { language }), 'reading'));
     expect(running(border)).toContain(words);
+    const only = (part: 'chart-symbols' | 'rows') => ({
+      ...designFromLetters(border),
+      pattern: { parts: ['reading' as const, part] },
+    });
+    expect(runningOf(pagesOf(only('chart-symbols'), { language }))).toContain(words);
+    expect(runningOf(pagesOf(only('rows'), { language }))).not.toContain(words);
     expect(running(['abaaaa', 'aabaaa'])).not.toContain(words);
   });
 });
