@@ -44,17 +44,27 @@ export async function drawing(design: Design, view: View = {}): Promise<Drawing>
     savedDesign,
     saved: async () => lettersOfChart(flatten(await savedDesign())),
     async at(row, column) {
-      // The cell cursor's outline stands exactly on its cell.
+      // The cell cursor's outline stands on its cell, to a pixel: where cells are small, all but the first are told from both ends.
       await page.getByRole('application').focus();
+      const far = Math.ceil(design.rows / 10);
       await page.keyboard.press('Home');
-      for (let i = 0; i < design.rows; i += 10) await page.keyboard.press('PageUp');
-      const first = (await outline(page).boundingBox())!;
+      for (let i = 0; i < far; i++) await page.keyboard.press('PageUp');
+      const first = middleOf((await outline(page).boundingBox())!);
+      await page.keyboard.press('End');
+      for (let i = 0; i < far; i++) await page.keyboard.press('PageDown');
+      const last = middleOf((await outline(page).boundingBox())!);
+      await page.keyboard.press('Home');
+      for (let i = 0; i < far; i++) await page.keyboard.press('PageUp');
       return {
-        x: first.x + (column + 0.5) * first.width,
-        y: first.y + (row + 0.5) * first.height,
+        x: first.x + (last.x - first.x) * (column / Math.max(1, design.columns - 1)),
+        y: first.y + (last.y - first.y) * (row / Math.max(1, design.rows - 1)),
       };
     },
   };
+}
+
+function middleOf({ x, y, width, height }: { x: number; y: number; width: number; height: number }): Place {
+  return { x: x + width / 2, y: y + height / 2 };
 }
 
 export function designIn(path: string): Design {

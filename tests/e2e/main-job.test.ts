@@ -94,7 +94,7 @@ it('goes from a new design to a pattern: draw, undo, save, reopen, export', asyn
   const text = pdf.pages.join('\n');
   expect(text).toContain('Kite over the bay');
   expect(text).toContain('Row 1, left to right');
-  expect(text).toMatch(/1 Dusk \(1\), 15 Linen \(2-16\)/);
+  expect(text).toMatch(/1 Dusk \(1\), 15 Linen \(2–16\)/);
   expect(text).toMatch(/strangle/);
 
   await page.getByRole('button', { name: 'Chart as PNG…' }).click();
