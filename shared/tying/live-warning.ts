@@ -2,7 +2,7 @@
 
 import { counted } from '../units/counted.ts';
 import type { Units } from '../units/units.ts';
-import { formatYarnLength } from '../units/yarn-length.ts';
+import { yarnLengthDifference } from '../units/yarn-length.ts';
 import type { PlanTotals } from './plan.ts';
 
 /** What two plans of one chart are compared by, as `planToWish` gives them. */
@@ -25,8 +25,11 @@ export function liveWarning({ wish, plan, free }: WishedTotals, units: Units): s
   const more = plan.pieces - free.pieces;
   if (more <= 0) return `${kept} It takes no more pieces.`;
   const pieces = counted(more, 'more piece');
-  const yarn = formatYarnLength(plan.cutMm - free.cutMm, units, { enough: true });
-  return `${kept} It takes ${pieces}, so ${counted(2 * more, 'more loose end')} and ${yarn} more yarn.`;
+  const yarn = yarnLengthDifference(free.cutMm, plan.cutMm, units, { enough: true });
+  const takes = [pieces, `so ${counted(2 * more, 'more loose end')}`];
+  // Where hundreds of metres are cut, a piece more may not be seen in them.
+  if (!yarn.startsWith('+')) return `${kept} It takes ${takes.join(', ')}.`;
+  return `${kept} It takes ${takes.join(', ')} and ${yarn.replaceAll('+', '')} more yarn.`;
 }
 
 function hang(count: number): string {

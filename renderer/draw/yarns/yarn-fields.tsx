@@ -17,7 +17,9 @@ interface YarnFieldsProps {
 }
 
 export function YarnFields({ look, want, ownedHint }: YarnFieldsProps) {
-  const { units, currency } = useStudio((state) => state.settings);
+  const { units, currency: usual } = useStudio((state) => state.settings);
+  // A price stands in the design, so it is told in the design's own money.
+  const currency = useStudio((state) => state.open?.design.money?.currency) ?? usual;
   const { length, perMetre, mass, perGram } = skeinUnits[units];
   /** How often a colour was picked by eye. */
   const [picked, setPicked] = useState(0);
