@@ -49,7 +49,7 @@ export interface ChartLayout {
   readonly key: KeyLayout;
   /** Below the key. */
   readonly frames: FrameLines;
-  /** Whether the key of these pages is in small type, and stands in the copy's own on pages before them. */
+  /** Whether some of the key of these pages is in small type, and stands in the copy's own on pages before them. */
   readonly keyApart: boolean;
   readonly keyX: number;
   readonly keyY: number;
@@ -62,10 +62,11 @@ export interface ChartLayout {
 
 const KEY_GAP_MM = 5;
 const MAP_GAP_MM = 6;
-/** Of the body's height: a key in large print that would take more is printed as usual, and large on pages of its own. */
+/**
+ * Of the body's height: what of a key in large print would take more is printed as usual, its lines on frames before its yarns,
+ * and all of it large on pages of its own.
+ */
 const MOST_KEY = 0.3;
-/** The same of a key with what it says of the chart's frames. */
-const MOST_TOLD = 0.4;
 /** The key beside the cells takes no more of the width than this, in shortest columns. */
 const MOST_BESIDE = 1.8;
 
@@ -132,12 +133,11 @@ function keyBelow(input: ChartInput, sheet: Sheet, joined: boolean): Way {
   const { map } = input.scale;
   const keyWidth = body.width - (joined ? map.width + MAP_GAP_MM : 0);
   const wished = keyIn(input, keyWidth, input.scale, joined);
+  const mostMm = body.height * MOST_KEY;
+  const key = wished.height > mostMm ? keyIn(input, keyWidth, printScales.standard, joined) : wished;
   const framesIn = (scale: PrintScale) => frameLines(input.repeats, keyWidth, scale.key, input.words);
-  const isLarge =
-    wished.height > body.height * MOST_KEY ||
-    wished.height + framesIn(input.scale).height > body.height * MOST_TOLD;
-  const key = isLarge ? keyIn(input, keyWidth, printScales.standard, joined) : wished;
-  const frames = framesIn(isLarge ? printScales.standard : input.scale);
+  const wishedFrames = framesIn(input.scale);
+  const frames = wished.height + wishedFrames.height > mostMm ? framesIn(printScales.standard) : wishedFrames;
   const told = key.height + frames.height;
   const taken = KEY_GAP_MM + (joined ? Math.max(told, map.height) : told);
   return { sheet, body, joined, key, frames, keyIsBeside: false, room: { width, height: height - taken } };
@@ -220,7 +220,7 @@ function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | 
     y,
     key,
     frames,
-    keyApart: key.scale.nameMm < scale.key.nameMm,
+    keyApart: Math.min(key.scale.nameMm, frames.nameMm) < scale.key.nameMm,
     keyX,
     keyY,
     mapX: keyIsBeside ? keyX : right - scale.map.width,

@@ -17,6 +17,8 @@ type FrameWords = Pick<(typeof chartWords)['en'], 'framed' | 'frameAlt'>;
 export interface FrameLines {
   /** None where nothing is framed. */
   readonly height: number;
+  /** Em of the lines. */
+  readonly nameMm: number;
   /** `isAgain`: a page before has told them already: they are seen again, and not read again. */
   readonly draw: (x: number, y: number, isAgain?: boolean) => Item[];
 }
@@ -54,7 +56,7 @@ export function frameLines(
     });
     return isAgain ? stamped(plainItems(items).map(seenAgain), x, y) : items;
   };
-  return { height: texts.reduce((sum, lines) => sum + heightOf(lines), 0), draw };
+  return { height: texts.reduce((sum, lines) => sum + heightOf(lines), 0), nameMm, draw };
 }
 
 /** As a person counts them. */

@@ -179,6 +179,25 @@ describe('the key of a chart with repeats', () => {
     }
   });
 
+  it('keeps its yarns large in large print, and tells many frames large on a page before the chart', () => {
+    const rows = ['aab', 'aba', 'abb'].flatMap((unit) => [
+      ...Array<string>(3).fill(unit.repeat(15)),
+      'ab'.padEnd(45, 'a'),
+    ]);
+    const pages = partOf(pagesOf(designFromLetters(rows), { cells: 'large', language: 'de' }), 'chart');
+    const sizesOf = (text: string) =>
+      pages.map(({ items }) =>
+        plainItems(items).flatMap((item) =>
+          item.kind === 'text' && item.text.startsWith(text) ? [item.sizeMm] : [],
+        ),
+      );
+    const large = printScales.large.key.nameMm;
+    const small = printScales.standard.key.nameMm;
+    expect(pages.length).toBeGreaterThan(2);
+    expect(sizesOf('Linen')).toEqual(pages.map(() => [large]));
+    expect(sizesOf('Umrahmt')).toEqual(pages.map((_, i) => Array(3).fill(i === 0 ? large : small)));
+  });
+
   it('says nothing of frames where nothing repeats', () => {
     expect(runningOf(pagesOf(designFromLetters(['abaaaa', 'aabaaa'])))).not.toContain('Framed');
   });
