@@ -238,8 +238,8 @@ export function rowsTouched(edit: Edit): readonly number[] | 'all' | null {
 export function sizeOf(edit: Edit): number {
   switch (edit.kind) {
     case 'set':
-      if (edit.field === 'reference') return 200 + pictureBytes(edit);
-      return 200 + (typeof edit.value === 'object' ? JSON.stringify(edit.value).length * 2 : 0);
+      if (typeof edit.value !== 'object') return 200;
+      return 200 + JSON.stringify(edit.value, withoutPictures).length * 2 + bytesOfPictures(picturesOf(edit));
     case 'paint':
       return 200 + edit.runs.byteLength;
     case 'together':
@@ -259,20 +259,42 @@ export function sizeOf(edit: Edit): number {
 }
 
 /**
- * Memory of a step and its inverse, in bytes, roughly. A picture that the step leaves as it is, moved or faded only, is
- * held by the design anyway.
+ * Memory of a step and its inverse, in bytes, roughly. A picture that the step leaves as it is, while something beside it changes,
+ * is held by the design anyway.
  */
 export function sizeOfStep(edit: Edit, back: Edit): number {
   const size = sizeOf(edit) + sizeOf(back);
-  if (edit.kind !== 'set' || edit.field !== 'reference' || back.kind !== 'set' || back.field !== 'reference')
-    return size;
-  const isSame = edit.value?.picture === back.value?.picture;
-  return isSame ? size - pictureBytes(edit) - pictureBytes(back) : size;
+  if (edit.kind !== 'set' || back.kind !== 'set') return size;
+  const before = new Set(picturesOf(back));
+  return size - 2 * bytesOfPictures(picturesOf(edit).filter((picture) => before.has(picture)));
+}
+
+/** Lines of base64. */
+type PictureLines = readonly string[];
+
+/** The pictures that a field holds. */
+function picturesOf(edit: SetField): PictureLines[] {
+  switch (edit.field) {
+    case 'reference':
+      return edit.value ? [edit.value.picture] : [];
+    case 'pattern':
+      return edit.value?.cover ? [edit.value.cover.picture] : [];
+    case 'editions':
+      return (edit.value ?? []).flatMap(({ made }) =>
+        made.pattern?.cover ? [made.pattern.cover.picture] : [],
+      );
+    default:
+      return [];
+  }
+}
+
+function withoutPictures(key: string, value: unknown): unknown {
+  return key === 'picture' ? undefined : value;
 }
 
 /** A character of base64 takes a byte. */
-function pictureBytes({ value }: Extract<SetField, { field: 'reference' }>): number {
-  return value?.picture.reduce((sum, line) => sum + line.length, 0) ?? 0;
+function bytesOfPictures(pictures: readonly PictureLines[]): number {
+  return pictures.flat().reduce((sum, line) => sum + line.length, 0);
 }
 
 function bytesOf(rows: readonly Uint8Array[]): number {

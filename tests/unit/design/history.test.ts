@@ -123,3 +123,28 @@ describe('a picture under the chart', () => {
     expect(sizeOfStep(put(null), inverse(before, put(null)))).toBeGreaterThan(50_000);
   });
 });
+
+describe('the photograph of a cover', () => {
+  it('counts for the step that takes it, not for those that write a text or publish beside it', () => {
+    const design = designFromLetters(['ab']);
+    const cover = {
+      mediaType: 'image/jpeg',
+      widthPx: 9,
+      heightPx: 9,
+      picture: ['A'.repeat(50_000)],
+    } as const;
+    const taken: Edit = {
+      kind: 'set',
+      field: 'pattern',
+      value: { cover: { ...cover, picture: [...cover.picture] } },
+    };
+    const before = apply(design, taken);
+    const written: Edit = {
+      kind: 'set',
+      field: 'pattern',
+      value: { ...before.pattern, texts: { welcome: 'Hello.' } },
+    };
+    expect(sizeOfStep(taken, inverse(design, taken))).toBeGreaterThan(50_000);
+    expect(sizeOfStep(written, inverse(before, written))).toBeLessThan(1000);
+  });
+});
