@@ -10,7 +10,7 @@ import { z } from 'zod';
 import { type Motif, motifSchema } from './chart/patch/motif.ts';
 import { limits } from './design/limits.ts';
 import { copySchema, patternLanguages } from './design/pattern-schema.ts';
-import { referenceSchema, yarnSchema } from './design/schema.ts';
+import { referenceSchema, settledPlanSchema, yarnSchema } from './design/schema.ts';
 import { hangingPapers } from './pattern/hanging-papers/hanging-papers.ts';
 import { type Imprint, imprintSchema } from './pattern/imprint.ts';
 import type { Result } from './result.ts';
@@ -287,7 +287,13 @@ export const bridge = {
       fitted: z.boolean(),
       target: handle,
     }),
-    z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
+    z.strictObject({
+      fileName: name,
+      pages: z.number(),
+      bytes: z.number(),
+      /** The plan that the labels are of, for `bundles.plan`. */
+      plan: settledPlanSchema.nullable(),
+    }),
   ),
   /**
    * Writes the papers that go with the finished hanging. As `pattern.save`; problem `nothing-to-print` where none of those that

@@ -1,5 +1,6 @@
 /** Writing the pattern and the chart's picture, with progress and a way to stop. */
 import type { Design } from '../../shared/design/design.ts';
+import type { SettledPlan } from '../../shared/design/schema.ts';
 import { writeDesign } from '../../shared/design/write-design.ts';
 import { copyOf } from '../../shared/pattern/copy.ts';
 import { designOfEdition } from '../../shared/pattern/editions/edition.ts';
@@ -45,19 +46,19 @@ async function savePatternOf(design: Design, name: string): Promise<void> {
   reportSaved(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')}.`);
 }
 
-/** `fitted`: each piece cut as long as it is used, not at the working length. True where they were saved. */
-export async function saveLabels(fitted: boolean): Promise<boolean> {
+/** `fitted`: each piece cut as long as it is used, not at the working length. Gives the plan that they are of; null where they were not saved. */
+export async function saveLabels(fitted: boolean): Promise<SettledPlan | null> {
   const { open, settings } = studio.getState();
-  if (!open) return false;
+  if (!open) return null;
   const { paper, units } = settings;
   const place = await placeToSave('pattern', `${open.design.title} labels.pdf`);
-  if (!place) return false;
+  if (!place) return null;
   const args = { text: writeDesign(open.design), paper, units, fitted, target: place.handle };
   const saved = await withProgress('Making the labels', (options) =>
     host().call('labels.save', args, options),
   );
   reportSaved(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')} of labels.`);
-  return saved.ok;
+  return saved.ok ? saved.value.plan : null;
 }
 
 export async function saveChartPng(): Promise<void> {

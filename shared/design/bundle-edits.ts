@@ -9,14 +9,14 @@ import type { BundleSettings } from './schema.ts';
 
 export type CutPieces = NonNullable<BundleSettings['cut']>[number];
 
-/** How pieces are cut, or which labels were printed for last; undefined: not told. */
+/** How pieces are cut, which labels were printed for last, or by which plan; undefined: not told. */
 export type SetBundles = {
-  [F in 'fitted' | 'labelled']: {
+  [F in 'fitted' | 'labelled' | 'plan']: {
     readonly kind: 'set-bundles';
     readonly field: F;
     readonly value: BundleSettings[F];
   };
-}['fitted' | 'labelled'];
+}['fitted' | 'labelled' | 'plan'];
 
 /** What is cut of one yarn and one length: its entries, with their places in the list, from 0. None: nothing is. */
 export interface SetCut {

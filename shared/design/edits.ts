@@ -249,8 +249,9 @@ export function sizeOf(edit: Edit): number {
     case 'remove-layer':
     case 'move-layer':
     case 'set-layer':
-    case 'set-bundles':
       return 200;
+    case 'set-bundles':
+      return 200 + (typeof edit.value === 'object' ? JSON.stringify(edit.value).length * 2 : 0);
     case 'set-cut':
       return 200 + 100 * edit.entries.length;
     case 'resize':

@@ -190,16 +190,32 @@ const cutPiecesSchema = z.looseObject({
   pieces: z.number().int().positive().max(1_000_000),
 });
 
+/** A plan as it is kept: see `tying/kept-plan.ts`. */
+const keptPlanSchema = z.looseObject({
+  pitchMm: mm,
+  rowHeightMm: mm,
+  knots: z.array(z.looseObject({ yarn: yarnId, knotMm: mm })).max(limits.yarns),
+  /** A line for each row of the chart. */
+  rows: z.array(z.string()).max(limits.rows),
+});
+
+const sha256 = z.string().regex(/^[0-9a-f]{64}$/);
+
+/** A plan that stays in use while it is asked for as it was then: see `tying/settled-plan.ts`. */
+export const settledPlanSchema = keptPlanSchema.extend({
+  /** SHA-256, in hex, of all that the plan was made from. */
+  of: sha256,
+});
+
 /** How the maker cuts pieces into bundles, and how far that is. */
 const bundlesSchema = z.looseObject({
   /** True: each piece is cut as long as it is used, with a reserve. Absent or false: at the working length. */
   fitted: z.boolean().optional(),
   cut: z.array(cutPiecesSchema).max(limits.cutBundles).optional(),
   /** SHA-256, in hex, of the cut list that labels were printed for last. */
-  labelled: z
-    .string()
-    .regex(/^[0-9a-f]{64}$/)
-    .optional(),
+  labelled: sha256.optional(),
+  /** The plan that those labels are of. */
+  plan: settledPlanSchema.optional(),
 });
 
 /** A picture laid under the chart while drawing. It is seen on the screen only: no print, no figure knows of it. */
@@ -228,15 +244,6 @@ export const referenceSchema = z.looseObject({
 });
 
 const isoDate = z.string().regex(/^\d{4}-\d{2}-\d{2}$/);
-
-/** A plan as it is kept: see `tying/kept-plan.ts`. */
-const keptPlanSchema = z.looseObject({
-  pitchMm: mm,
-  rowHeightMm: mm,
-  knots: z.array(z.looseObject({ yarn: yarnId, knotMm: mm })).max(limits.yarns),
-  /** A line for each row of the chart. */
-  rows: z.array(z.string()).max(limits.rows),
-});
 
 /** An edition of the pattern that was published, with all that it was made of, so that it can be printed again. */
 const editionSchema = z.looseObject({
@@ -332,6 +339,7 @@ export type PatternSettings = Known<z.infer<typeof patternSchema>>;
 export type CopySettings = Known<z.infer<typeof copySchema>>;
 export type BundleSettings = Known<z.infer<typeof bundlesSchema>>;
 export type Edition = Known<z.infer<typeof editionSchema>>;
+export type SettledPlan = Known<z.infer<typeof settledPlanSchema>>;
 export type KeptPlan = Known<z.infer<typeof keptPlanSchema>>;
 export type Pin = Known<z.infer<typeof pinSchema>>;
 export type Rates = Known<z.infer<typeof ratesSchema>>;

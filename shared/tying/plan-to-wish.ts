@@ -8,11 +8,12 @@ import { good, type Result } from '../result.ts';
 import type { Plan } from './plan.ts';
 import { planFreely } from './plan-freely.ts';
 import type { PlanWishes } from './plan-wishes.ts';
+import { settledPlan } from './settled-plan.ts';
 
 export interface PlanToWish {
   /** The plan that is tied by. */
   readonly plan: Plan;
-  /** The best one without the wish; null where it is the same, and where nothing is wished. */
+  /** The best one without the wish; null where it is the same, where nothing is wished, and where the plan is settled. */
   readonly free: Plan | null;
 }
 
@@ -25,6 +26,8 @@ export function* planToWish(
   chart: Chart,
   { liveWish = design.tying.liveWish, ...wishes }: Omit<PlanWishes, 'effort'> = {},
 ): Generator<number, Result<PlanToWish>> {
+  const settled = isAsTold(design, liveWish, wishes) ? settledPlan(design, chart) : null;
+  if (settled) return good({ plan: settled, free: null });
   const isWished = liveWish !== undefined;
   const best = yield* within(planFreely(design, chart, wishes), 0, isWished ? 0.5 : 1);
   if (!best.ok) return best;
@@ -33,6 +36,11 @@ export function* planToWish(
   const held = yield* within(planFreely(design, chart, { ...wishes, liveWish }), 0.5, 1);
   if (!held.ok) return held;
   return good({ plan: toWish(held.value, liveWish), free: best.value });
+}
+
+/** Nothing is asked for but what the design itself tells. */
+function isAsTold({ tying }: Design, liveWish: number | undefined, { gauge, tied }: PlanWishes): boolean {
+  return liveWish === tying.liveWish && gauge === undefined && tied === undefined;
 }
 
 /** The plan tells the wish that it was made for; the one without it is as if nothing were wished. */

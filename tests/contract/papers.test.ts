@@ -230,6 +230,8 @@ describe.each(bothHosts)('patterns in $name', ({ start }) => {
     const args = { text, paper: 'letter', units: 'us', fitted: true, target: handle } as const;
     const labels = await value(host, 'labels.save', args);
     expect(labels).toMatchObject({ fileName: 'Labels.pdf', pages: 1 });
+    // The plan that they are of can be kept with the design, and is its own again.
+    expect(labels.plan?.rows).toHaveLength(3);
     const written = readFileSync(join(host.given, 'Labels.pdf'));
     expect(written.subarray(0, 5).toString()).toBe('%PDF-');
     expect(written).toHaveLength(labels.bytes);

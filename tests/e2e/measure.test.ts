@@ -120,7 +120,7 @@ describe('the bundles', () => {
   });
 
   it('have labels to print', async () => {
-    const { page, folder, errors, foreignRequests, logged } = await planning();
+    const { page, folder, savedDesign, errors, foreignRequests, logged } = await planning();
     await turnTo(page, 'Bundles');
     await page.getByLabel('Letter').check();
     await page.getByRole('button', { name: 'Print labels…' }).click();
@@ -129,6 +129,11 @@ describe('the bundles', () => {
     await page.getByLabel('Name', { exact: true }).fill('Labels.pdf');
     await page.getByRole('button', { name: 'Save here' }).click();
     await page.getByText('Labels.pdf: 1 page of labels.').waitFor();
+    await page.getByText('The labels printed last are of just these bundles.').waitFor();
+    expect((await savedDesign()).bundles?.plan?.rows).toHaveLength(design.rows);
+    await page.getByRole('button', { name: 'Plan anew' }).click();
+    expect((await savedDesign()).bundles).toBeUndefined();
+    await page.keyboard.press('Control+z');
     await page.getByText('The labels printed last are of just these bundles.').waitFor();
     await page.getByLabel(/to measure/).check();
     await page.getByText(/has changed since labels were printed: they no longer fit/).waitFor();

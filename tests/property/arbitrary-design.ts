@@ -129,6 +129,13 @@ function arbitraryBundles(): fc.Arbitrary<NonNullable<Design['bundles']>> {
           { minLength: 1, maxLength: 3 },
         ),
         labelled: fc.constant('0f'.repeat(32)),
+        plan: fc.record({
+          pitchMm: mm,
+          rowHeightMm: mm,
+          knots: fc.array(fc.record({ yarn, knotMm: mm }), { maxLength: 2 }),
+          rows: fc.array(fc.constantFrom('-', '- 2 1+3'), { maxLength: 3 }),
+          of: fc.constant('e1'.repeat(32)),
+        }),
       },
       { requiredKeys: [] },
     )

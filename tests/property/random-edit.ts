@@ -188,6 +188,14 @@ const kinds: readonly Kind[] = [
     value: pick(random, [undefined, '0f'.repeat(32)]),
   }),
   (random) => ({
+    kind: 'set-bundles',
+    field: 'plan',
+    value: pick(random, [
+      undefined,
+      { pitchMm: 5, rowHeightMm: 4.8, knots: [], rows: ['-'], of: 'e1'.repeat(32) },
+    ]),
+  }),
+  (random) => ({
     kind: 'set',
     field: 'pins',
     value: Array.from({ length: whole(random, 3) }, () => ({

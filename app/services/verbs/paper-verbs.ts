@@ -82,9 +82,9 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
       const made = await makers.makeLabels(design.value, { paper, units, fitted, date: now(), ...call });
       if (!made.ok) return made;
       if (isStopped(call)) return cancelled;
-      const { bytes, pages } = made.value;
+      const { bytes, pages, plan } = made.value;
       const saved = await saveTo(studio, { kind: 'pattern', target, bytes, stamp: null });
-      return saved.ok ? good({ fileName: saved.value.fileName, pages, bytes: bytes.length }) : saved;
+      return saved.ok ? good({ fileName: saved.value.fileName, pages, bytes: bytes.length, plan }) : saved;
     },
     'papers.save': async ({ text, paper, units, copy, which, target }, call) => {
       const design = readDesign(text);

@@ -5,6 +5,7 @@
 import { type CutPieces, cutOf } from '../../../shared/design/bundle-edits.ts';
 import { apply } from '../../../shared/design/edits.ts';
 import { limits } from '../../../shared/design/limits.ts';
+import type { SettledPlan } from '../../../shared/design/schema.ts';
 import type { Bundle } from '../../../shared/materials/bundles/bundles.ts';
 import { tellProblem } from '../../shell/notices.tsx';
 import { change, changeAside } from '../../store/changing.ts';
@@ -36,10 +37,24 @@ export function forgetSpare(spare: readonly CutPieces[]): void {
   });
 }
 
-/** `hash`: of the cut list that the labels are of. */
-export function keepLabelled(hash: string): void {
-  if (designNow() && designNow()?.bundles?.labelled !== hash)
-    changeAside({ kind: 'set-bundles', field: 'labelled', value: hash });
+/** `hash`: of the cut list that the labels are of; `plan`: the one that they are of, which stays in use. */
+export function keepLabelled(hash: string, plan: SettledPlan): void {
+  const bundles = designNow()?.bundles;
+  if (!designNow() || (bundles?.labelled === hash && bundles.plan?.of === plan.of)) return;
+  changeAside({ kind: 'set-bundles', field: 'labelled', value: hash });
+  changeAside({ kind: 'set-bundles', field: 'plan', value: plan });
+}
+
+/** The hanging is planned anew, and labels that were printed are no longer known: a step that can be undone. */
+export function forgetLabels(): void {
+  if (!designNow()) return;
+  change('Plan anew', {
+    kind: 'together',
+    edits: [
+      { kind: 'set-bundles', field: 'plan', value: undefined },
+      { kind: 'set-bundles', field: 'labelled', value: undefined },
+    ],
+  });
 }
 
 function designNow() {

@@ -19,7 +19,7 @@ import { useStudio } from '../../store/use-studio.ts';
 import { LeafPage } from '../leaves/leaf.tsx';
 import { nothingTied } from '../plan-words.ts';
 import { type Plans, plans, usePlans } from '../plans/plans.ts';
-import { chooseFitted, forgetSpare, keepLabelled } from './bundle-deeds.ts';
+import { chooseFitted, forgetLabels, forgetSpare, keepLabelled } from './bundle-deeds.ts';
 import { bundlesWords, labelsWords, savingWords, spareWords } from './bundle-words.ts';
 import { type CutBundle, YarnBundles } from './yarn-bundles.tsx';
 import './bundles.css';
@@ -111,12 +111,21 @@ function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
             {labelsWords(labelled === hash)}
           </p>
         )}
+        {isFull && labelled === hash && design?.bundles?.plan && (
+          <div className="spare-pieces">
+            <p>The plan that they are of stays in use, also where a later Larkrow would plan otherwise.</p>
+            <button type="button" onClick={forgetLabels}>
+              Plan anew
+            </button>
+          </div>
+        )}
         <button
           type="button"
           className="main"
           aria-disabled={!isFull}
           onClick={async () => {
-            if (isFull && (await saveLabels(isFitted))) keepLabelled(hash);
+            const plan = isFull ? await saveLabels(isFitted) : null;
+            if (plan) keepLabelled(hash, plan);
           }}
         >
           Print labels…

@@ -36,7 +36,7 @@ const untold: Record<string, string[]> = {
     'retailTimes',
   ],
   design: ['pins', 'bundles', 'money', 'pattern', 'editions'],
-  'design.bundles': ['fitted', 'cut', 'labelled'],
+  'design.bundles': ['fitted', 'cut', 'labelled', 'plan'],
   'design.pattern': ['parts', 'texts', 'cover', 'labels', 'copy'],
   'design.pattern.labels': ['cordFibre', 'yarnFibre'],
   'design.pattern.texts': [
