@@ -33,12 +33,14 @@ export function whenPressEnds(act: () => void): void {
   const once = () => {
     if (isDone) return;
     isDone = true;
-    window.removeEventListener('click', once, true);
+    window.removeEventListener('mouseup', once, true);
     for (const end of ends) window.removeEventListener(end, soon, true);
     act();
   };
-  // A press that ends elsewhere than it began is no click. Where it is one, the click comes before any timer.
+  // Not every press ends with the button coming up over the page. Where it does, that comes before any timer.
   const soon = () => setTimeout(once);
-  window.addEventListener('click', once, true);
+  // By now it is settled what the click will be on, so that it may move. The click itself would be too late: a box is
+  // ticked before the click is told of, and drawing it then, with what it showed so far, would take the tick back.
+  window.addEventListener('mouseup', once, true);
   for (const end of ends) window.addEventListener(end, soon, true);
 }

@@ -128,6 +128,34 @@ describe('a text that is being written', () => {
       .click();
     expect((await savedDesign()).pattern?.texts).toEqual({ terms: 'Terms of use, anew.' });
   });
+
+  it.each([
+    ['checkbox', 'Rows written beside the chart'],
+    ['checkbox', 'Print Tick sheet'],
+    ['radio', 'Deutsch'],
+  ] as const)('is kept, and the %s ‘%s’ is ticked when it is pressed next, once', async (role, name) => {
+    const { page, savedDesign } = await publishing();
+    await page.locator('summary', { hasText: 'Texts' }).click();
+    await page.getByRole('textbox', { name: 'Welcome' }).fill('Come in.');
+    await page.getByRole(role, { name, exact: true }).click();
+    expect(await page.getByRole(role, { name, exact: true }).isChecked()).toBe(true);
+    expect((await savedDesign()).pattern?.texts).toEqual({ welcome: 'Come in.' });
+  });
+
+  it('is kept when a box is pressed next by its words or by keys, and the box is ticked', async () => {
+    const { page, savedDesign } = await publishing();
+    await page.locator('summary', { hasText: 'Texts' }).click();
+    const welcome = page.getByRole('textbox', { name: 'Welcome' });
+    const box = page.getByRole('checkbox', { name: 'Rows written beside the chart' });
+    await welcome.fill('Come in.');
+    await page.getByText('Rows written beside the chart', { exact: true }).click();
+    expect(await box.isChecked()).toBe(true);
+    await welcome.fill('Come in, all.');
+    await box.focus();
+    await page.keyboard.press('Space');
+    expect(await box.isChecked()).toBe(false);
+    expect((await savedDesign()).pattern?.texts).toEqual({ welcome: 'Come in, all.' });
+  });
 });
 
 describe('a finding', () => {
