@@ -1,6 +1,7 @@
 /**
  * The key: what stands for which yarn, and how many knots of it the whole chart has, and this page adds. It lists every yarn
- * that the chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis.
+ * that the chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis, the key's own
+ * have shorter words instead.
  */
 
 import type { Chart } from '../chart/chart.ts';
@@ -21,7 +22,7 @@ import { chartWords } from './words/chart-words.ts';
 
 type KeyWords = Pick<
   (typeof chartWords)['en'],
-  'key' | 'bare' | 'lift' | 'liftShort' | 'count' | 'here' | 'symbol' | 'bareAlt' | 'liftAlt'
+  'key' | 'bare' | 'bareShort' | 'lift' | 'liftShort' | 'count' | 'here' | 'symbol' | 'bareAlt' | 'liftAlt'
 >;
 
 export interface KeyEntry {
@@ -202,8 +203,9 @@ function drawEntry(
   const baseline = y + swatchMm / 2 + nameMm * 0.355;
   const figures = figuresOf(entry, { words, withHere }, code === 'lift' ? 0 : here?.[code]);
   const room = x + columnWidth - nameX - figuresWidth(figures, nameMm) - (COLUMN_GAP - 0.4) * nameMm;
-  const isShort = code === 'lift' && textWidthMm(entry.name, 'sans', nameMm) > room;
-  const name = fitText(isShort ? words.liftShort : entry.name, 'sans', nameMm, room);
+  const forms = [entry.name, ...shorterForms(code, words)];
+  const fitting = forms.find((form) => textWidthMm(form, 'sans', nameMm) <= room) ?? forms.at(-1)!;
+  const name = fitText(fitting, 'sans', nameMm, room);
   const look = { sizeMm: nameMm } as const;
   let at = nameX + textWidthMm(name, 'sans', nameMm);
   const cells = figures.map((figure) => {
@@ -227,6 +229,12 @@ function drawEntry(
     ...cells,
     ...Array.from({ length: missing }, () => group('cell', [])),
   ];
+}
+
+/** Of the key's own names: a yarn has the one that the designer gave it. */
+function shorterForms(code: KeyEntry['code'], words: KeyWords): readonly string[] {
+  if (code === 'lift') return words.liftShort;
+  return code === BARE ? words.bareShort : [];
 }
 
 /** The yarn's own colour beside its swatch. */

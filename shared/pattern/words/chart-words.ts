@@ -32,8 +32,9 @@ interface ChartWords {
   readonly key: string;
   readonly bare: string;
   readonly lift: string;
-  /** Where there is no room for more. */
-  readonly liftShort: string;
+  /** Where there is no room for more: the longest first. */
+  readonly bareShort: readonly string[];
+  readonly liftShort: readonly string[];
   /** What a swatch of the key is, read aloud. */
   readonly symbol: (letter: string) => string;
   readonly liftAlt: string;
@@ -74,7 +75,8 @@ export const chartWords: Worded<ChartWords> = {
     key: 'Key',
     bare: 'Bare cord, no knot',
     lift: 'Lift mark: a new yarn',
-    liftShort: 'Lift mark',
+    bareShort: ['Bare cord', 'Bare'],
+    liftShort: ['Lift mark'],
     symbol: (letter) => `symbol ${letter}`,
     liftAlt: 'a small triangle in the cell’s upper corner',
     bareAlt: 'an open diamond',
@@ -116,7 +118,8 @@ export const chartWords: Worded<ChartWords> = {
     key: 'Legende',
     bare: 'Freie Schnur, kein Knoten',
     lift: 'Hebemarke: neues Garn',
-    liftShort: 'Hebemarke',
+    bareShort: ['Freie Schnur', 'Frei'],
+    liftShort: ['Hebemarke'],
     symbol: (letter) => `Symbol ${letter}`,
     liftAlt: 'ein kleines Dreieck in der oberen Ecke des Kästchens',
     bareAlt: 'eine offene Raute',

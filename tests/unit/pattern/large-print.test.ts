@@ -5,7 +5,7 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { lampAtHarrowPoint } from '../../../shared/demos/lamp-at-harrow-point.ts';
-import { yarnIdOf } from '../../../shared/design/codes.ts';
+import { BARE, yarnIdOf } from '../../../shared/design/codes.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
@@ -39,16 +39,19 @@ function textsOn(page: Page): TextItem[] {
   );
 }
 
-/** A design of many yarns with long names, each in the chart. */
-function manyYarns(): Design {
-  const base = designFromLetters(Array.from({ length: 8 }, () => 'abcdefgh'));
+/** A design of many yarns with long names, each in the chart, and of bare cords to the right of them. */
+function manyYarns(bareCords = 0): Design {
+  const columns = 8 + bareCords;
+  const base = designFromLetters(Array.from({ length: 8 }, () => `abcdefgh${'-'.repeat(bareCords)}`));
   const yarns = Array.from({ length: 64 }, (_, i) => ({
     ...base.yarns[0]!,
     id: yarnIdOf(i + 1),
     symbol: alphabet[i]!.text,
     name: `${'Harbour slate with a thread of kelp green, '.repeat(5).slice(0, 190)}${i + 1}`,
   }));
-  const rows = Array.from({ length: 8 }, (_, r) => Uint8Array.from({ length: 8 }, (_, c) => 1 + r * 8 + c));
+  const rows = Array.from({ length: 8 }, (_, r) =>
+    Uint8Array.from({ length: columns }, (_, c) => (c < 8 ? 1 + r * 8 + c : BARE)),
+  );
   return { ...base, yarns, layers: [{ ...base.layers[0]!, rows }] };
 }
 
@@ -84,6 +87,23 @@ describe('large print', () => {
     expect(new Set(symbols).size).toBeGreaterThanOrEqual(64);
     expect(keys.filter(({ text }) => text === '1')).toHaveLength(64);
     for (const { sizeMm } of keys) expect(sizeMm / MM_PER_POINT).toBeGreaterThan(16);
+  });
+});
+
+describe('the key in large print of a chart with long names', () => {
+  it.each([
+    ['en', 'long', /^Bare( cord(, no knot)?)?$/],
+    ['de', 'long', /^Frei(e Schnur(, kein Knoten)?)?$/],
+    ['de', 'compact', /^Frei(e Schnur(, kein Knoten)?)?$/],
+  ] as const)('names bare cords in whole words on every page (%s, rows %s)', (language, rowsForm, whole) => {
+    const pages = pagesOf(manyYarns(292), ['chart', 'rows'], { language, rowsForm });
+    const names = pages
+      .filter(({ part }) => part === 'chart')
+      .map((page) => textsOn(page).filter(({ text, role }) => /^(Bare|Frei)/.test(text) && role !== 'aside'));
+    // Of the key's own pages the last has it, and every page of cells.
+    const told = names.slice(names.findIndex((named) => named.length > 0));
+    expect(told.length).toBeGreaterThan(2);
+    for (const named of told) expect(named.map(({ text }) => text)).toEqual([expect.stringMatching(whole)]);
   });
 });
 
