@@ -37,6 +37,11 @@ export function countChartPages(input: ChartInput): number {
   return pagesOf(split) + (keyApart ? keyPages(input).length : 0);
 }
 
+/** Those that show cells: the key's own pages are not counted. */
+export function countCellPages(input: ChartInput): number {
+  return pagesOf(layOutChart(input).split);
+}
+
 /** Which page it is. */
 interface At {
   /** That shows cells. */

@@ -1,8 +1,8 @@
 /** What a pattern can be composed of. Each part makes its own pages; `lay-out-pattern.ts` puts them one behind the other. */
 import type { PatternPart } from '../design/pattern-schema.ts';
 import { carePage } from './care-page.ts';
-import { chartInput } from './chart-input.ts';
-import { chartPages, countChartPages } from './chart-pages.ts';
+import { type ChartPart, chartInput } from './chart-input.ts';
+import { chartPages, countCellPages, countChartPages } from './chart-pages.ts';
 import { chosenParts } from './chosen-parts.ts';
 import { coverPage } from './cover-page.ts';
 import { cutListPages } from './cut-list-pages.ts';
@@ -36,7 +36,7 @@ export const parts: Readonly<Partial<Record<PatternPart, Part>>> = {
   welcome: { pages: welcomePages },
   materials: { pages: materialsPages },
   'cut-list': { pages: cutListPages },
-  reading: { pages: (context, at) => readingPage(context, at.count('chart')) },
+  reading: { pages: reading },
   knots: { pages: knotsPages },
   map: { pages: map },
   chart: {
@@ -67,10 +67,20 @@ function isInSymbolsAlready(context: PatternContext): boolean {
   return context.copy.ink === 'symbols' && isChosen(context, 'chart');
 }
 
-/** Of the chart in colour where there are both; none where neither is printed. */
+/** Told of as many pages as the map shows. */
+function reading(context: PatternContext): Draft[] {
+  const part = printedChart(context);
+  return readingPage(context, part ? countCellPages(chartInput(context, whileCounting, part)) : 0);
+}
+
 function map(context: PatternContext, at: PageNumbers): Draft[] {
-  const part = (['chart', 'chart-symbols'] as const).find((each) => isChosen(context, each));
+  const part = printedChart(context);
   return part ? mapPage(chartInput(context, at, part), at.first(part) ?? 1) : [];
+}
+
+/** The chart in colour where there are both; none where neither is printed. */
+function printedChart(context: PatternContext): ChartPart | undefined {
+  return (['chart', 'chart-symbols'] as const).find((each) => isChosen(context, each));
 }
 
 /** Asked of the design rather than of page numbers, so that a first pass counts the same pages. */

@@ -90,6 +90,23 @@ describe('large print', () => {
   });
 });
 
+describe('the pages that a chart goes on over', () => {
+  it.each([
+    ['chart', ['reading', 'map', 'chart']],
+    ['chart in symbols', ['reading', 'map', 'chart-symbols']],
+  ] as const)('are those with cells on the reading page and on the map alike (%s)', (_, parts) => {
+    const pages = pagesOf(manyYarns(100), [...parts]);
+    const cells = pages.filter(({ part, title }) => part === parts[2] && title !== 'Key').length;
+    expect(pages.filter(({ title }) => title === 'Key')).not.toEqual([]);
+    const told = (part: PatternPart) =>
+      textsOn(pages.find((page) => page.part === part)!)
+        .map(({ text }) => text)
+        .join(' ');
+    expect(told('reading')).toContain(`The chart goes on over ${cells} pages`);
+    expect(told('map')).toContain(`The chart stands on ${cells} pages`);
+  });
+});
+
 describe('the key in large print of a chart with long names', () => {
   it.each([
     ['en', 'long', /^Bare( cord(, no knot)?)?$/],
