@@ -20,7 +20,7 @@ export interface FirstTextsInput {
   readonly design: Design;
   readonly materials: Materials;
   readonly units: Units;
-  readonly copy: Pick<Copy, 'language'>;
+  readonly copy: Pick<Copy, 'language'> & Partial<Pick<Copy, 'rowsForm'>>;
 }
 
 export type PatternTextName = keyof NonNullable<PatternSettings['texts']>;

@@ -7,7 +7,7 @@ import type { PatternInput } from './pattern-input.ts';
 import { readingWords } from './words/reading-words.ts';
 
 interface ReadingInput extends Pick<PatternInput, 'design' | 'materials' | 'units'> {
-  readonly copy: Pick<Copy, 'language'>;
+  readonly copy: Pick<Copy, 'language'> & Partial<Pick<Copy, 'rowsForm'>>;
 }
 
 interface ReadingTexts {
@@ -21,6 +21,7 @@ export function readingTexts({ design, materials, units, copy }: ReadingInput): 
   const figures = figuresIn(units, copy.language);
   const { cords, tying, totals } = materials;
   const { startCorner } = design;
+  const { rowsForm = 'long' } = copy;
   const printed = chosenParts(design);
   const reading = [
     words.cell,
@@ -28,7 +29,7 @@ export function readingTexts({ design, materials, units, copy }: ReadingInput): 
     words.rules,
     words.lifts,
     ...(totals.bareCells > 0 ? [words.bare] : []),
-    ...(printed.includes('rows') ? [words.rows] : []),
+    ...(printed.includes('rows') ? [words.rows[rowsForm]] : []),
   ];
   const order = words.steps({
     cutCords: cords.cutCords,
@@ -38,6 +39,7 @@ export function readingTexts({ design, materials, units, copy }: ReadingInput): 
     startsLeft: startCorner === 'top-left',
     looseEnds: totals.looseEnds > 0 ? figures.count(totals.looseEnds) : null,
     hasFinishing: printed.includes('finishing'),
+    liftsIn: printed.includes('rows') ? rowsForm : 'chart',
   });
   return { reading: reading.join('\n'), order: order.join('\n') };
 }

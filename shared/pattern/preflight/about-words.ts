@@ -1,6 +1,5 @@
 /** Names, texts and editions that a buyer looks for. */
 
-import { counted } from '../../units/counted.ts';
 import { changesSinceLast } from '../editions/edition.ts';
 import type { Imprint } from '../imprint.ts';
 import type { PatternInput } from '../pattern-input.ts';
@@ -9,8 +8,9 @@ import type { Finding } from './finding.ts';
 export function aboutWords({
   design,
   chart,
+  edition,
   imprint,
-}: Pick<PatternInput, 'design' | 'chart'> & { readonly imprint: Imprint }): Finding[] {
+}: Pick<PatternInput, 'design' | 'chart' | 'edition'> & { readonly imprint: Imprint }): Finding[] {
   const findings: (Finding | false)[] = [
     design.designer.trim() === '' &&
       imprint.name.trim() === '' && {
@@ -35,7 +35,8 @@ export function aboutWords({
       place: { on: 'text', text: 'terms' },
     },
   ];
-  return [...findings.filter((each) => each !== false), ...editions({ design, chart })];
+  // A copy for the other hand is of an edition too, though it begins at the other side.
+  return [...findings.filter((each) => each !== false), ...(edition ? [] : editions({ design, chart }))];
 }
 
 /** Copies that are not alike must not look as if they were: the number of an edition tells them apart. */
@@ -48,7 +49,7 @@ function editions({ design, chart }: Pick<PatternInput, 'design' | 'chart'>): Fi
     {
       kind: 'changed-since-edition',
       weight: 'note',
-      sentence: `There ${changes.length === 1 ? 'is' : 'are'} ${counted(changes.length, 'change')} since edition ${last.number}, so no edition stands on the pages.`,
+      sentence: `The design has changed since edition ${last.number}, so no edition stands on the pages.`,
       mend: `Publish edition ${last.number + 1} before you sell it.`,
       place: { on: 'setting', setting: 'editions' },
     },

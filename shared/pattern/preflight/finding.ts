@@ -42,6 +42,7 @@ export type FindingKind =
   | 'many-pages'
   | 'letters-missing'
   | 'language-mixed'
+  | 'text-stale'
   | 'photograph-coarse'
   | 'photograph-unread'
   | 'no-designer'

@@ -18,6 +18,7 @@ import { aboutPages } from './about-pages.ts';
 import { aboutParts } from './about-parts.ts';
 import { aboutRowsBeside } from './about-rows-beside.ts';
 import { aboutSize } from './about-size.ts';
+import { aboutStaleTexts } from './about-stale-texts.ts';
 import { aboutWords } from './about-words.ts';
 import { type Finding, type FindingKind, weights } from './finding.ts';
 
@@ -40,6 +41,7 @@ export function preflight(input: PatternInput, document: PatternDocument): Findi
     ...aboutLetters(asked),
     ...aboutWords(asked),
     ...aboutLanguage(asked),
+    ...aboutStaleTexts(asked),
   ];
   return fewAlike(found).toSorted((a, b) => weights.indexOf(a.weight) - weights.indexOf(b.weight));
 }

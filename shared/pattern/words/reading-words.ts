@@ -1,5 +1,8 @@
 /** How to read the chart and tie from it. Figures come as they are shown. */
+import type { Copy } from '../copy.ts';
 import type { Worded } from './worded.ts';
+
+type RowsForm = Copy['rowsForm'];
 
 interface ReadingWords {
   readonly title: string;
@@ -14,7 +17,7 @@ interface ReadingWords {
   readonly pages: (count: number) => string;
   /** Where the chart frames repeats. */
   readonly frames: string;
-  readonly rows: string;
+  readonly rows: Readonly<Record<RowsForm, string>>;
   /** In a copy in greys: yarns that touch and share a grey. `isMore`: others do too. */
   readonly sameGreys: (pairs: readonly (readonly [string, string])[], isMore: boolean) => string;
   /** The order of work, a step each. */
@@ -28,9 +31,25 @@ interface ReadingWords {
     /** Null where a page on finishing goes on. */
     readonly looseEnds: string | null;
     readonly hasFinishing: boolean;
+    readonly liftsIn: LiftsIn;
   }) => readonly string[];
   readonly aboutTheKnot: string;
 }
+
+/** Where the cords to lift are told: in rows of either form, or by the chart's own marks where no rows are printed. */
+type LiftsIn = RowsForm | 'chart';
+
+const lifts: Readonly<Record<LiftsIn, string>> = {
+  long: 'that its line names after ‘lift’',
+  compact: 'that stand behind the semicolon of its line',
+  chart: 'that have a lift mark in it',
+};
+
+const liftsGerman: Readonly<Record<LiftsIn, string>> = {
+  long: 'in ihrer Zeile nach „anheben“ stehen',
+  compact: 'in ihrer Zeile hinter dem Strichpunkt stehen',
+  chart: 'in ihr eine Hebemarke haben',
+};
 
 export const readingWords: Worded<ReadingWords> = {
   en: {
@@ -56,11 +75,15 @@ export const readingWords: Worded<ReadingWords> = {
       `In this copy some yarns that touch are printed in one grey: ${pairs.map((pair) => pair.join(' and ')).join('; ')}${isMore ? '; and others' : ''}. Go by their symbols.`,
     frames:
       'A double line frames the first repeat where the same cords come again and again across some rows. The key says which cords and rows they are, and how many times they come.',
-    rows: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing }) => [
+    rows: {
+      long: 'The written rows tell the same in words: how many knots of which yarn, and in brackets from which cord to which. Tick each row when it is tied.',
+      compact:
+        'The written rows tell the same in short: how many knots of which yarn, by its symbol. How they are read stands above them. Tick each row when it is tied.',
+    },
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn }) => [
       `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side; the list of cord in the materials says which length belongs to which cords.`,
-      `Cut the yarn in pieces ${fitted ? `as long as each is used, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
-      'Before a row is tied, lift the cords that its line names after ‘lift’: the first cord of each new yarn. You meet them where the yarn in hand changes.',
+      `Cut the yarn in pieces ${fitted ? `as long as each is used, with a reserve, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
+      `Before a row is tied, lift the cords ${lifts[liftsIn]}: the first cord of each new yarn. You meet them where the yarn in hand changes.`,
       'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
       'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',
       hasFinishing
@@ -93,11 +116,15 @@ export const readingWords: Worded<ReadingWords> = {
       `In diesem Exemplar sind manche Garne, die sich berühren, in demselben Grau gedruckt: ${pairs.map((pair) => pair.join(' und ')).join('; ')}${isMore ? '; und andere' : ''}. Richten Sie sich nach den Symbolen.`,
     frames:
       'Eine doppelte Linie umrahmt das erste Mal, wo sich in einigen Reihen dieselben Schnüre nebeneinander wiederholen. Die Legende sagt, welche Schnüre und Reihen es sind und wie oft sie kommen.',
-    rows: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und, in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing }) => [
+    rows: {
+      long: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und, in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
+      compact:
+        'Die ausgeschriebenen Reihen sagen dasselbe in Kurzform: wie viele Knoten in welchem Garn, mit seinem Symbol. Wie man sie liest, steht über ihnen. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
+    },
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn }) => [
       `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein; welche Länge zu welchen Schnüren gehört, steht auf der Materialseite.`,
-      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
-      'Heben Sie vor jeder Reihe die Schnüre an, die in ihrer Zeile nach „anheben“ stehen: die jeweils erste Schnur eines neuen Garns. Dort wechseln Sie das Garn.',
+      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, mit etwas Zugabe, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
+      `Heben Sie vor jeder Reihe die Schnüre an, die ${liftsGerman[liftsIn]}: die jeweils erste Schnur eines neuen Garns. Dort wechseln Sie das Garn.`,
       'Legen Sie beim Wechsel das bisherige Garn hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es locker hinter den Schnüren mit.',
       'Wenn ein Stück zu Ende geht, knüpfen Sie an der nächsten Schnur mit einem neuen weiter; wechseln Sie nie mitten in einem Knoten. Am Rand gehen Sie gerade hinunter in die nächste Reihe.',
       hasFinishing

@@ -9,6 +9,7 @@ import type { Language } from '../../../../shared/design/pattern-schema.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
 import type { PatternText } from '../../../../shared/pattern/editions/changes-since.ts';
 import type { Imprint } from '../../../../shared/pattern/imprint.ts';
+import { inQuotes } from '../../../../shared/pattern/in-quotes.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import { noPages } from '../../../../shared/pattern/no-pages.ts';
 import type { PatternDocument } from '../../../../shared/pattern/page.ts';
@@ -20,6 +21,7 @@ import {
   shopPictures,
   shopSizesPx,
 } from '../../../../shared/pattern/parcel/shop-pictures.ts';
+import { staleTexts } from '../../../../shared/pattern/stale-texts.ts';
 import { patternTexts } from '../../../../shared/pattern/words/edition-words.ts';
 import { parcelWords } from '../../../../shared/pattern/words/parcel-words.ts';
 import { good, problem, type Result } from '../../../../shared/result.ts';
@@ -137,6 +139,14 @@ async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<Resul
   const collage = `${title}, ${pictures.pages}.png`;
   if (!(await parcel.begin(collage))) return cancelled;
   put(collage, await drawPagesPicture(first!));
+  // What a designer wrote for one hand or one language may be wrong for the other.
+  for (const { copy } of copies.slice(0, 1)) {
+    for (const { text: name, says, now } of staleTexts({ ...tied, units, copy })) {
+      notices.add(
+        `${folder === '' ? 'In the copies' : `In “${folder}”`}: ${patternTexts.en[name]} says ${inQuotes(says)}, where these copies have ${inQuotes(now)}.`,
+      );
+    }
+  }
   const text = listingText({ ...tied, units, language, files: patterns });
   put(`${title}, ${listing}.txt`, new TextEncoder().encode(text));
   return good(null);

@@ -50,7 +50,7 @@ function found(
   design: Design,
   by: Imprint = imprint,
   change: (document: PatternDocument) => PatternDocument = same,
-  more: Partial<Pick<PatternInput, 'copy' | 'units'>> = {},
+  more: Partial<Pick<PatternInput, 'copy' | 'units' | 'edition'>> = {},
 ): Finding[] {
   const chart = flatten(design);
   const plan = planStrands(design, chart);
@@ -332,7 +332,9 @@ describe('preflight of the parts', () => {
 
   it('finds pieces that are cut to measure where no cut list tells their lengths', () => {
     const bundles = { fitted: true };
-    expect(kinds(found({ ...sound, bundles }))).toEqual(['lengths-not-told']);
+    expect(kinds(found({ ...sound, bundles, pattern: { parts: all } }))).toEqual(['lengths-not-told']);
+    // A cut list is among the usual parts where it is needed.
+    expect(kinds(found({ ...sound, bundles }))).toEqual([]);
     expect(kinds(found({ ...sound, bundles, pattern: { parts: [...all, 'cut-list'] } }))).toEqual([]);
     expect(kinds(found({ ...sound, bundles: { fitted: false } }))).toEqual([]);
   });
@@ -392,10 +394,14 @@ describe('preflight of the words', () => {
     const goneOn: Design = { ...published, title: 'Owl', pattern: { texts: { skill: 'Some.' } } };
     const [finding] = found(goneOn);
     expect(finding).toMatchObject({ kind: 'changed-since-edition', place: { setting: 'editions' } });
-    expect(finding!.sentence).toContain('There are 2 changes since edition 1');
+    expect(finding!.sentence).toContain('has changed since edition 1');
     expect(kinds(found(publish(goneOn)))).toEqual([]);
     // How a copy is printed is chosen for each copy.
     expect(kinds(found({ ...published, pattern: { copy: { ink: 'symbols' } } }))).toEqual([]);
+    // A copy for the other hand is turned, and is of the edition all the same.
+    const turned: Design = { ...published, startCorner: 'top-right' };
+    const edition = published.editions![0]!;
+    expect(kinds(found(turned, imprint, same, { edition }))).toEqual([]);
   });
 });
 
