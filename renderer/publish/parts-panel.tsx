@@ -12,12 +12,12 @@ import { movePart, partsLeftOut, partsPrinted, printPart, usualParts } from './p
 import { usePattern } from './pattern-view.ts';
 
 export function PartsPanel() {
-  const pattern = useStudio((state) => state.open?.design.pattern);
+  const design = useStudio((state) => state.open?.design);
   const pages = usePattern((view) => view.document?.pages);
   const chosen = usePattern((view) => view.chosen);
   const list = useRef<HTMLUListElement>(null);
-  const printed = partsPrinted(pattern);
-  const leftOut = partsLeftOut(pattern);
+  const printed = partsPrinted(design);
+  const leftOut = partsLeftOut(design);
   const { markOf, press, isDragEnd } = useListDrag(list, '.publish-grip', (part: PatternPart, gap) => {
     const from = printed.indexOf(part);
     if (from >= 0) movePart(part, gap > from ? gap - 1 : gap);
@@ -76,7 +76,7 @@ export function PartsPanel() {
           </ul>
         </>
       )}
-      <button type="button" aria-disabled={!pattern?.parts} onClick={usualParts}>
+      <button type="button" aria-disabled={!design?.pattern?.parts} onClick={usualParts}>
         The usual parts
       </button>
     </section>

@@ -1,4 +1,5 @@
 /** What is changed on the Publish screen: how the pattern is composed. Each is one step of the history. */
+import type { Design } from '../../shared/design/design.ts';
 import { type PatternPart, patternParts } from '../../shared/design/pattern-schema.ts';
 import type { CopySettings, PatternSettings } from '../../shared/design/schema.ts';
 import { chosenParts } from '../../shared/pattern/chosen-parts.ts';
@@ -7,20 +8,23 @@ import { change } from '../store/changing.ts';
 import { studio } from '../store/studio.ts';
 import { partNames } from './part-words.ts';
 
+/** What the parts hang on: pieces that are cut to measure want a cut list. */
+type Composed = Pick<Design, 'pattern' | 'bundles'>;
+
 /** The parts that are printed, in their order. */
-export function partsPrinted(pattern: PatternSettings | undefined): readonly PatternPart[] {
-  return chosenParts(pattern ? { pattern } : {});
+export function partsPrinted(design: Composed | undefined): readonly PatternPart[] {
+  return chosenParts(design ?? {});
 }
 
 /** The parts that can be printed and are not, in their usual order. */
-export function partsLeftOut(pattern: PatternSettings | undefined): readonly PatternPart[] {
-  const printed = partsPrinted(pattern);
+export function partsLeftOut(design: Composed | undefined): readonly PatternPart[] {
+  const printed = partsPrinted(design);
   return patternParts.filter((part) => parts[part] && !printed.includes(part));
 }
 
 /** One that is printed anew stands where it usually does: behind the last part that usually comes before it. */
 export function printPart(part: PatternPart, isPrinted: boolean): void {
-  const printed = partsPrinted(now());
+  const printed = partsPrinted(studio.getState().open?.design);
   if (isPrinted === printed.includes(part)) return;
   if (!isPrinted) {
     setParts(
@@ -36,7 +40,7 @@ export function printPart(part: PatternPart, isPrinted: boolean): void {
 
 /** `to` is the place among the parts printed that it has afterwards, from 0. */
 export function movePart(part: PatternPart, to: number): void {
-  const printed = partsPrinted(now());
+  const printed = partsPrinted(studio.getState().open?.design);
   const others = printed.filter((each) => each !== part);
   const place = Math.max(0, Math.min(others.length, to));
   if (others.length === printed.length || printed.indexOf(part) === place) return;

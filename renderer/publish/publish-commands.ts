@@ -33,7 +33,7 @@ export function publishCommands(keeper: PatternKeeper) {
 /** `at` is its place among the parts that are printed, from 0. */
 function withChosen(act: (part: PatternPart, at: number) => void): void {
   const { chosen } = patternView.getState();
-  const at = chosen ? partsPrinted(studio.getState().open?.design.pattern).indexOf(chosen) : -1;
+  const at = chosen ? partsPrinted(studio.getState().open?.design).indexOf(chosen) : -1;
   if (chosen === null || at < 0) tell('Choose a part that is printed first: press its name in the list.');
   else act(chosen, at);
 }

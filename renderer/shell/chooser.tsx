@@ -37,7 +37,8 @@ export function chooseFolder(): Promise<Place | null> {
 }
 
 export function chooseTarget(kind: FileKind, suggestedName: string): Promise<Place | null> {
-  const title = `Save the ${kindNames[kind]}`;
+  // Labels and papers are PDF files as the pattern is.
+  const title = kind === 'pattern' ? 'Save as PDF' : `Save the ${kindNames[kind]}`;
   return ask<Place>({
     label: title,
     wide: true,
@@ -138,7 +139,9 @@ function Chooser({ title, kind, want, suggestedName = '', answer }: ChooserProps
             </button>
           ))}
         {listing && listing.folders.length + (want === 'folder' ? 0 : listing.files.length) === 0 && (
-          <p className="quiet sheet">Nothing here that can be opened.</p>
+          <p className="quiet sheet">
+            {want === 'file' ? 'Nothing here that can be opened.' : 'Nothing of this kind here yet.'}
+          </p>
         )}
       </div>
       {want === 'target' && (

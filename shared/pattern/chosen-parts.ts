@@ -7,6 +7,12 @@ const asked: readonly PatternPart[] = ['cut-list', 'chart-symbols', 'ticks', 'st
 
 const usual = patternParts.filter((part) => !asked.includes(part));
 
-export function chosenParts({ pattern }: Pick<Design, 'pattern'>): readonly PatternPart[] {
-  return pattern?.parts ?? usual;
+/** Where pieces are cut to measure, only a cut list tells how long each is. */
+const usualToMeasure = patternParts.filter((part) => part === 'cut-list' || usual.includes(part));
+
+export function chosenParts({
+  pattern,
+  bundles,
+}: Pick<Design, 'pattern'> & Partial<Pick<Design, 'bundles'>>): readonly PatternPart[] {
+  return pattern?.parts ?? (bundles?.fitted ? usualToMeasure : usual);
 }

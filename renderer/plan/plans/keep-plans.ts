@@ -99,8 +99,10 @@ export function keepPlans(): Planner {
     const before = asked;
     const wasTried = isTried;
     asked = now;
-    isTried = draft !== null;
+    // A draft that plans nothing otherwise, because it is not whole yet, has tried nothing.
+    if (!draft) isTried = false;
     if (before && plannedAlike(before, now)) return;
+    isTried = draft !== null;
     if (before)
       plans.setState((state) => ({ settled: false, last: lastFigures(state, { before, now, wasTried }) }));
     clearTimeout(timer);

@@ -54,7 +54,7 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
   const here = useMemo(() => moneyHere(design, currency), [design, currency]);
   const weighing = useBesideAsItIs(here, all);
   const sameAs = useMemo(() => alike([weighable(asItIs, design, chart), ...all]), [design, chart, all]);
-  const isGaugeVaried = variants.some(({ changes }) => changes.some(({ kind }) => kind === 'gauge'));
+  const isGaugeVaried = variants.some(isGauged);
   const own = weighing.weighed[asItIs]?.materials;
   const liveMax = own?.totals.liveMax ?? null;
   const missing = own ? priced(own, here, units).cost.missingOfMaterials : [];
@@ -99,7 +99,8 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
                   {sameAs[key] && variants[i]!.changes.length > 0 && (
                     <span className="small">the same as {nameOf(sameAs[key])}</span>
                   )}
-                  {made.ok && made.value.edit && !problemOf(key) && (
+                  {isGauged(variants[i]!) && <span className="small">to look at: a gauge is measured</span>}
+                  {made.ok && made.value.edit && !problemOf(key) && !isGauged(variants[i]!) && (
                     <button type="button" onClick={() => take(letters[i]!, variants[i]!, made.value)}>
                       Take {letters[i]}
                     </button>
@@ -142,4 +143,9 @@ function problemsOf(
   problemOf: (key: string) => string,
 ): Record<string, string> {
   return Object.fromEntries(variants.map(({ key }) => [key, problemOf(key)]));
+}
+
+/** A gauge comes of the maker's hand: it is measured on swatches, and not taken. */
+function isGauged({ changes }: Variant): boolean {
+  return changes.some(({ kind }) => kind === 'gauge');
 }

@@ -57,7 +57,7 @@ export const materialsWords: Worded<MaterialsWords> = {
         ? 'Yarn per knot is measured on a swatch.'
         : 'Yarn per knot is an estimate (±), not yet measured.',
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Each piece is cut as long as it is used, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. The skeins include a margin of ${margin} %.`,
+      `${fitted ? `Each piece is cut as long as it is used, with a reserve, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. The skeins include a margin of ${margin} %.`,
     yarn: 'Yarn',
     yarnHeads: (length) => [
       'yarn',
@@ -98,7 +98,7 @@ export const materialsWords: Worded<MaterialsWords> = {
         ? 'Der Garnverbrauch je Knoten ist an einem Probestück gemessen.'
         : 'Der Garnverbrauch je Knoten ist geschätzt (±), noch nicht gemessen.',
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit ${tail} Fadenende an beiden Seiten. In den Strängen sind ${margin} % Zugabe eingerechnet.`,
+      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit etwas Zugabe, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit ${tail} Fadenende an beiden Seiten. In den Strängen sind ${margin} % Zugabe eingerechnet.`,
     yarn: 'Garn',
     yarnHeads: (length) => [
       'Garn',

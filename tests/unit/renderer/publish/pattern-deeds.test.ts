@@ -14,8 +14,9 @@ import { openDesign, studio } from '../../../../renderer/store/studio.ts';
 import { patternParts } from '../../../../shared/design/pattern-schema.ts';
 import { designFromLetters } from '../../../notation.ts';
 
-const pattern = () => studio.getState().open?.design.pattern;
-const printed = () => partsPrinted(pattern());
+const design = () => studio.getState().open?.design;
+const pattern = () => design()?.pattern;
+const printed = () => partsPrinted(design());
 
 beforeEach(() => openDesign(designFromLetters(['ab', 'ba']), null));
 
@@ -23,13 +24,13 @@ describe('the parts of a pattern', () => {
   it('are at first the usual ones in their usual order, and every other can be printed too', () => {
     expect(pattern()).toBeUndefined();
     expect([...printed()].sort()).not.toEqual([...patternParts].sort());
-    expect([...printed(), ...partsLeftOut(pattern())].sort()).toEqual([...patternParts].sort());
+    expect([...printed(), ...partsLeftOut(design())].sort()).toEqual([...patternParts].sort());
     expect(printed()).toEqual(patternParts.filter((part) => printed().includes(part)));
   });
 
   it('are left out, and come back to where they usually stand, also among parts that were moved', () => {
     printPart('materials', false);
-    expect(partsLeftOut(pattern())).toContain('materials');
+    expect(partsLeftOut(design())).toContain('materials');
     movePart('cover', 99);
     printPart('materials', true);
     expect(printed().indexOf('materials')).toBe(printed().indexOf('cover') + 1);
