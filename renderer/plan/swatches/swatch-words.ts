@@ -2,9 +2,10 @@
 import type { Swatch } from '../../../shared/design/schema.ts';
 import type { SwatchDifference } from '../../../shared/gauge/swatch-differences.ts';
 import { counted } from '../../../shared/units/counted.ts';
-import { formatLength } from '../../../shared/units/length.ts';
+import { mmPerInch } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
-import type { Units } from '../../../shared/units/units.ts';
+import { decimal } from '../../../shared/units/round.ts';
+import { inUnits, type Units } from '../../../shared/units/units.ts';
 
 /** 'Swatch 2', or the name that it was given. `index` counts from 0. */
 export function swatchName({ name }: Pick<Swatch, 'name'>, index: number): string {
@@ -13,7 +14,7 @@ export function swatchName({ name }: Pick<Swatch, 'name'>, index: number): strin
 
 /** '10 cm over 20 cords, 9.6 cm over 20 rows; 190 cm of yarn over 60 knots; a cord of 8 cm came out as 7.8 cm'. */
 export function measuredWords(swatch: Swatch, units: Units): string {
-  const show = (mm: number) => formatLength(mm, units);
+  const show = (mm: number) => asMeasured(mm, units);
   const { widthMm, cords, heightMm, rows, yarnMm, knots, cordBeforeMm, cordAfterMm } = swatch;
   return [
     `${show(widthMm)} over ${counted(cords, 'cord')}, ${show(heightMm)} over ${counted(rows, 'row')}`,
@@ -24,6 +25,15 @@ export function measuredWords(swatch: Swatch, units: Units): string {
       ? [`a cord of ${show(cordBeforeMm)} came out as ${show(cordAfterMm)}`]
       : []),
   ].join('; ');
+}
+
+/** Finer than a tape reads: what was measured is told as it was written, so that two swatches are told apart. */
+function asMeasured(mm: number, units: Units): string {
+  return inUnits(
+    units,
+    () => `${decimal(mm / 10, 0.01)} cm`,
+    () => `${decimal(mm / mmPerInch, 0.01)} in`,
+  );
 }
 
 /** Below this, two swatches of one hand can't be told apart by a tape. */

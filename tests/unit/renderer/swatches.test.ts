@@ -62,9 +62,7 @@ describe('the words for a swatch', () => {
     expect(measuredWords(swatch, 'metric')).toBe(
       '10 cm over 20 cords, 9.6 cm over 20 rows; 190 cm of yarn over 60 knots; a cord of 8 cm came out as 7.8 cm',
     );
-    expect(measuredWords({ ...size, widthMm: 101.6 }, 'us')).toBe(
-      '4 in over 20 cords, 3 3/4 in over 20 rows',
-    );
+    expect(measuredWords({ ...size, widthMm: 101.6 }, 'us')).toBe('4 in over 20 cords, 3.78 in over 20 rows');
   });
 
   it('say how it differs from the others', () => {
