@@ -12,6 +12,7 @@ import type { CellsItem } from './page.ts';
 import { type Area, bodyOf, type Sheet, turned } from './papers.ts';
 import { type PrintScale, printScales } from './print-scale.ts';
 import { type RowsBeside, type RowsBesideWish, rowsBeside } from './rows-beside.ts';
+import { type RowsNote, rowsNote } from './rows-note.ts';
 import { longest, pagesOf, type Room, type Split, splitChart } from './split-chart.ts';
 import type { chartWords } from './words/chart-words.ts';
 
@@ -58,6 +59,8 @@ export interface ChartLayout {
   readonly mapY: number;
   /** Null where they are not wished, or have no room. */
   readonly beside: RowsBeside | null;
+  /** Where they are wished and have no room. */
+  readonly note: RowsNote | null;
 }
 
 const KEY_GAP_MM = 5;
@@ -74,11 +77,17 @@ const MOST_BESIDE = 1.8;
 const LEAST_FITTING = 0.6;
 
 export function layOutChart(input: ChartInput): ChartLayout {
+  const chosen = chosenFor(input);
+  if (!input.beside) return placed(input, chosen, null);
+  return withRows(input, chosen) ?? withNote(input, input.beside, chosen);
+}
+
+function chosenFor(input: ChartInput): Chosen {
   const single = splitAmong(input, waysOf(input, false));
   const isSingle = single !== null && pagesOf(single.split) === 1;
   const chosen = isSingle ? single : splitAmong(input, waysOf(input, true));
   if (!chosen) throw new Error('the page has no room for three cells');
-  return (input.beside && withRows(input, chosen)) ?? placed(input, chosen, null);
+  return chosen;
 }
 
 /** A way to use a page. */
@@ -197,6 +206,16 @@ function withRows(input: ChartInput, chosen: Chosen): ChartLayout | null {
   return best && placed(input, best.chosen, best.beside);
 }
 
+/** A note that has no room behind the title makes the head higher, and cells lower or fewer. */
+function withNote(input: ChartInput, { rowsPage }: RowsBesideWish, chosen: Chosen): ChartLayout {
+  const { scale, sheet } = input;
+  const narrowest = Math.min(bodyOf(sheet).width, bodyOf(turned(sheet)).width);
+  const note = rowsNote(input, rowsPage, chosen.split, narrowest);
+  if (note.belowMm === 0) return { ...placed(input, chosen, null), note };
+  const below = { ...input, scale: { ...scale, headMm: scale.headMm + note.belowMm } };
+  return { ...placed(below, chosenFor(below), null), note };
+}
+
 function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | null): ChartLayout {
   const { sheet, body, joined, key, frames, keyIsBeside } = way;
   const { chart, scale } = input;
@@ -226,5 +245,6 @@ function placed(input: ChartInput, { split, way }: Chosen, beside: RowsBeside | 
     mapX: keyIsBeside ? keyX : right - scale.map.width,
     mapY: keyIsBeside ? keyY + key.height + frames.height + MAP_GAP_MM : keyY,
     beside,
+    note: null,
   };
 }

@@ -5,7 +5,7 @@
 
 import { drawChartBlock, rowNumbersMm } from './chart-block.ts';
 import { type ChartInput, type ChartLayout, layOutChart } from './chart-layout.ts';
-import { textWidthMm, wrapText } from './faces/measure-text.ts';
+import { textWidthMm } from './faces/measure-text.ts';
 import { spansOf } from './frame-lines.ts';
 import { joinMarks, type Neighbours, neighbourList } from './join-marks.ts';
 import { drawKey, keyHeadingMm } from './key.ts';
@@ -78,32 +78,17 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
   };
 }
 
-function head(
-  { title, scale, accent, beside: wish }: ChartInput,
-  { body, beside }: ChartLayout,
-  range: string,
-): Item[] {
-  const { small } = scale.type;
+function head({ title, scale, accent }: ChartInput, { body, note }: ChartLayout, range: string): Item[] {
   const y = body.y + scale.titleMm + 1.4;
   const rangeWidth = textWidthMm(range, 'sans', rangeMm(scale));
   const titleMm = sizeToFit(title, 'serif-bold', scale.titleMm, body.width - rangeWidth - 4);
-  const left = body.x + textWidthMm(title, 'serif-bold', titleMm) + 5;
-  const room = body.width + body.x - left - rangeWidth - 5;
-  const missed = wish && !beside ? wrapText(wish.words.notBeside(wish.rowsPage), 'sans', small, room) : [];
   const right = body.x + body.width;
-  const note = { sizeMm: rangeMm(scale), color: inks.soft, align: 'right' } as const;
+  const look = { sizeMm: rangeMm(scale), color: inks.soft, align: 'right' } as const;
   return [
     accentBar(body.x, body.y, accent),
     label(body.x, y, title, { face: 'serif-bold', sizeMm: titleMm, role: 'title' }),
-    ...missed.map((line, i) => {
-      const baseline = y - (missed.length - 1 - i) * small * 1.25;
-      return label(left, baseline, line, {
-        sizeMm: small,
-        color: inks.soft,
-        ...(i === 0 && { role: 'paragraph' }),
-      });
-    }),
-    label(right, y, range, { ...note, role: 'paragraph' }),
+    ...(note?.draw(body, range, y, body.y + scale.headMm) ?? []),
+    label(right, y, range, { ...look, role: 'paragraph' }),
   ];
 }
 

@@ -10,16 +10,20 @@ import type { Design } from '../../../shared/design/design.ts';
 import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { type Copy, copyOf } from '../../../shared/pattern/copy.ts';
+import { textWidthMm } from '../../../shared/pattern/faces/measure-text.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Page, TextItem } from '../../../shared/pattern/page.ts';
+import { bodyOf, type Paper } from '../../../shared/pattern/papers.ts';
 import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { aboutPages } from '../../../shared/pattern/preflight/about-pages.ts';
+import { chartWords } from '../../../shared/pattern/words/chart-words.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
 import { designFromLetters } from '../../notation.ts';
 
 const MM_PER_POINT = 25.4 / 72;
 
-function pagesOf(base: Design, parts: PatternPart[], copy: Partial<Copy> = {}): Page[] {
+function pagesOf(base: Design, parts: PatternPart[], copy: Partial<Copy> = {}, paper: Paper = 'a4'): Page[] {
   const design = { ...base, pattern: { parts } };
   const chart = flatten(design);
   const plan = planStrands(design, chart, { effort: 'quick' });
@@ -27,7 +31,7 @@ function pagesOf(base: Design, parts: PatternPart[], copy: Partial<Copy> = {}): 
   const materials = materialsOf(design, chart, plan.value);
   return layOutPattern({
     ...{ design, chart, plan: plan.value, materials, units: 'metric' as const },
-    paper: 'a4',
+    paper,
     copy: { ...copyOf(design), cells: 'large', ...copy },
   }).pages;
 }
@@ -105,6 +109,47 @@ describe('the pages that a chart goes on over', () => {
     expect(told('reading')).toContain(`The chart goes on over ${cells} pages`);
     expect(told('map')).toContain(`The chart stands on ${cells} pages`);
   });
+});
+
+describe('rows that are wished beside a chart in large print', () => {
+  /** Texts that reach into the margins. */
+  function beyond(pages: readonly Page[]): string[] {
+    const hair = 0.01;
+    return pages.flatMap((page) => {
+      const body = bodyOf(page);
+      return textsOn(page)
+        .filter(({ x, y, text, face, sizeMm, align }) => {
+          const width = textWidthMm(text, face, sizeMm);
+          const left = x - { left: 0, center: width / 2, right: width }[align] - body.x;
+          return left < -hair || left + width > body.width + hair || y - sizeMm * 0.72 < body.y - 2;
+        })
+        .map(({ text }) => `${page.part}: ${text}`);
+    });
+  }
+
+  const wished = { rowsBeside: true, rowsForm: 'compact', ink: 'symbols' } as const;
+
+  it.each([
+    ['en', 'chart'],
+    ['de', 'chart'],
+    ['en', 'chart-symbols'],
+    ['de', 'chart-symbols'],
+  ] as const)(
+    'keep the note that they have no room on the paper, apart from all else (%s, %s)',
+    (language, part) => {
+      const design = designFromLetters(Array.from({ length: 120 }, () => 'ab'.repeat(70)));
+      const pages = pagesOf(design, [part, 'rows'], { ...wished, language }, 'letter');
+      const charts = pages.filter((page) => page.part === part);
+      const said = chartWords[language].notBeside(charts.length + 1);
+      for (const page of charts) {
+        const texts = textsOn(page);
+        expect(texts.map(({ text }) => text).join(' ')).toContain(said);
+      }
+      expect(beyond(charts)).toEqual([]);
+      const found = aboutPages({ pages: charts }, { copy: { cells: 'large' }, own: new Set() });
+      expect(found.filter(({ weight }) => weight === 'fault')).toEqual([]);
+    },
+  );
 });
 
 describe('the key in large print of a chart with long names', () => {
