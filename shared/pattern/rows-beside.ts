@@ -10,6 +10,7 @@ import type { YarnId } from '../design/codes.ts';
 import { type WrittenRow, writtenRow } from '../tying/written-rows.ts';
 import { arrow } from './chart-block.ts';
 import { textWidthMm } from './faces/measure-text.ts';
+import { HIGHEST_PAGE } from './highest-page.ts';
 import { label } from './label.ts';
 import type { Item, PathStep } from './page.ts';
 import type { PrintScale } from './print-scale.ts';
@@ -20,7 +21,7 @@ import type { chartWords } from './words/chart-words.ts';
 export interface RowsBesideWish {
   /** At least the yarns of the chart. */
   readonly symbols: ReadonlyMap<YarnId, string>;
-  readonly words: Pick<(typeof chartWords)['en'], 'bareInRow' | 'writtenOn' | 'notBeside'>;
+  readonly words: Pick<(typeof chartWords)['en'], 'bareInRow' | 'writtenOn'>;
   /** Where the written rows begin; null where there are none. */
   readonly rowsPage: number | null;
 }
@@ -28,7 +29,7 @@ export interface RowsBesideWish {
 export interface RowsBeside {
   /** That all rows would take, the gap before them included. */
   readonly widthMm: number;
-  /** Share of the rows that have room. */
+  /** Share of the rows that have room; 0 where others have not even room to say where they are written. */
   readonly fitting: number;
   /** `x`: the right end of the cells' numbers; `y`: the top of the cells. */
   readonly draw: (across: Stretch, down: Stretch, x: number, y: number) => Item[];
@@ -66,6 +67,7 @@ export function rowsBeside(
       lines: lines.length <= most && words.every(({ widthMm }) => widthMm <= room) ? lines : null,
     };
   };
+  const pointed = pointer(wish, sizeMm, room);
   const named = new Map([...wish.symbols].map(([id, name]) => [id, { name }]));
   let widest = 0;
   let fit = 0;
@@ -80,13 +82,13 @@ export function rowsBeside(
   }
   return {
     widthMm: widest + numberMm + GAP_MM,
-    fitting: fit / all,
+    fitting: fit === all || canPoint(wish, sizeMm, room) ? fit / all : 0,
     draw: (across, down, x, y) => {
       const items: Item[] = [];
       const arrows: PathStep[] = [];
       for (let row = down.first + down.repeated; row < down.end; row++) {
         const middle = y + (row - down.first + 0.5) * split.cellHeight;
-        const lines = linesOf(row, across).lines ?? [[pointer(wish, sizeMm)]];
+        const lines = linesOf(row, across).lines ?? [[pointed]];
         const first = middle + sizeMm * 0.355 - ((lines.length - 1) * sizeMm * LEADING) / 2;
         const numberEnd = x + GAP_MM + digitsMm;
         const number = label(numberEnd, first, String(row + 1), {
@@ -160,8 +162,22 @@ function liftsOf(lifts: readonly number[], sizeMm: number): Word[] {
   return lifts.map((cord, i) => wordOf(i === 0 ? `; ${cord}` : String(cord), null, sizeMm));
 }
 
-function pointer({ words, rowsPage }: RowsBesideWish, sizeMm: number): Word {
-  return wordOf(words.writtenOn(rowsPage), null, sizeMm);
+/** In the most words that have room. */
+function pointer({ words, rowsPage }: RowsBesideWish, sizeMm: number, room: number): Word {
+  const forms = words.writtenOn(rowsPage).map((text) => wordOf(text, null, sizeMm));
+  return forms.find((form) => isWithin(form, room)) ?? forms.at(-1)!;
+}
+
+/** Whichever page the fewest words name. */
+function canPoint({ words }: RowsBesideWish, sizeMm: number, room: number): boolean {
+  return [HIGHEST_PAGE, null].every((page) =>
+    isWithin(wordOf(words.writtenOn(page).at(-1)!, null, sizeMm), room),
+  );
+}
+
+/** The space behind a line's last word takes no room. */
+function isWithin({ widthMm, spaceMm }: Word, room: number): boolean {
+  return widthMm - spaceMm <= room;
 }
 
 /** Figures are about 0.71 em high. */

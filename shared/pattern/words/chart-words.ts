@@ -54,8 +54,8 @@ interface ChartWords {
     readonly introduction: (pages: number) => string;
     readonly alt: (pages: number) => string;
   };
-  /** For a row whose words have no room beside the chart; `page` is where the written rows begin. */
-  readonly writtenOn: (page: number | null) => string;
+  /** For a row whose words have no room beside the chart, the longest first; `page` is where the written rows begin. */
+  readonly writtenOn: (page: number | null) => readonly string[];
   /** Above a chart that has no room for its rows in words; `page` is where the written rows begin. */
   readonly notBeside: (page: number | null) => string;
   /** Bare cells of a row, behind their count. */
@@ -99,7 +99,9 @@ export const chartWords: Worded<ChartWords> = {
       alt: (pages) => `The whole chart, cut into ${pages} pages by frames.`,
     },
     writtenOn: (page) =>
-      page === null ? 'long: follow the chart' : `long: written on page ${page} and after`,
+      page === null
+        ? ['long: follow the chart', 'long']
+        : [`long: written on page ${page} and after`, `long: from page ${page}`, `page ${page}`],
     notBeside: (page) =>
       page === null
         ? 'no room for rows beside the chart'
@@ -142,7 +144,9 @@ export const chartWords: Worded<ChartWords> = {
       alt: (pages) => `Das ganze Zählmuster, durch Rahmen in ${pages} Seiten geteilt.`,
     },
     writtenOn: (page) =>
-      page === null ? 'lang: nach dem Zählmuster' : `lang: ausgeschrieben ab Seite ${page}`,
+      page === null
+        ? ['lang: nach dem Zählmuster', 'lang']
+        : [`lang: ausgeschrieben ab Seite ${page}`, `lang: ab Seite ${page}`, `Seite ${page}`],
     notBeside: (page) =>
       page === null
         ? 'kein Platz für Reihen neben dem Zählmuster'

@@ -150,6 +150,20 @@ describe('rows that are wished beside a chart in large print', () => {
       expect(found.filter(({ weight }) => weight === 'fault')).toEqual([]);
     },
   );
+
+  it.each(['en', 'de'] as const)(
+    'point to their page within the paper where some are too long (%s)',
+    (language) => {
+      const rows = Array.from({ length: 40 }, (_, row) => (row % 5 === 4 ? 'abcdabcd' : 'aaaabbbb'));
+      const design = designFromLetters(rows);
+      const pages = pagesOf(design, ['chart', 'rows'], { ...wished, language }, 'letter');
+      const charts = pages.filter((page) => page.part === 'chart');
+      const forms = chartWords[language].writtenOn(charts.length + 1);
+      const pointers = charts.flatMap(textsOn).filter(({ text }) => forms.includes(text));
+      expect(pointers).toHaveLength(8);
+      expect(beyond(charts)).toEqual([]);
+    },
+  );
 });
 
 describe('the key in large print of a chart with long names', () => {
