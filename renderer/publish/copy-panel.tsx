@@ -50,7 +50,9 @@ export function CopyPanel() {
         max={200}
         onChange={(next) => patternView.setState({ preparedFor: next })}
       />
-      <p className="hint">Stands at the foot of every page of this copy, and is not kept in the design.</p>
+      <p className="hint">
+        Stands at the foot of every page of this copy but the cover, and is not kept in the design.
+      </p>
     </details>
   );
 }

@@ -26,9 +26,11 @@ const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: '
 
 export async function saveForSale(): Promise<void> {
   if (patternView.getState().document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
+  // What the sheet tells of is what is made.
+  const { preparedFor } = patternView.getState();
   const wishes = await ask<Wishes>({
     label: 'Everything for selling',
-    body: (answer) => <SaleSheet done={answer} />,
+    body: (answer) => <SaleSheet preparedFor={preparedFor} done={answer} />,
   });
   const { open, settings } = studio.getState();
   if (!wishes || !open) return;
@@ -41,7 +43,7 @@ export async function saveForSale(): Promise<void> {
     units: settings.units,
     languages: [...wishes.languages],
     bothHands,
-    preparedFor: '',
+    preparedFor,
     as,
     target: place.handle,
   };
@@ -51,7 +53,7 @@ export async function saveForSale(): Promise<void> {
   reportSaved(saved, ({ fileName, files }) => `${fileName}: ${counted(files, 'file')}.`);
 }
 
-function SaleSheet({ done }: { done: (wishes: Wishes) => void }) {
+function SaleSheet({ preparedFor, done }: { preparedFor: string; done: (wishes: Wishes) => void }) {
   const [wishes, setWishes] = useState(firstWishes);
   const want = (changes: Partial<Wishes>) => setWishes((now) => ({ ...now, ...changes }));
   const { languages, bothHands, as } = wishes;
@@ -75,6 +77,11 @@ function SaleSheet({ done }: { done: (wishes: Wishes) => void }) {
         The pattern on A4 and Letter, in colour and in symbols, with cells of both sizes; pictures for the
         shop; the text of the listing.
       </p>
+      {preparedFor !== '' && (
+        <p className="publish-named">
+          “Prepared for {preparedFor}” stands at the foot of every page but the cover.
+        </p>
+      )}
       <fieldset className="field whole">
         <legend>Languages</legend>
         <div className="choices">

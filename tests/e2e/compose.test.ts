@@ -146,16 +146,32 @@ describe('a pattern is composed', () => {
     expect(await page.getByLabel('Fibre of the cord').inputValue()).toBe('100 % flax');
   });
 
-  it('and everything for selling it is one archive', async () => {
+  it('and everything for selling it is one archive, for whom it is prepared', async () => {
     const { page, folder, errors, foreignRequests, logged } = await publishing();
+    await page.getByRole('button', { name: 'Everything for selling…' }).click();
+    // Nobody is named yet.
+    expect(await page.getByRole('dialog').getByText('Prepared for').count()).toBe(0);
+    await page.keyboard.press('Escape');
+    await page.getByLabel('Prepared for').fill('Wanda Reet');
     await page.getByRole('button', { name: 'Everything for selling…' }).click();
     expect(await seriousFindings(page)).toEqual([]);
     await page.getByRole('checkbox', { name: 'Deutsch' }).check();
     await page.getByText('16 patterns.').waitFor();
+    await page
+      .getByText('“Prepared for Wanda Reet” stands at the foot of every page but the cover.')
+      .waitFor();
     await saveIn(page, 'Make them…', 'Reeds for sale.zip');
     await page.getByText(/Reeds for sale\.zip: \d+ files/).waitFor({ timeout: 60_000 });
-    const files = Object.keys(unzipSync(new Uint8Array(readFileSync(join(folder, 'Reeds for sale.zip')))));
-    expect(files.filter((name) => name.endsWith('.pdf'))).toHaveLength(16);
+    const files = Object.entries(unzipSync(new Uint8Array(readFileSync(join(folder, 'Reeds for sale.zip')))));
+    const patterns = files.filter(([name]) => name.endsWith('.pdf'));
+    expect(patterns).toHaveLength(16);
+    const named = { 'prepared for Wanda Reet': 0, 'angefertigt für Wanda Reet': 0 };
+    for (const [, bytes] of patterns) {
+      const { pages } = await readPdf(bytes);
+      for (const words of ['prepared for Wanda Reet', 'angefertigt für Wanda Reet'] as const)
+        if (pages.slice(1).every((page) => page.includes(words))) named[words]++;
+    }
+    expect(named).toEqual({ 'prepared for Wanda Reet': 8, 'angefertigt für Wanda Reet': 8 });
     expect([errors, foreignRequests, logged]).toEqual([[], [], []]);
   });
 });
