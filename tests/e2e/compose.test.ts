@@ -125,7 +125,7 @@ describe('a pattern is composed', () => {
     await erratum.fill('Row 1 begins with the other yarn.');
     await page.getByRole('button', { name: 'Add the erratum' }).click();
     await page.getByText(/^\d{4}-\d\d-\d\d: Row 1 begins with the other yarn\.$/).waitFor();
-    await page.getByText('There is 1 change since edition 1', { exact: false }).waitFor();
+    await page.getByText('The design has changed since edition 1', { exact: false }).waitFor();
     await saveIn(page, 'Print it again: edition 1', 'Reeds again.pdf');
     await page.getByText(/Reeds again\.pdf: \d+ pages/).waitFor();
     const { pages } = await readPdf(readFileSync(join(folder, 'Reeds again.pdf')));
