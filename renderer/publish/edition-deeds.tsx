@@ -21,7 +21,7 @@ export async function publishNext(): Promise<void> {
   const note = await askForText({
     title: `Publish edition ${number}`,
     above: <ChangesSoFar />,
-    text: `“${words.name(number, today())}” stands at the foot of every page from now on, until the design is changed. What the edition is made with is kept in the design: chart, plan, parts and texts. No file is written yet.`,
+    text: `“${words.name(number, today())}” stands at the foot of every page but the cover from now on, until the design is changed. What the edition is made with is kept in the design: chart, plan, parts and texts. No file is written yet.`,
     label: last ? `What is new since edition ${last.number}` : 'A note of your own',
     hint: 'Kept beside the edition; it may be empty.',
     answer: `Publish edition ${number}`,

@@ -11,7 +11,6 @@ import { layOutHangingPapers } from '../../../shared/pattern/hanging-papers/lay-
 import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import type { Item, Page } from '../../../shared/pattern/page.ts';
 import { listingText } from '../../../shared/pattern/parcel/listing.ts';
 import { packsForSale } from '../../../shared/pattern/parcel/packs-for-sale.ts';
 import { shopPictures } from '../../../shared/pattern/parcel/shop-pictures.ts';
@@ -20,6 +19,7 @@ import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { designFromLetters } from '../../notation.ts';
+import { printedTexts } from '../../printed-texts.ts';
 
 /** Words that no language of a pattern has, so that they are told from its own. */
 const names = ['Kormoran', 'Ylva Brandt', 'Werft 7', 'Lind', 'Skog', 'Näcken', 'Ahlquist'];
@@ -73,17 +73,6 @@ function inputOf(
   return { design: tied, chart, plan: plan.value, materials, paper: 'a4', units, copy, imprint, edition };
 }
 
-/** All that is read on pages, or aloud from them. */
-function textsOf(pages: readonly Page[]): string[] {
-  const inItem = (item: Item): string[] => {
-    if (item.kind === 'text') return [item.text];
-    if (item.kind === 'cells' || item.kind === 'image') return item.alt ? [item.alt] : [];
-    if (item.kind === 'figure') return [item.alt, ...item.items.flatMap(inItem)];
-    return item.kind === 'group' ? item.items.flatMap(inItem) : [];
-  };
-  return pages.flatMap(({ title, items }) => [title, ...items.flatMap(inItem)]);
-}
-
 function printedIn(language: Language): Set<string> {
   const texts = copies.flatMap((each) => {
     const input = inputOf(each, language);
@@ -92,10 +81,10 @@ function printedIn(language: Language): Set<string> {
     const bundles = bundlesOf(tyingOrder(chart, plan));
     const patterns = layOutPattern(input);
     return [
-      ...textsOf(patterns.pages),
-      ...textsOf(layOutHangingPapers(input, hangingPapers).pages),
-      ...textsOf(layOutLabels({ design: spoken, bundles, paper: 'a4', units: each.units }).pages),
-      ...textsOf(Object.values(shopPictures({ ...input, language }))),
+      ...printedTexts(patterns.pages),
+      ...printedTexts(layOutHangingPapers(input, hangingPapers).pages),
+      ...printedTexts(layOutLabels({ design: spoken, bundles, paper: 'a4', units: each.units }).pages),
+      ...printedTexts(Object.values(shopPictures({ ...input, language }))),
       ...listingText({ ...input, language, files: [] }).split('\n'),
     ];
   });

@@ -10,7 +10,6 @@ import { layOutHangingPapers } from '../../../shared/pattern/hanging-papers/lay-
 import { emptyImprint } from '../../../shared/pattern/imprint.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import type { Item, Page } from '../../../shared/pattern/page.ts';
 import { listingText } from '../../../shared/pattern/parcel/listing.ts';
 import { shopPictures } from '../../../shared/pattern/parcel/shop-pictures.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
@@ -18,6 +17,7 @@ import { stepWords } from '../../../shared/tying/steps/step-words.ts';
 import { stepsOfRow } from '../../../shared/tying/steps/steps-of-row.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { designFromLetters } from '../../notation.ts';
+import { printedTexts } from '../../printed-texts.ts';
 
 const plural: Readonly<Record<Language, RegExp>> = {
   en: /(?<![\d.,–-])1 (more |cut |loose |lone )?(cords|rows|knots|yarns|pieces|strands|skeins|pages|ends|carries|joins|turns|swatches|sheets|columns|strands hang)\b/,
@@ -25,16 +25,6 @@ const plural: Readonly<Record<Language, RegExp>> = {
 };
 /** 'rows 1 to 1', 'cords 1–1': a range of one. */
 const range = /(?<!\d)(\d+)( to | bis |–|-)\1(?!\d)/;
-
-function textsOf(pages: readonly Page[]): string[] {
-  const inItem = (item: Item): string[] => {
-    if (item.kind === 'text') return [item.text];
-    if (item.kind === 'cells' || item.kind === 'image') return item.alt ? [item.alt] : [];
-    if (item.kind === 'figure') return [item.alt, ...item.items.flatMap(inItem)];
-    return item.kind === 'group' ? item.items.flatMap(inItem) : [];
-  };
-  return pages.flatMap(({ title, items }) => [title, ...items.flatMap(inItem)]);
-}
 
 function told(letters: readonly string[], language: Language): string[] {
   const design = {
@@ -66,10 +56,10 @@ function told(letters: readonly string[], language: Language): string[] {
     ),
   );
   return [
-    ...textsOf(layOutPattern(input).pages),
-    ...textsOf(layOutHangingPapers(input, hangingPapers).pages),
-    ...textsOf(layOutLabels({ design, bundles: bundlesOf(order), paper: 'a4', units: 'metric' }).pages),
-    ...textsOf(Object.values(shopPictures({ ...input, language }))),
+    ...printedTexts(layOutPattern(input).pages),
+    ...printedTexts(layOutHangingPapers(input, hangingPapers).pages),
+    ...printedTexts(layOutLabels({ design, bundles: bundlesOf(order), paper: 'a4', units: 'metric' }).pages),
+    ...printedTexts(Object.values(shopPictures({ ...input, language }))),
     ...listingText({ ...input, language, files: [] }).split('\n'),
     ...steps,
   ];

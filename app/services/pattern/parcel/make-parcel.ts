@@ -140,12 +140,10 @@ async function packUp(parcel: Parcel, pack: Pack, tied: TiedCopy): Promise<Resul
   if (!(await parcel.begin(collage))) return cancelled;
   put(collage, await drawPagesPicture(first!));
   // What a designer wrote for one hand or one language may be wrong for the other.
-  for (const { copy } of copies.slice(0, 1)) {
-    for (const { text: name, says, now } of staleTexts({ ...tied, units, copy })) {
-      notices.add(
-        `${folder === '' ? 'In the copies' : `In “${folder}”`}: ${patternTexts.en[name]} says ${inQuotes(says)}, where these copies have ${inQuotes(now)}.`,
-      );
-    }
+  for (const { text: name, says, now } of staleTexts({ ...tied, units, copy: copies[0]!.copy })) {
+    notices.add(
+      `${folder === '' ? 'In the copies' : `In “${folder}”`}: ${patternTexts.en[name]} says ${inQuotes(says)}, where these copies have ${inQuotes(now)}.`,
+    );
   }
   const text = listingText({ ...tied, units, language, files: patterns });
   put(`${title}, ${listing}.txt`, new TextEncoder().encode(text));
