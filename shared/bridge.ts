@@ -327,7 +327,13 @@ export const bridge = {
       as: z.enum(['archive', 'folder']),
       target: handle,
     }),
-    z.strictObject({ fileName: name, files: z.number(), bytes: z.number() }),
+    z.strictObject({
+      fileName: name,
+      files: z.number(),
+      bytes: z.number(),
+      /** What its maker should know of the copies, a sentence each. */
+      notices: z.array(z.string()),
+    }),
   ),
   /** Writes the chart as a PNG picture with numbers and key. */
   'png.save': call(

@@ -50,7 +50,10 @@ export async function saveForSale(): Promise<void> {
   const saved = await withProgress('Making everything for selling', (options) =>
     host().call('parcel.save', args, options),
   );
-  reportSaved(saved, ({ fileName, files }) => `${fileName}: ${counted(files, 'file')}.`);
+  // The findings beside the pages are of one copy: what is wrong with another hand's or language's is only told here.
+  reportSaved(saved, ({ fileName, files, notices }) =>
+    [`${fileName}: ${counted(files, 'file')}.`, ...notices.slice(0, MOST_NOTICES)].join(' '),
+  );
 }
 
 function SaleSheet({ preparedFor, done }: { preparedFor: string; done: (wishes: Wishes) => void }) {
@@ -125,3 +128,6 @@ function SaleSheet({ preparedFor, done }: { preparedFor: string; done: (wishes: 
 
 /** Two papers, two inks, two sizes of cells. */
 const copiesOfOne = 8;
+
+/** More than these bury what was saved; the command line prints them all. */
+const MOST_NOTICES = 4;

@@ -89,6 +89,24 @@ describe.each(bothHosts)('everything for selling a pattern in $name', ({ start }
     }
   });
 
+  it('tells where a text of the designer’s own is wrong for the other hand', async () => {
+    const host = await start();
+    const { handle } = await givenFolder(host);
+    const reading =
+      'Row 1 goes left to right, row 2 right to left, and so on in turn, without turning the work.';
+    const design = { ...newDesign({ title: 'Fox', columns: 4, rows: 3 }), pattern: { texts: { reading } } };
+    const wishes = {
+      ...args,
+      text: writeDesign(design),
+      bothHands: true,
+      as: 'folder',
+      target: handle,
+    } as const;
+    const { notices } = await value(host, 'parcel.save', { ...wishes, languages: ['en'] });
+    expect(notices.filter((notice) => notice.includes('left to right, row 2'))).toHaveLength(1);
+    expect(notices.join(' ')).toContain('In “left-handed”');
+  });
+
   it('leaves nothing where it is cancelled', async () => {
     const host = await start();
     const { handle } = await givenFolder(host);

@@ -40,18 +40,28 @@ type Saved = Promise<Result<Answer<'parcel.save'>>>;
 async function saveArchive(
   studio: Studio,
   target: Args<'parcel.save'>['target'],
-  { name, files }: MadeParcel,
+  { name, files, notices }: MadeParcel,
   date: Date,
 ): Saved {
   const bytes = zipOf(name, files, date);
   const saved = await saveTo(studio, { kind: 'parcel', target, bytes, stamp: null });
   if (!saved.ok) return saved;
-  return good({ fileName: saved.value.fileName, files: files.length, bytes: bytes.length });
+  return good({
+    fileName: saved.value.fileName,
+    files: files.length,
+    bytes: bytes.length,
+    notices: [...notices],
+  });
 }
 
 async function saveFolder({ files }: Studio, folder: string, parcel: MadeParcel): Saved {
   const written = await writeParcelFolder(files, folder, parcel);
   if (!written.ok) return written;
   const bytes = parcel.files.reduce((sum, file) => sum + file.bytes.length, 0);
-  return good({ fileName: basename(written.value), files: parcel.files.length, bytes });
+  return good({
+    fileName: basename(written.value),
+    files: parcel.files.length,
+    bytes,
+    notices: [...parcel.notices],
+  });
 }
