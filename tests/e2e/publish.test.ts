@@ -11,13 +11,16 @@ import { readPdf } from './read-pdf.ts';
 /** As hard to plan as a photograph, so that the full plan takes a while. */
 const design = mottledDesign(120, 160);
 
+/** Its full plan takes so many seconds that nobody is too late to stop it. */
+const longPlanned = mottledDesign(240, 320);
+
 const making = 'Pages of a quick plan; the full plan, which is printed, is being made…';
 const stopped =
   'Pages of a quick plan: the full one was stopped. What is saved is made with the full plan, and may take fewer pieces.';
 const settled = 'The pages as they will be printed.';
 
-async function publishing() {
-  const studio = await drawing(design);
+async function publishing(published = design) {
+  const studio = await drawing(published);
   await studio.page.getByRole('button', { name: 'Publish' }).click();
   return studio;
 }
@@ -26,12 +29,21 @@ function captions(page: Page): Promise<string[]> {
   return page.getByRole('list', { name: 'Pages' }).locator('p').allTextContents();
 }
 
+/** The captions of the very moment at which the screen says so: a plan may be done a moment later. */
+async function captionsWhileSaid(page: Page, words: string): Promise<readonly string[]> {
+  const seen = await page.waitForFunction((said) => {
+    const isSaid = document.querySelector('.pages-progress [role="status"]')?.textContent === said;
+    const shown = [...document.querySelectorAll('[aria-label="Pages"] p')].map((each) => each.textContent);
+    return isSaid && shown.length > 0 ? shown : null;
+  }, words);
+  return (await seen.jsonValue()) ?? [];
+}
+
 describe('the pages of a pattern', () => {
   it('are shown at once and marked as those of a quick plan, until the full plan is made', async () => {
     const { page, folder, errors, foreignRequests, logged } = await publishing();
+    for (const caption of await captionsWhileSaid(page, making)) expect(caption).toContain('quick plan');
     await page.getByText(/pages for 120 cords and 160 rows/).waitFor();
-    await page.getByText(making).waitFor();
-    for (const caption of await captions(page)) expect(caption).toContain('quick plan');
     await page.getByText(settled).waitFor();
     for (const caption of await captions(page)) expect(caption).not.toContain('quick plan');
 
@@ -47,18 +59,19 @@ describe('the pages of a pattern', () => {
   });
 
   it('stay those of the quick plan where it is stopped, until the full one is asked for again', async () => {
-    const { page, errors } = await publishing();
+    const { page, errors } = await publishing(longPlanned);
     await page.getByRole('button', { name: 'Stop' }).click();
-    await page.getByText(stopped).waitFor();
-    for (const caption of await captions(page)) expect(caption).toContain('quick plan');
+    for (const caption of await captionsWhileSaid(page, stopped)) expect(caption).toContain('quick plan');
     expect(await seriousFindings(page)).toEqual([]);
     await page.getByRole('button', { name: 'Make the full plan' }).click();
-    await page.getByText(settled).waitFor();
+    await page.getByText(making).waitFor();
+    await page.getByText(settled).waitFor({ timeout: 60_000 });
+    for (const caption of await captions(page)) expect(caption).not.toContain('quick plan');
     expect(errors).toEqual([]);
   });
 
   it('are not saved where saving is stopped: that is said, and no file is left', async () => {
-    const { page, folder, errors } = await publishing();
+    const { page, folder, errors } = await publishing(longPlanned);
     await page.getByRole('button', { name: 'Pattern as PDF…' }).click();
     await page.getByRole('button', { name: 'Folders', exact: true }).click();
     await page.getByRole('button', { name: 'Pictures and patterns' }).click();
