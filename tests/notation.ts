@@ -13,8 +13,8 @@ const alphabet = 'abcdefghijklmnopqrstuvwxyzABCDEFGHIJKLMNOPQRSTUVWXYZ';
 
 /**
  * A design of one layer, 'picture', drawn as `rows` say; or of several, bottom first, where `rows` is a list of
- * such lists. Its yarns are a new design's, and more where the letters need them; `y1` is the ground. Pieces have no
- * reserve, so that a reader can count the knots that fill one. `rest` replaces any other field.
+ * such lists. Its yarns are a new design's, and more where the letters need them; `y1` is the ground. `rest` replaces
+ * any other field.
  */
 export function designFromLetters(
   rows: readonly string[] | readonly (readonly string[])[],
@@ -35,8 +35,7 @@ export function designFromLetters(
   );
   const yarns = Array.from({ length: Math.max(most, defaults.yarns.length) }, (_, i) => yarnAt(i));
   const design = newDesign({ title: 'Letters', columns: first.length, rows: sheets[0]!.length, yarns });
-  const { reserveShare: _, ...tying } = design.tying;
-  return { ...design, tying, layers, ...rest };
+  return { ...design, layers, ...rest };
 }
 
 /** The rows of letters of one layer, counted from 0 at the bottom. */

@@ -2,6 +2,7 @@
 import type { Place, Setting } from '../../shared/pattern/preflight/finding.ts';
 import { goToCell } from '../draw/go-to-cell.ts';
 import { changeHanging } from '../draw/hanging-dialog.tsx';
+import { unfoldColumn } from '../plan/columns/folds.ts';
 import { type Leaf, showLeaf } from '../plan/leaves/leaves.ts';
 import type { Screen } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
@@ -58,6 +59,14 @@ const ways: Readonly<Record<Setting, Way>> = {
   editions: { name: 'Go to the editions', go: () => openFold('editions') },
   gauge: { name: 'Go to the swatches on Plan', go: () => openLeaf('swatches') },
   dowel: { name: 'Go to the sizes on Plan', go: () => openLeaf('sizes') },
+  reserve: {
+    name: 'Go to the reserve on Plan',
+    go() {
+      openLeaf('chart');
+      unfoldColumn('settings');
+      focusOn('.setting input[name="reserveShare"]');
+    },
+  },
   pins: {
     name: 'Go to the pins on Plan',
     go() {

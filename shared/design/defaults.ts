@@ -19,7 +19,6 @@ const tying: TyingSettings = {
   carryMaxRows: 6,
   slack: 1.05,
   rowPriceMm: 15,
-  reserveShare: 0.03,
 };
 
 const rates: Rates = {

@@ -26,6 +26,10 @@ export function toggleFold(side: Side): void {
   folds.setState((state) => ({ [side]: !isFolded(state, side) }));
 }
 
+export function unfoldColumn(side: Side): void {
+  folds.setState({ [side]: false });
+}
+
 /** Follows the width of the window until the function that is given back is called. */
 export function followWidth(): () => void {
   const query = window.matchMedia(narrow);

@@ -25,6 +25,7 @@ export function LongCarriesPart({ tables }: { tables: PlanTables }) {
   return (
     <div className="tying">
       <SettingField
+        name="long-carries"
         label="Longer than"
         unit={lengthUnit(units)}
         explained="About an inch is the limit on things that are worn; behind a hanging more is practical."

@@ -8,6 +8,8 @@ import { numberFault, shownNumber, writtenNumber } from '../../shell/written-num
 import { useWrittenFigure } from '../leaves/use-written-figure.ts';
 
 interface SettingFieldProps {
+  /** By which it is found from elsewhere. */
+  readonly name: string;
   readonly label: string;
   readonly unit: string;
   /** The unit behind a 1, where it is another. */
@@ -33,6 +35,7 @@ const arrows: Readonly<Record<string, number>> = { ArrowUp: 1, ArrowDown: -1 };
 
 export function SettingField(props: SettingFieldProps) {
   const {
+    name,
     label,
     unit,
     one = unit,
@@ -91,6 +94,7 @@ export function SettingField(props: SettingFieldProps) {
         </button>
         <input
           id={id}
+          name={name}
           placeholder={empty?.means}
           aria-describedby={`${id}-unit ${id}-hint`}
           aria-keyshortcuts="ArrowUp ArrowDown"

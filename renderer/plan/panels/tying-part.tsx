@@ -24,6 +24,7 @@ export function TyingPart() {
         return (
           <SettingField
             key={`${key}-${units}`}
+            name={key}
             label={label}
             unit={unit(units)}
             one={one}

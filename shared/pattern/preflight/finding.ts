@@ -17,6 +17,7 @@ export type Setting =
   | 'editions'
   | 'gauge'
   | 'dowel'
+  | 'reserve'
   | 'yarns'
   | 'pins';
 
@@ -62,6 +63,7 @@ export type FindingKind =
   | 'gauge-not-measured'
   | 'swatch-of-another-thickness'
   | 'dowel-long'
+  | 'no-reserve'
   | 'knots-may-slide'
   | 'carry-behind-bare'
   | 'pin-not-obeyed'

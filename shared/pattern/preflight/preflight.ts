@@ -16,6 +16,7 @@ import { aboutLetters } from './about-letters.ts';
 import { aboutLifts } from './about-lifts.ts';
 import { aboutPages } from './about-pages.ts';
 import { aboutParts } from './about-parts.ts';
+import { aboutReserve } from './about-reserve.ts';
 import { aboutRowsBeside } from './about-rows-beside.ts';
 import { aboutSize } from './about-size.ts';
 import { aboutStaleTexts } from './about-stale-texts.ts';
@@ -32,6 +33,7 @@ export function preflight(input: PatternInput, document: PatternDocument): Findi
   const found = [
     ...aboutKnots(asked),
     ...aboutSize(asked),
+    ...aboutReserve(asked),
     ...aboutPages(document, { copy: asked.copy, own }),
     ...aboutLifts(asked, document),
     ...aboutParts(document, input.design),

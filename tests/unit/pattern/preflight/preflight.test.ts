@@ -199,6 +199,20 @@ describe('preflight of the knots', () => {
     expect(kinds(found({ ...sound, swatches: sizeOnly }))).toEqual(['swatch-of-another-thickness']);
   });
 
+  it('finds pieces without a reserve where a hand 3 % looser runs out of them, and not where there is one', () => {
+    // 40 knots of 40 mm and two tails of 65 mm fill 1730 mm: by a hand 3 % looser the last knots have no yarn.
+    const full = (reserveShare: number) => ({
+      ...designFromLetters(['a'.repeat(40)]),
+      designer: sound.designer,
+      swatches: sound.swatches,
+      tying: { ...sound.tying, workingLengthMm: 1730, reserveShare },
+    });
+    const [finding] = found(full(0)).filter(({ kind }) => kind === 'no-reserve');
+    expect(finding?.sentence).toContain('3 % looser takes 1 piece more');
+    expect(kinds(found(full(0.03)))).not.toContain('no-reserve');
+    expect(kinds(found(sound))).not.toContain('no-reserve');
+  });
+
   it('finds a pin that is not obeyed', () => {
     const pins = [{ kind: 'carry', row: 1, cord: 1, toRow: 1, toCord: 4 } as const];
     expect(kinds(found({ ...sound, pins }))).toContain('pin-not-obeyed');

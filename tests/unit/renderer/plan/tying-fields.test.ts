@@ -5,7 +5,7 @@ import { defaults } from '../../../../shared/design/defaults.ts';
 import { type TyingSettings, tyingSchema } from '../../../../shared/design/schema.ts';
 
 /** A new design's, with all that may be left out. */
-const tying: TyingSettings = { ...defaults.tying, liveWish: 9 };
+const tying: TyingSettings = { ...defaults.tying, reserveShare: 0.03, liveWish: 9 };
 
 describe('the settings for tying', () => {
   it('are all shown, each once', () => {
@@ -43,15 +43,15 @@ describe('the settings for tying', () => {
   it('may be left empty where that has a meaning, and are then not told at all', () => {
     const wish = tyingFields.find(({ key }) => key === 'liveWish')!;
     expect(writtenTying(defaults.tying, wish, 'metric')).toBeNull();
-    expect(withTying(tying, wish, null, 'metric')).toEqual(defaults.tying);
+    expect(withTying(tying, wish, null, 'metric')).toEqual({ ...defaults.tying, reserveShare: 0.03 });
     expect(Object.keys(withTying(tying, wish, null, 'metric'))).not.toContain('liveWish');
     expect(tyingFields.filter(({ empty }) => empty).map(({ key }) => key)).toEqual(['liveWish']);
   });
 
-  it('of an old file without a reserve show that nothing is kept free', () => {
-    const { reserveShare: _, ...old } = defaults.tying;
+  it('without a reserve, as a new design has them, show that nothing is kept free', () => {
     const reserve = tyingFields.find(({ key }) => key === 'reserveShare')!;
-    expect(writtenTying(old, reserve, 'metric')).toBe(0);
+    expect(writtenTying(defaults.tying, reserve, 'metric')).toBe(0);
+    expect(withTying(defaults.tying, reserve, 3, 'metric').reserveShare).toBe(0.03);
   });
 
   it('keep within what the file holds, at both ends', () => {
