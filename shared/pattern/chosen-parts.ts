@@ -16,3 +16,12 @@ export function chosenParts({
 }: Pick<Design, 'pattern'> & Partial<Pick<Design, 'bundles'>>): readonly PatternPart[] {
   return pattern?.parts ?? (bundles?.fitted ? usualToMeasure : usual);
 }
+
+/** Which of the parts that texts of other parts point to are there. */
+export function partsThere(design: Parameters<typeof chosenParts>[0]): {
+  readonly materials: boolean;
+  readonly knots: boolean;
+} {
+  const chosen = chosenParts(design);
+  return { materials: chosen.includes('materials'), knots: chosen.includes('knots') };
+}

@@ -7,7 +7,7 @@ import type { PatternSettings } from '../design/schema.ts';
 import { fringeMm } from '../gauge/fringe.ts';
 import type { Materials } from '../materials/materials.ts';
 import type { Units } from '../units/units.ts';
-import { chosenParts } from './chosen-parts.ts';
+import { chosenParts, partsThere } from './chosen-parts.ts';
 import type { Copy } from './copy.ts';
 import { type Figures, figuresIn } from './figures.ts';
 import { readingTexts } from './reading-texts.ts';
@@ -31,18 +31,22 @@ export function firstTexts(input: FirstTextsInput): Readonly<Record<PatternTextN
   const figures = figuresIn(units, copy.language);
   const size = sizeWords(materials, figures);
   const welcome = welcomeWords[copy.language];
+  const there = partsThere(design);
   const { totals, yarns } = materials;
   return {
-    welcome: welcome.greeting({
-      title: design.title,
-      size,
-      cords: figures.count(materials.columns),
-      rows: figures.count(materials.rows),
-      knots: figures.count(totals.knots),
-      yarns: yarns.length,
-      time: figures.time(totals.seconds),
-    }),
-    skill: welcome.skillText[askingOf(materials)],
+    welcome: welcome.greeting(
+      {
+        title: design.title,
+        size,
+        cords: figures.count(materials.columns),
+        rows: figures.count(materials.rows),
+        knots: figures.count(totals.knots),
+        yarns: yarns.length,
+        time: figures.time(totals.seconds),
+      },
+      there,
+    ),
+    skill: welcome.skillText(askingOf(materials), there),
     terms: listingWords[copy.language].terms,
     finishing: finishingWords[copy.language].text({
       looseEnds: totals.looseEnds > 0 ? figures.count(totals.looseEnds) : null,

@@ -2,7 +2,7 @@
  * The welcome, in two columns: at the left what the designer says, and at the right, on the first page, the contents and the
  * hanging at a glance. A long text goes on in its column. In large print there is one column, with contents and figures below.
  */
-import { chosenParts } from './chosen-parts.ts';
+import { chosenParts, partsThere } from './chosen-parts.ts';
 import { textWidthMm, wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow, paragraph } from './flow.ts';
@@ -56,7 +56,7 @@ function below(context: PatternContext, at: PageNumbers, flow: Flow): void {
     flow.y += heightOf(column, lines);
   }
   flow.y += 2;
-  paragraph(flow, words.timeNote, { color: inks.soft, sizeMm: sizes.note });
+  paragraph(flow, words.timeNote(partsThere(context.design)), { color: inks.soft, sizeMm: sizes.note });
 }
 
 const GAP_MM = 7;
@@ -72,7 +72,7 @@ function side(context: PatternContext, at: PageNumbers, flow: Flow): Item[] {
   const glanceY = contentsY + heightOf(column, contents) + GAP_MM;
   const figures = figuresOf(context);
   const noteY = glanceY + heightOf(column, figures) + 2;
-  const note = wrapText(words.timeNote, 'sans', sizes.small, width);
+  const note = wrapText(words.timeNote(partsThere(context.design)), 'sans', sizes.small, width);
   return [
     ...list(column, contentsY, words.contents, contents),
     ...list(column, glanceY, words.glance, figures),

@@ -49,7 +49,9 @@ export function listingText({ design, materials, units, language, files }: Listi
   const terms = textOf(texts, 'terms');
   // The first version of a welcome says what the first paragraph has said already.
   const welcome = design.pattern?.texts?.welcome?.trim() ?? '';
-  const inside = chosenParts(design).flatMap((part) => words.inside[part] ?? []);
+  const inside = chosenParts(design).flatMap((part) =>
+    part === 'welcome' && !terms ? words.welcomeAlone : (words.inside[part] ?? []),
+  );
   return [
     words.heading(design.title),
     [words.paragraph(figures), design.designer && words.designedBy(design.designer)]

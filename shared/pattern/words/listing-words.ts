@@ -27,6 +27,8 @@ interface ListingWords {
   >;
   /** What a part gives its buyer; parts that need no praise are absent. */
   readonly inside: Readonly<Partial<Record<PatternPart, string>>>;
+  /** What a welcome gives that has no terms of use. */
+  readonly welcomeAlone: string;
   readonly yarn: (name: string, length: string, mass: string, skeins: number, skein: string) => string;
   /** `percent`: kept to spare in the skeins; empty: nothing. */
   readonly skeins: (percent: string) => string;
@@ -73,6 +75,7 @@ export const listingWords: Worded<ListingWords> = {
       fringe: 'A template for the fringe',
       care: 'Cautions and care',
     },
+    welcomeAlone: 'What the hanging asks of you',
     yarn: (name, length, mass, skeins, skein) =>
       `${name}: ${length}, ${mass}: ${skeins === 1 ? `one skein of ${skein}` : `${skeins} skeins of ${skein}`}`,
     skeins: (percent) =>
@@ -131,6 +134,7 @@ export const listingWords: Worded<ListingWords> = {
       fringe: 'Eine Schablone für die Fransen',
       care: 'Vorsicht und Pflege',
     },
+    welcomeAlone: 'Was der Wandbehang verlangt',
     yarn: (name, length, mass, skeins, skein) =>
       `${name}: ${length}, ${mass}: ${skeins === 1 ? `ein Strang zu ${skein}` : `${skeins} Stränge zu ${skein}`}`,
     skeins: (percent) =>

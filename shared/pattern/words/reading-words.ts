@@ -32,6 +32,8 @@ interface ReadingWords {
     readonly looseEnds: string | null;
     readonly hasFinishing: boolean;
     readonly liftsIn: LiftsIn;
+    /** Where lengths of cords are told; null: nowhere. */
+    readonly cordsIn: 'materials' | 'cut-list' | null;
   }) => readonly string[];
   readonly aboutTheKnot: string;
 }
@@ -80,8 +82,8 @@ export const readingWords: Worded<ReadingWords> = {
       compact:
         'The written rows tell the same in short: how many knots of which yarn, by its symbol. How they are read stands above them. Tick each row when it is tied.',
     },
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn }) => [
-      `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side; the list of cord in the materials says which length belongs to which cords.`,
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn, cordsIn }) => [
+      `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side${cordsIn ? `; the ${cordsIn === 'materials' ? 'list of cord in the materials' : 'cut list'} says which length belongs to which cords` : ''}.`,
       `Cut the yarn in pieces ${fitted ? `as long as each is used, with a reserve, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
       `Before a row is tied, lift the cords ${lifts[liftsIn]}: the first cord of each new yarn. You meet them where the yarn in hand changes.`,
       'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
@@ -121,8 +123,8 @@ export const readingWords: Worded<ReadingWords> = {
       compact:
         'Die ausgeschriebenen Reihen sagen dasselbe in Kurzform: wie viele Knoten in welchem Garn, mit seinem Symbol. Wie man sie liest, steht über ihnen. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
     },
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn }) => [
-      `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein; welche Länge zu welchen Schnüren gehört, steht auf der Materialseite.`,
+    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn, cordsIn }) => [
+      `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein${cordsIn ? `; welche Länge zu welchen Schnüren gehört, steht ${cordsIn === 'materials' ? 'auf der Materialseite' : 'im Zuschnitt'}` : ''}.`,
       `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, mit etwas Zugabe, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
       `Heben Sie vor jeder Reihe die Schnüre an, die ${liftsGerman[liftsIn]}: die jeweils erste Schnur eines neuen Garns. Dort wechseln Sie das Garn.`,
       'Legen Sie beim Wechsel das bisherige Garn hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es locker hinter den Schnüren mit.',

@@ -14,8 +14,13 @@ import { designFromLetters } from '../../notation.ts';
 
 type Texts = NonNullable<PatternSettings['texts']>;
 
-function printed(part: PatternPart, texts: Texts = {}, rows = ['abba', 'ab-a', 'aaaa']) {
-  const design = { ...designFromLetters(rows), pattern: { texts, parts: [part] } };
+function printed(
+  part: PatternPart,
+  texts: Texts = {},
+  rows = ['abba', 'ab-a', 'aaaa'],
+  others: PatternPart[] = [],
+) {
+  const design = { ...designFromLetters(rows), pattern: { texts, parts: [part, ...others] } };
   const chart = flatten(design);
   const plan = planStrands(design, chart);
   if (!plan.ok) throw new Error(plan.problem.sentence);
@@ -108,5 +113,26 @@ describe('cautions and care', () => {
   it('have titles, in every language, that are found again in the first version', () => {
     for (const language of patternLanguages)
       for (const { title } of careWords[language].care) expect(title).toMatch(/^[^:]{1,40}$/u);
+  });
+});
+
+describe('the texts of a pattern', () => {
+  it('point to materials and knots only where these are among its parts', () => {
+    const alone = printed('welcome').words;
+    expect(alone).toContain('Tie a swatch to find your own gauge');
+    expect(alone).toContain('the designer’s own gauge');
+    expect(alone).not.toMatch(/materials|step by step/);
+    const together = printed('welcome', {}, ['abba'], ['materials', 'knots']).words;
+    expect(together).toContain('Read the pages on materials and knots first');
+    expect(together).toContain('the gauge on the materials page');
+    expect(together).toContain('shown step by step');
+  });
+
+  it('say where the lengths of cords are told, if anywhere', () => {
+    const mounting = (...others: PatternPart[]) =>
+      printed('reading', {}, ['abba'], others).first('order').split('\n')[0]!;
+    expect(mounting()).toMatch(/Mount them side by side\.$/);
+    expect(mounting('materials', 'cut-list')).toContain('the list of cord in the materials says');
+    expect(mounting('cut-list')).toContain('the cut list says');
   });
 });
