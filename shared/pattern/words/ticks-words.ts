@@ -42,10 +42,10 @@ export const ticksWords: Worded<TicksWords> = {
     share: 'Anteil',
     time: 'Zeit bis hier',
     before: (time) =>
-      `Vor Reihe 1: Schnüre zuschneiden und einhängen, etwa ${time}. In den Zeiten unten ist das mitgezählt.`,
+      `Vor Reihe 1, etwa ${time}: Schnüre zuschneiden und einhängen. In den Zeiten unten ist das mitgezählt.`,
     after: (time, hasLooseEnds) =>
       hasLooseEnds
-        ? `Nach der letzten Reihe: lose Enden, Fransen und Fertigstellen, etwa ${time}.`
-        : `Nach der letzten Reihe: Fransen und Fertigstellen, etwa ${time}.`,
+        ? `Nach der letzten Reihe, etwa ${time}: lose Enden, Fransen und Fertigstellen.`
+        : `Nach der letzten Reihe, etwa ${time}: Fransen und Fertigstellen.`,
   },
 };

@@ -10,7 +10,10 @@ describe('figures of a pattern', () => {
     expect(english.length(342)).toBe('34.2 cm (13 1/2 in)');
     expect(german.length(342)).toBe('34,2 cm (13 1/2 Zoll)');
     expect(german.number(21.5)).toBe('21,5');
-    expect(german.time(45_000)).toBe('12 h 30 min');
+    expect(english.time(45_000)).toBe('12 h 30 min');
+    expect(german.time(45_000)).toBe('12 Std. 30 Min.');
+    expect(german.time(7200)).toBe('2 Std.');
+    expect(german.time(90)).toBe('2 Min.');
   });
 
   it('are rounded alike in each of them', () => {
