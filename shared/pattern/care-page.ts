@@ -1,4 +1,5 @@
 /** Cautions, care, and what selling the finished piece brings with it: in two columns, a short paragraph each. */
+import { careEntries } from './care-entries.ts';
 import { wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
 import { type Flow, heading, newFlow } from './flow.ts';
@@ -7,7 +8,6 @@ import type { Item } from './page.ts';
 import type { Draft } from './page-foot.ts';
 import type { PatternContext } from './pattern-input.ts';
 import { inks, LEADING, ruleMm, sizes, type TypeScale } from './style.ts';
-import { linesOf } from './texts.ts';
 import { type Caution, careWords } from './words/care-words.ts';
 
 const GAP_MM = 10;
@@ -27,12 +27,8 @@ export function carePage(context: PatternContext): Draft[] {
   return flow.drafts();
 }
 
-/** A line is an entry; what stands before its first colon, if that is short, is its title. */
 function entries(context: PatternContext, name: 'care' | 'cautions'): Caution[] {
-  return linesOf(textOf(context, name), context.printer).map((line) => {
-    const [, title = '', text = line] = /^([^:]{1,40}): +(.+)$/u.exec(line) ?? [];
-    return { title, text };
-  });
+  return careEntries(textOf(context, name), context.printer);
 }
 
 /** One line of them after the other, each below a hairline. */

@@ -3,15 +3,21 @@ import type { Item, PlainItem } from '../page.ts';
 import { type Area, margins, type Sheet } from '../papers.ts';
 import { inks, ruleMm } from '../style.ts';
 
-/** A quarter of a sheet: A6 on A4. Two cuts part four of them, and nothing is printed near the sheet's edges. */
-export function quarters({ widthMm, heightMm }: Sheet, draw: (inner: Area) => Item[]): Item[] {
-  const [width, height] = [widthMm / 2, heightMm / 2];
+/** What is printed on of the upper left quarter of a sheet: nothing stands near the sheet's edges. */
+export function quarter({ widthMm, heightMm }: Sheet): Area {
   const inset = Math.max(margins.left, margins.top);
+  return { x: inset, y: inset, width: widthMm / 2 - 2 * inset, height: heightMm / 2 - 2 * inset };
+}
+
+/** Quarters of a sheet, A6 on A4: two cuts part four of them. */
+export function quarters(sheet: Sheet, draw: (inner: Area) => Item[]): Item[] {
+  const { widthMm, heightMm } = sheet;
+  const [width, height] = [widthMm / 2, heightMm / 2];
+  const first = quarter(sheet);
   const inner = (column: number, row: number): Area => ({
-    x: column * width + inset,
-    y: row * height + inset,
-    width: width - 2 * inset,
-    height: height - 2 * inset,
+    ...first,
+    x: first.x + column * width,
+    y: first.y + row * height,
   });
   return [
     cut(width, margins.top, width, heightMm - margins.bottom),

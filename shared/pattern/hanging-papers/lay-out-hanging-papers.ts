@@ -12,7 +12,7 @@ import type { PatternContext, PatternInput } from '../pattern-input.ts';
 import { sizes } from '../style.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { BACKING_SHEETS_AT_MOST, backingSheets, backingTemplate, backingTiles } from './backing-template.ts';
-import { careCard } from './care-card.ts';
+import { careCard, careCardNotices } from './care-card.ts';
 import { type HangingPaper, hangingPapers } from './hanging-papers.ts';
 import { packingNote } from './packing-note.ts';
 import { fibreLabel, priceTag } from './small-cards.ts';
@@ -50,6 +50,7 @@ export function layOutHangingPapers(input: PatternInput, which: readonly Hanging
     ),
     notices: [
       ...printer.notices,
+      ...(which.includes('care-card') ? careCardNotices(context) : []),
       ...(sheets > BACKING_SHEETS_AT_MOST ? [hangingWords[language].backing.tooMany(sheets)] : []),
     ],
   };

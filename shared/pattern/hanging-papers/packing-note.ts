@@ -7,6 +7,7 @@ import { inks, ruleMm, sizes } from '../style.ts';
 import { careWords } from '../words/care-words.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { newColumn } from './column.ts';
+import { howItIsKept } from './how-it-is-kept.ts';
 import { makerOf } from './maker.ts';
 
 const GAP_MM = 10;
@@ -43,7 +44,8 @@ export function packingNote(context: PatternContext): Draft[] {
   paragraph(flow, words.packing.unpackingText, { width });
   paragraph(flow, care.hangingUp(mass).text, { width });
   heading(flow, words.care.head);
-  for (const [head, text] of words.care.lines) paragraph(flow, `${head}: ${text}`, { width, after: 0.8 });
+  for (const { title, text } of [...howItIsKept(context), ...words.care.always])
+    paragraph(flow, title ? `${title}: ${text}` : text, { width, after: 0.8 });
   return flow.drafts();
 }
 

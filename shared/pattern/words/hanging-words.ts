@@ -1,5 +1,6 @@
 /** The papers that go with a finished hanging: care card, fibre label, price tag, backing template, packing note. */
 import type { HangingPaper } from '../hanging-papers/hanging-papers.ts';
+import type { Caution } from './care-words.ts';
 import type { Worded } from './worded.ts';
 
 interface HangingWords {
@@ -11,8 +12,9 @@ interface HangingWords {
   readonly handmade: string;
   readonly care: {
     readonly head: string;
-    /** Each in a few words. */
-    readonly lines: readonly (readonly [head: string, text: string])[];
+    /** Each in a few words: how it is kept, where the designer has not said it, and what is always said. */
+    readonly usual: readonly Caution[];
+    readonly always: readonly Caution[];
   };
   readonly fibre: {
     readonly head: string;
@@ -69,12 +71,17 @@ export const hangingWords: Worded<HangingWords> = {
     handmade: 'Knotted by hand',
     care: {
       head: 'Care',
-      lines: [
-        ['Dust', 'Shake it outdoors, or brush it softly from the top down.'],
-        ['Water', 'Better none. Test every colour on a damp white cloth first.'],
-        ['Light', 'Hang it out of direct sun, and the colours last.'],
-        ['Fire', 'Natural fibre burns: away from flames, candles and heaters.'],
-        ['Children, pets', 'Cords can strangle: hang it out of reach of cribs, children and pets.'],
+      usual: [
+        { title: 'Dust', text: 'Shake it outdoors, or brush it softly from the top down.' },
+        { title: 'Water', text: 'Better none. Test every colour on a damp white cloth first.' },
+        { title: 'Light', text: 'Hang it out of direct sun, and the colours last.' },
+      ],
+      always: [
+        { title: 'Fire', text: 'Natural fibre burns: away from flames, candles and heaters.' },
+        {
+          title: 'Children, pets',
+          text: 'Cords can strangle: hang it out of reach of cribs, children and pets.',
+        },
       ],
     },
     fibre: {
@@ -134,15 +141,17 @@ export const hangingWords: Worded<HangingWords> = {
     handmade: 'Von Hand geknüpft',
     care: {
       head: 'Pflege',
-      lines: [
-        ['Staub', 'Im Freien ausschütteln oder von oben nach unten sanft abbürsten.'],
-        ['Wasser', 'Besser keines. Vorher jede Farbe mit einem feuchten weißen Tuch prüfen.'],
-        ['Licht', 'Nicht in direkte Sonne hängen, dann halten die Farben.'],
-        ['Feuer', 'Naturfasern brennen: fern von Flammen, Kerzen und Heizgeräten.'],
-        [
-          'Kinder, Tiere',
-          'An Schnüren kann man sich strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren hängen.',
-        ],
+      usual: [
+        { title: 'Staub', text: 'Im Freien ausschütteln oder von oben nach unten sanft abbürsten.' },
+        { title: 'Wasser', text: 'Besser keines. Vorher jede Farbe mit einem feuchten weißen Tuch prüfen.' },
+        { title: 'Licht', text: 'Nicht in direkte Sonne hängen, dann halten die Farben.' },
+      ],
+      always: [
+        { title: 'Feuer', text: 'Naturfasern brennen: fern von Flammen, Kerzen und Heizgeräten.' },
+        {
+          title: 'Kinder, Tiere',
+          text: 'An Schnüren kann man sich strangulieren: außer Reichweite von Kinderbetten, Kindern und Tieren hängen.',
+        },
       ],
     },
     fibre: {

@@ -91,6 +91,47 @@ describe('the care card', () => {
   });
 });
 
+describe('the care card of a designer who has written on care', () => {
+  const written = (care: string) => papersOf({ ...lamp, pattern: { texts: { care } } }, 'care-card');
+
+  it('tells it in the designer’s words, and warns of fire and cords all the same', () => {
+    const { words, document } = written('Moths: Air it in spring.\nIt likes cool and dry rooms.');
+    expect(words.match(/Moths Air it in spring\. +It likes cool and dry rooms\./g)).toHaveLength(4);
+    expect(words).not.toContain('Shake it outdoors');
+    expect(words.match(/Natural fibre burns/g)).toHaveLength(4);
+    expect(words.match(/made by Workshop at the Weir/g)).toHaveLength(4);
+    expect(document.notices).toEqual([]);
+  });
+
+  it('has nothing on keeping it where the designer has left that out', () => {
+    const { words, document } = written('');
+    expect(words).not.toContain('Dust');
+    expect(words).toContain('Natural fibre burns');
+    expect(document.notices).toEqual([]);
+  });
+
+  it('ends at a whole sentence where there is no room for more, and says so', () => {
+    const sentences = Array.from({ length: 60 }, (_, i) => `Air it well in week ${i + 1} of each year.`);
+    const { words, document } = written(`Moths: ${sentences.join(' ')}\nDust: Shake it.`);
+    const kept = words.match(/Air it well in week \d+ of each year\./g)!.length / 4;
+    expect(kept).toBeGreaterThan(5);
+    expect(kept).toBeLessThan(60);
+    expect(words).not.toContain('Shake it');
+    expect(words).not.toContain('…');
+    expect(words.match(/Cords can strangle/g)).toHaveLength(4);
+    expect(words.match(/hello@weir\.example/g)).toHaveLength(4);
+    expect(document.notices).toEqual([
+      `The care card has no room for all of the text on care: it goes as far as “Air it well in week ${kept} of each year.”. Put what matters most first, in short sentences.`,
+    ]);
+  });
+
+  it('leaves out a single sentence that is longer than the card', () => {
+    const { words, document } = written(`Moths: ${'air it well and often '.repeat(80)}`);
+    expect(words).not.toContain('Moths');
+    expect(document.notices.at(-1)).toContain('none of it stands there');
+  });
+});
+
 describe('the fibre label', () => {
   it('tells the fibres that the design tells', () => {
     const labels = { cordFibre: '100 % cotton', yarnFibre: '80 % wool, 20 % linen' };
@@ -192,5 +233,13 @@ describe('the packing note', () => {
     expect(words).toContain(formatMass(materials.totals.massG, 'metric', { enough: true }));
     expect(words).toContain('several times as much');
     expect(words).toContain('hello@weir.example');
+  });
+
+  it('tells all of what the designer has written on care', () => {
+    const care = Array.from({ length: 30 }, (_, i) => `Week ${i + 1}: Air it well.`).join('\n');
+    const { words } = papersOf({ ...lamp, pattern: { texts: { care } } }, 'packing-note');
+    expect(words).toContain('Week 30: Air it well.');
+    expect(words).toContain('Cords can strangle');
+    expect(words).not.toContain('Shake it outdoors');
   });
 });
