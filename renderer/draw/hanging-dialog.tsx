@@ -6,7 +6,8 @@ import type { Edit, Field, SetField } from '../../shared/design/edits.ts';
 import { limits } from '../../shared/design/limits.ts';
 import { basisSentence } from '../../shared/gauge/basis-sentence.ts';
 import { fitSwatches } from '../../shared/gauge/fit-swatches.ts';
-import { type Gauge, gaugeFromPer10Cm, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/gauge.ts';
+import { type Gauge, gaugeOf, knotMm, sizeOf } from '../../shared/gauge/gauge.ts';
+import { hasRoomForTold, measuredSwatches, toldGauge, withToldGauge } from '../../shared/gauge/told-gauge.ts';
 import { checkTying } from '../../shared/tying/check-tying.ts';
 import { formatLength, mmPerYard } from '../../shared/units/length.ts';
 import { gPerOunce } from '../../shared/units/mass.ts';
@@ -75,7 +76,6 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
   const gauge = gaugeOf(wanted);
   const fit = fitSwatches(wanted);
   const size = sizeOf(wanted, gauge);
-  const isMeasured = wanted.swatches.length > 0;
   const longestKnotMm = Math.max(...wanted.yarns.map((yarn) => knotMm(wanted, yarn, gauge)));
   const tyable = checkTying(tying, longestKnotMm, units);
   const isUsable = wanted.title.trim() !== '' && tyable.ok;
@@ -117,11 +117,10 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
         />
 
         <h3 className="whole">Gauge</h3>
-        {wanted.swatches.length > 1 ? (
-          <p className="whole">{basisSentence(fit.size)} They are looked at and changed under “Swatches…”.</p>
-        ) : (
-          <GaugeFields wanted={wanted} gauge={gauge} want={want} />
-        )}
+        <GaugeFields wanted={wanted} gauge={gauge} want={want} />
+        <p className="whole quiet">
+          {basisSentence(fit.size)} Swatches are kept and changed under “Swatches…”.
+        </p>
 
         <h3 className="whole">Cord, dowel, fringe</h3>
         <ThicknessField
@@ -231,7 +230,7 @@ function HangingSheet({ design, answer }: { design: Design; answer: (answer: Ans
       <div className="ending">
         {tyable.ok ? (
           <p role="status">
-            {isMeasured ? '' : 'About '}
+            {gauge.source === 'measured' ? '' : 'About '}
             {formatLength(size.widthMm, units)} wide, {formatLength(size.knottedHeightMm, units)} knotted,{' '}
             {formatLength(size.heightWithFringeMm, units)} with the fringe.
           </p>
@@ -281,25 +280,30 @@ interface GaugeFieldsProps {
   readonly want: (next: Partial<Design>) => void;
 }
 
-/** The gauge told in a word, where there is at most one swatch; what else was measured on it stays. */
+/** The gauge as swatches or thickness give it, or as it is written here; the swatches stay either way. */
 function GaugeFields({ wanted, gauge, want }: GaugeFieldsProps) {
-  const isMeasured = wanted.swatches.length > 0;
-  const tell = (knots: number, rows: number) =>
-    want({ swatches: [{ ...wanted.swatches[0], ...gaugeFromPer10Cm(knots, rows) }] });
+  const { swatches } = wanted;
+  const measured = measuredSwatches(swatches);
+  const isTold = toldGauge(swatches) !== null;
+  const tell = (knots: number, rows: number) => want({ swatches: withToldGauge(swatches, knots, rows) });
   const knots = 100 / gauge.pitchMm;
   const rows = 100 / gauge.rowHeightMm;
+  const counted = measured.length === 1 ? 'the swatch' : `${measured.length} swatches`;
   return (
     <>
       <Choices
         label="Knots and rows"
-        value={isMeasured ? 'measured' : 'estimate'}
+        value={isTold ? 'told' : 'found'}
         options={[
-          { value: 'estimate', label: 'estimated from cord and yarn' },
-          { value: 'measured', label: 'measured on a swatch' },
+          {
+            value: 'found',
+            label: measured.length > 0 ? `from ${counted}` : 'estimated from cord and yarn',
+          },
+          ...(hasRoomForTold(swatches) ? [{ value: 'told' as const, label: 'as written here' }] : []),
         ]}
-        onChange={(kind) => (kind === 'measured' ? tell(knots, rows) : want({ swatches: [] }))}
+        onChange={(kind) => (kind === 'told' ? tell(knots, rows) : want({ swatches: measured }))}
       />
-      {isMeasured && (
+      {isTold && (
         <>
           <GaugeField of="knots" per10Cm={knots} onChange={(value) => tell(value, rows)} />
           <GaugeField of="rows" per10Cm={rows} onChange={(value) => tell(knots, value)} />

@@ -118,6 +118,7 @@ const ownWords: FieldWords = {
   'swatches.*.cordDiameterMm': ['the thickness of the cord of {swatch}', mm],
   'swatches.*.yarnDiameterMm': ['the thickness of the yarn of {swatch}', mm],
   'swatches.*.name': ['the name of {swatch}', aName],
+  'swatches.*.told': ['whether {swatch} is told', 'true, or absent'],
   'swatches.*.date': ['the date of {swatch}', 'written like 2031-05-08'],
   tying: ['the group of settings for tying', group],
   'tying.workingLengthMm': ['the working length', mm],

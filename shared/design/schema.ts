@@ -66,6 +66,8 @@ export const swatchSchema = z.looseObject({
   cordDiameterMm: mm.optional(),
   yarnDiameterMm: mm.optional(),
   name: name.optional(),
+  /** Not measured: a gauge that the maker wrote down, so many cords and rows over a width and a height. It gives the size, in place of the swatches. */
+  told: z.literal(true).optional(),
   /** The day it was measured, as ISO 8601 writes it: 2031-05-08. */
   date: z
     .string()

@@ -4,6 +4,7 @@ import type { Basis } from './fit-swatches.ts';
 
 /** It names no ±: that stands beside the figure itself. */
 export function basisSentence({ from, swatches, scatter }: Basis): string {
+  if (from === 'told') return 'As you wrote it, not measured; its ± is a value from memory. Tie a swatch.';
   if (scatter === null) {
     return 'An estimate, not yet measured; its ± is a value from memory. Tie a swatch.';
   }

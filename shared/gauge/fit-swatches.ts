@@ -8,7 +8,8 @@
  *
  * Swatches that were tied with this cord and this yarn count. While there is none, those of another thickness do,
  * each changed by what the model of `thickness-model.ts` says of the two thicknesses; that is an estimate. With no
- * swatch at all, the model alone is asked.
+ * swatch at all, the model alone is asked. A gauge that the maker tells (`told-gauge.ts`) gives the size in place of all of
+ * them; a knot then takes yarn by the k that was measured, where it was.
  *
  * What is told of `knotMm` is the ground's: a swatch is taken to be tied with the ground. All intervals hold the
  * truth in 95 of 100 cases, if the scatter is as stated.
@@ -18,11 +19,13 @@ import type { Swatch, Yarn } from '../design/schema.ts';
 import { meanOf, type Scatter, scatterOf } from './scatter.ts';
 import { normalQuantile95 } from './t-quantile.ts';
 import {
+  helixMm,
   knotFromThicknessMm,
   pitchFromThicknessMm,
   rowHeightFromThicknessMm,
   type Thickness,
 } from './thickness-model.ts';
+import { measuredSwatches, toldGauge } from './told-gauge.ts';
 
 export type Measured = Pick<Design, 'cord' | 'yarns' | 'ground' | 'swatches'>;
 
@@ -35,8 +38,11 @@ export interface Fit {
 
 /** What the figures of one quantity rest on. */
 export interface Basis {
-  /** 'other-thickness': swatches of another cord or yarn, changed by the model; 'estimate': the model alone. */
-  readonly from: 'swatches' | 'other-thickness' | 'estimate';
+  /**
+   * 'told': as the maker wrote it down, not measured; 'other-thickness': swatches of another cord or yarn, changed by
+   * the model; 'estimate': the model alone.
+   */
+  readonly from: 'swatches' | 'told' | 'other-thickness' | 'estimate';
   /** How many swatches measured it. */
   readonly swatches: number;
   /** Null where nothing was measured. */
@@ -63,13 +69,35 @@ export interface SwatchFit {
  * row height and k; and a leg as the maker expects it from the leg as it is.
  */
 const estimateError = 0.1;
+/** Value from memory: how far a gauge that is told, not measured, is from the maker's own; a relative standard deviation. */
+const toldError = 0.05;
 const takeUpError = 0.015;
 /** Value from memory: how much of a change by thickness may be wrong, as a share of the change in logarithms. */
 const transferError = 0.25;
 
 export function fitSwatches(design: Measured): SwatchFit {
   const thickness = { cordMm: design.cord.diameterMm, yarnMm: groundOf(design).diameterMm };
-  const { swatches, isOther } = counting(design.swatches, thickness);
+  const fit = fitMeasured(design, thickness);
+  const told = toldGauge(design.swatches);
+  // It was told for the cord and yarn of that day.
+  if (!told || !isTiedWith(told, thickness)) return fit;
+  const pitchMm = within(told.widthMm / told.cords, normalQuantile95 * toldError);
+  const rowHeightMm = within(told.heightMm / told.rows, normalQuantile95 * toldError);
+  const size: Basis = { from: 'told', swatches: 0, scatter: null };
+  const knotMm = fit.knotMm && knotAt(fit, fit.knotMm, pitchMm.value, rowHeightMm.value);
+  return { ...fit, pitchMm, rowHeightMm, size, knotMm };
+}
+
+/** The yarn in a knot of another size: k as it was measured, with the same doubt. */
+function knotAt({ thickness, ...at }: SwatchFit, knotMm: Fit, pitchMm: number, rowHeightMm: number): Fit {
+  const k = (knotMm.value - at.pitchMm.value) / helixMm(thickness, at.rowHeightMm.value);
+  const value = Math.max(0, k) * helixMm(thickness, rowHeightMm) + pitchMm;
+  const times = value / knotMm.value;
+  return { value, low: knotMm.low * times, high: knotMm.high * times };
+}
+
+function fitMeasured(design: Measured, thickness: Thickness): SwatchFit {
+  const { swatches, isOther } = counting(measuredSwatches(design.swatches), thickness);
   const { across, down, knots, legs } = readingsOf(swatches, thickness);
   const scatter = scatterOf([across, down, knots]);
   const others = isOther ? swatches.map((swatch) => tiedWith(swatch, thickness)) : [];
@@ -116,11 +144,13 @@ function counting(
   all: readonly Swatch[],
   thickness: Thickness,
 ): { swatches: readonly Swatch[]; isOther: boolean } {
-  const own = all.filter((swatch) => {
-    const { cordMm, yarnMm } = tiedWith(swatch, thickness);
-    return cordMm === thickness.cordMm && yarnMm === thickness.yarnMm;
-  });
+  const own = all.filter((swatch) => isTiedWith(swatch, thickness));
   return own.length > 0 ? { swatches: own, isOther: false } : { swatches: all, isOther: all.length > 0 };
+}
+
+function isTiedWith(swatch: Swatch, thickness: Thickness): boolean {
+  const { cordMm, yarnMm } = tiedWith(swatch, thickness);
+  return cordMm === thickness.cordMm && yarnMm === thickness.yarnMm;
 }
 
 /** A swatch that does not tell was tied with what the hanging is tied with. */

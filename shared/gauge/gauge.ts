@@ -1,13 +1,12 @@
 /**
  * The gauge: how wide a cord and how high a row comes out when tied, and how much yarn a knot takes. From the
- * maker's swatches where there are any (`fit-swatches.ts`), else an estimate from the thickness of cord and yarn
- * (`thickness-model.ts`). With D the cord's and d the yarn's diameter, p the pitch and h the row height, a knot takes
+ * maker's swatches where there are any (`fit-swatches.ts`), or as the maker tells it (`told-gauge.ts`); else an estimate
+ * from the thickness of cord and yarn (`thickness-model.ts`). With D the cord's and d the yarn's diameter, p the pitch and h the row height, a knot takes
  *   L = k x 2 sqrt((pi (D + d))^2 + (h / 2)^2) + p
  * How sure the gauge is of itself, and what follows from it for every length, is in `gauge-spread.ts`.
  */
 import type { Design } from '../design/design.ts';
-import { limits } from '../design/limits.ts';
-import type { Swatch, Yarn } from '../design/schema.ts';
+import type { Yarn } from '../design/schema.ts';
 import { type Basis, fitSwatches, type Measured } from './fit-swatches.ts';
 import { fringeMm } from './fringe.ts';
 import { helixMm, type Thickness } from './thickness-model.ts';
@@ -91,22 +90,6 @@ export function cordsForWidth(widthMm: number, { pitchMm }: Pick<Gauge, 'pitchMm
 /** Whole rows nearest to a knotted height; at least one. */
 export function rowsForHeight(heightMm: number, { rowHeightMm }: Pick<Gauge, 'rowHeightMm'>): number {
   return Math.max(1, Math.round(heightMm / rowHeightMm));
-}
-
-/**
- * The swatch of so many knots and rows in 10 cm. Counts are kept to 0.1: a swatch holds whole cords and rows, so it
- * is a metre long, over ten times the counts. A gauge too fine for the limits of a swatch gets a shorter one.
- */
-export function gaugeFromPer10Cm(knots: number, rows: number): Swatch {
-  const across = metreOf(knots, limits.columns);
-  const down = metreOf(rows, limits.rows);
-  return { widthMm: across.lengthMm, cords: across.count, heightMm: down.lengthMm, rows: down.count };
-}
-
-function metreOf(per10Cm: number, most: number): { lengthMm: number; count: number } {
-  const perMetre = Math.max(1, Math.round(per10Cm * 10));
-  const count = Math.min(perMetre, most);
-  return { lengthMm: (count * 1000) / perMetre, count };
 }
 
 function sourceOf({ from }: Basis): Source {

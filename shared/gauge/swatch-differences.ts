@@ -3,6 +3,7 @@
  * hand, it stands out here. Swatches of another thickness are compared as the fit compares them (`fit-swatches.ts`).
  */
 import { fitSwatches, type Measured, type SwatchFit } from './fit-swatches.ts';
+import { measuredSwatches } from './told-gauge.ts';
 
 export interface SwatchDifference {
   /** Own cord's width, row's height and yarn in a knot against those of the others: 0.04 is 4 % more. */
@@ -12,13 +13,13 @@ export interface SwatchDifference {
   readonly yarnShare: number | null;
 }
 
-/** One for each swatch, in their order; null for a swatch that has no others to be compared with. */
+/** One for each swatch, in their order; null for a swatch that has no others to be compared with, and for a gauge that is told. */
 export function swatchDifferences(design: Measured): (SwatchDifference | null)[] {
-  const { swatches } = design;
-  return swatches.map((swatch, i) => {
-    if (swatches.length < 2) return null;
+  const measured = measuredSwatches(design.swatches);
+  return design.swatches.map((swatch, i) => {
+    if (swatch.told || measured.length < 2) return null;
     const own = fitSwatches({ ...design, swatches: [swatch] });
-    const others = fitSwatches({ ...design, swatches: swatches.toSpliced(i, 1) });
+    const others = fitSwatches({ ...design, swatches: measuredSwatches(design.swatches.toSpliced(i, 1)) });
     return {
       acrossShare: own.pitchMm.value / others.pitchMm.value - 1,
       downShare: own.rowHeightMm.value / others.rowHeightMm.value - 1,

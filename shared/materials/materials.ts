@@ -45,8 +45,8 @@ export interface CordGroup {
 
 /** What figures of the gauge rest on, for the person as a sentence. */
 export interface GaugeBasis {
-  /** 'other-thickness': swatches of another cord or yarn; 'estimate': the thickness of cord and yarn alone. */
-  from: 'swatches' | 'other-thickness' | 'estimate';
+  /** 'told': written down by the maker, not measured; 'other-thickness': swatches of another cord or yarn; 'estimate': the thickness of cord and yarn alone. */
+  from: 'swatches' | 'told' | 'other-thickness' | 'estimate';
   /** How many swatches measured it. */
   swatches: number;
   /** By how much one swatch differs from another, a relative standard deviation; null where nothing was measured. */
@@ -65,7 +65,7 @@ export interface Materials {
   gauge: {
     pitchMm: number;
     rowHeightMm: number;
-    /** 'measured' from swatches, or an 'estimate' from the thickness of cord and yarn. */
+    /** 'measured' from swatches; else an 'estimate', of which `basis` says where it comes from. */
     source: 'measured' | 'estimate';
     knotsPer10Cm: number;
     rowsPer10Cm: number;

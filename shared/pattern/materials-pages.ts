@@ -58,7 +58,7 @@ function basis({ materials: { gauge, tying }, units, copy, figures }: PatternCon
   const share = inches ? (4 * mmPerInch) / 100 : 1;
   return [
     words.gauge({
-      measured: gauge.source === 'measured',
+      from: gauge.basis.size.from,
       cords: figures.number(gauge.knotsPer10Cm * share),
       rows: figures.number(gauge.rowsPer10Cm * share),
       inches,

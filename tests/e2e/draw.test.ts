@@ -233,13 +233,14 @@ describe('this hanging', () => {
     await page.locator('.facts dd', { hasText: /^40$/ }).waitFor();
 
     await page.getByRole('button', { name: 'Size, cords, dowel…' }).click();
-    await page.getByLabel('measured on a swatch').check();
+    await page.getByLabel('as written here').check();
     await page.getByLabel('Knots per 10 cm across').fill('25');
     await page.getByLabel('Rows per 10 cm down').fill('20');
     await page.getByLabel('Longest fringe in cm').fill('0');
-    await page.getByText('3.2 cm wide, 3 cm knotted, 3 cm with the fringe.').waitFor();
+    await page.getByText('About 3.2 cm wide, 3 cm knotted, 3 cm with the fringe.').waitFor();
+    await page.getByText('As you wrote it, not measured').waitFor();
     await page.getByRole('button', { name: 'Done' }).click();
-    await page.locator('.facts dd', { hasText: /^3\.2 cm × 3 cm$/ }).waitFor();
+    await page.locator('.facts dd', { hasText: /^≈ 3\.2 cm × 3 cm$/ }).waitFor();
     await page.getByRole('button', { name: 'Undo' }).click();
     await page.locator('.facts dd', { hasText: /^≈ 4 cm × / }).waitFor();
   });

@@ -169,6 +169,22 @@ describe('what if', () => {
     expect((await savedDesign()).tying).toEqual(design.tying);
   });
 
+  it('takes another gauge as one that is told: the swatches stay, and removing it brings their gauge back', async () => {
+    const swatch = { widthMm: 100, cords: 20, heightMm: 100, rows: 21 };
+    const { page, savedDesign } = await planning({ ...design, swatches: [swatch] });
+    await turnTo(page, 'What if');
+    await page.getByRole('region', { name: 'Variant A' }).getByLabel('And also').selectOption('gauge');
+    await page.getByRole('columnheader', { name: /told, not measured/ }).waitFor();
+    await page.getByRole('button', { name: 'Take A' }).click();
+    await page.getByText('The hanging is A now.').waitFor();
+    expect((await savedDesign()).swatches).toMatchObject([swatch, { told: true }]);
+    await turnTo(page, 'Swatches');
+    await page.getByRole('cell', { name: /^As you wrote it, not measured/ }).waitFor();
+    await page.getByRole('button', { name: 'Remove the gauge as written' }).click();
+    await page.getByRole('cell', { name: /^Measured on one swatch/ }).waitFor();
+    expect((await savedDesign()).swatches).toEqual([swatch]);
+  });
+
   it('says why a variant can’t be, and joins changes in one', async () => {
     const { page } = await planning();
     await turnTo(page, 'What if');

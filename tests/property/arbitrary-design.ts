@@ -235,7 +235,13 @@ function arbitrarySwatch(): fc.Arbitrary<Swatch> {
   const yarn = fc.option(fc.record({ yarnMm: mm, knots: count }), { nil: undefined });
   const cord = fc.option(fc.record({ cordBeforeMm: mm, cordAfterMm: mm }), { nil: undefined });
   const told = fc.record(
-    { cordDiameterMm: mm, yarnDiameterMm: mm, name, date: fc.constantFrom('2031-05-08', '1999-12-31') },
+    {
+      cordDiameterMm: mm,
+      yarnDiameterMm: mm,
+      name,
+      told: fc.constant(true as const),
+      date: fc.constantFrom('2031-05-08', '1999-12-31'),
+    },
     { requiredKeys: [] },
   );
   return fc.tuple(measured, yarn, cord, told).map(([{ strangers: others, ...swatch }, used, leg, rest]) => ({

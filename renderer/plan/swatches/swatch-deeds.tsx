@@ -4,6 +4,7 @@ import { limits } from '../../../shared/design/limits.ts';
 import type { Swatch } from '../../../shared/design/schema.ts';
 import { swatchDesign } from '../../../shared/gauge/swatch-design.ts';
 import { swatchInstructions } from '../../../shared/gauge/swatch-instructions.ts';
+import { measuredSwatches } from '../../../shared/gauge/told-gauge.ts';
 import { mayLeave } from '../../flows/opening.ts';
 import { ask } from '../../shell/dialogs.tsx';
 import { tell, tellProblem } from '../../shell/notices.tsx';
@@ -24,7 +25,13 @@ export async function addSwatch(): Promise<void> {
     return;
   }
   const swatch = await askForSwatch('Add a swatch', { date: today() }, design.swatches.length);
-  if (swatch) setSwatches('Add a swatch', (swatches) => [...swatches, swatch]);
+  // A gauge that is told stays behind them, so that they are numbered as they come.
+  if (swatch)
+    setSwatches('Add a swatch', (swatches) => [
+      ...measuredSwatches(swatches),
+      swatch,
+      ...swatches.filter(({ told }) => told),
+    ]);
   letGoOfTried();
 }
 

@@ -6,6 +6,7 @@ import { mmPerInch } from '../../../shared/units/length.ts';
 import { formatPercent } from '../../../shared/units/percent.ts';
 import { decimal } from '../../../shared/units/round.ts';
 import { inUnits, type Units } from '../../../shared/units/units.ts';
+import { gaugeOver } from '../leaves/gauge-over.ts';
 
 /** 'Swatch 2', or the name that it was given. `index` counts from 0. */
 export function swatchName({ name }: Pick<Swatch, 'name'>, index: number): string {
@@ -25,6 +26,20 @@ export function measuredWords(swatch: Swatch, units: Units): string {
       ? [`a cord of ${show(cordBeforeMm)} came out as ${show(cordAfterMm)}`]
       : []),
   ].join('; ');
+}
+
+/** '20 cords across and 21.5 rows down per 10 cm'. */
+export function perWords({ widthMm, cords, heightMm, rows }: Swatch, units: Units): string {
+  const per = (each: Units) => {
+    const { mm, words } = gaugeOver(each);
+    const count = (counted: number, overMm: number) => decimal((counted * mm) / overMm, 0.1);
+    return `${count(cords, widthMm)} cords across and ${count(rows, heightMm)} rows down per ${words}`;
+  };
+  return inUnits(
+    units,
+    () => per('metric'),
+    () => per('us'),
+  );
 }
 
 /** Finer than a tape reads: what was measured is told as it was written, so that two swatches are told apart. */

@@ -4,6 +4,7 @@ import type { Swatch } from '../../../shared/design/schema.ts';
 import { swatchDesign } from '../../../shared/gauge/swatch-design.ts';
 import { swatchDifferences } from '../../../shared/gauge/swatch-differences.ts';
 import { formatThickness } from '../../../shared/units/thickness.ts';
+import { runCommand } from '../../shell/command-bus.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { LeafPage } from '../leaves/leaf.tsx';
 import { shownPlan, usePlans } from '../plans/plans.ts';
@@ -11,7 +12,7 @@ import { FollowsTable } from './follows-table.tsx';
 import { GaugeTable } from './gauge-table.tsx';
 import { Instructions } from './instructions.tsx';
 import { addSwatch, changeSwatch, makeSwatch, removeSwatch } from './swatch-deeds.tsx';
-import { differenceWords, measuredWords, swatchName } from './swatch-words.ts';
+import { differenceWords, measuredWords, perWords, swatchName } from './swatch-words.ts';
 import './swatches.css';
 
 export function SwatchesLeaf() {
@@ -48,6 +49,26 @@ export function SwatchesLeaf() {
   );
 }
 
+/** Its place among the swatches is `index`, from 0. */
+function Told({ swatch, index }: { swatch: Swatch; index: number }) {
+  const units = useStudio((state) => state.settings.units);
+  return (
+    <li>
+      <div>
+        <strong>As written, not measured</strong>
+        <p>{perWords(swatch, units)}.</p>
+        <p className="quiet">The size follows from this until it is removed; the swatches stay.</p>
+      </div>
+      <button type="button" onClick={() => runCommand('hanging')}>
+        Change…
+      </button>
+      <button type="button" aria-label="Remove the gauge as written" onClick={() => removeSwatch(index)}>
+        Remove
+      </button>
+    </li>
+  );
+}
+
 function SwatchList({ design }: { design: Design }) {
   const units = useStudio((state) => state.settings.units);
   if (design.swatches.length === 0) {
@@ -58,6 +79,7 @@ function SwatchList({ design }: { design: Design }) {
     <ol className="swatch-list">
       {[...design.swatches.entries()].map(([index, swatch]) => {
         const name = swatchName(swatch, index);
+        if (swatch.told) return <Told key={index} swatch={swatch} index={index} />;
         return (
           <li key={index}>
             <div>

@@ -4,9 +4,8 @@ import { tidyCells } from '../../../shared/chart/cost/tidy-cells.ts';
 import type { YarnId } from '../../../shared/design/codes.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { apply, type Edit } from '../../../shared/design/edits.ts';
-import type { Swatch } from '../../../shared/design/schema.ts';
 import { mergeYarns } from '../../../shared/design/yarn-edits.ts';
-import { type Gauge, gaugeFromPer10Cm, gaugeOf, knotMm } from '../../../shared/gauge/gauge.ts';
+import { hasRoomForTold, withToldGauge } from '../../../shared/gauge/told-gauge.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 
 export type Change =
@@ -29,8 +28,8 @@ export interface Variation {
 }
 
 /**
- * The changes one after the other, as one edit. Problems: `no-such-yarn` where a yarn that is to be merged is gone, and
- * those of `mergeYarns`.
+ * The changes one after the other, as one edit. Problems: `no-such-yarn` where a yarn that is to be merged is gone, `too-many-swatches`
+ * where a gauge has no room beside them, and those of `mergeYarns`.
  */
 export function variationOf(design: Design, changes: readonly Change[]): Result<Variation> {
   const edits: Edit[] = [];
@@ -62,7 +61,7 @@ function editFor(design: Design, change: Change): Result<Edit | null> {
     case 'tidy':
       return good(tidyCells(design, flatten(design)).edit);
     case 'gauge':
-      return good({ kind: 'set', field: 'swatches', value: [toldSwatch(design, change)] });
+      return toldEdit(design, change);
   }
 }
 
@@ -79,15 +78,15 @@ function mergeEdit(design: Design, from: YarnId, into: YarnId): Result<Edit> {
   return problem('no-such-yarn', 'A yarn that was to be merged is no longer in the design. Choose another.');
 }
 
-/** A gauge that was told, not measured. Where yarn per knot was measured, the hand that it was measured on is kept. */
-function toldSwatch(
-  design: Design,
+function toldEdit(
+  { swatches }: Design,
   { knotsPer10Cm, rowsPer10Cm }: Extract<Change, { kind: 'gauge' }>,
-): Swatch {
-  const gauge = gaugeOf(design);
-  const told: Swatch = { ...gaugeFromPer10Cm(knotsPer10Cm, rowsPer10Cm), name: 'Told, not measured' };
-  if (gauge.yarnFactorSource === 'estimate') return told;
-  const ground = design.yarns.find(({ id }) => id === design.ground)!;
-  const at: Gauge = { ...gauge, pitchMm: 100 / knotsPer10Cm, rowHeightMm: 100 / rowsPer10Cm };
-  return { ...told, yarnMm: 100 * knotMm(design, ground, at), knots: 100 };
+): Result<Edit> {
+  if (!hasRoomForTold(swatches))
+    return problem(
+      'too-many-swatches',
+      'The design holds no more swatches, and so no gauge beside them. Remove one first.',
+    );
+  const value = withToldGauge(swatches, knotsPer10Cm, rowsPer10Cm);
+  return good({ kind: 'set', field: 'swatches', value });
 }

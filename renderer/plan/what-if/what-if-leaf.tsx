@@ -99,8 +99,8 @@ function WhatIf({ open: { opening, design, chart } }: { open: OpenDesign }) {
                   {sameAs[key] && variants[i]!.changes.length > 0 && (
                     <span className="small">the same as {nameOf(sameAs[key])}</span>
                   )}
-                  {isGauged(variants[i]!) && <span className="small">to look at: a gauge is measured</span>}
-                  {made.ok && made.value.edit && !problemOf(key) && !isGauged(variants[i]!) && (
+                  {isGauged(variants[i]!) && <span className="small">told, not measured</span>}
+                  {made.ok && made.value.edit && !problemOf(key) && (
                     <button type="button" onClick={() => take(letters[i]!, variants[i]!, made.value)}>
                       Take {letters[i]}
                     </button>
@@ -145,7 +145,6 @@ function problemsOf(
   return Object.fromEntries(variants.map(({ key }) => [key, problemOf(key)]));
 }
 
-/** A gauge comes of the maker's hand: it is measured on swatches, and not taken. */
 function isGauged({ changes }: Variant): boolean {
   return changes.some(({ kind }) => kind === 'gauge');
 }

@@ -3,6 +3,7 @@
  * pattern's own.
  */
 import type { Language } from '../../design/pattern-schema.ts';
+import type { GaugeBasis } from '../../materials/materials.ts';
 import { chosenParts } from '../chosen-parts.ts';
 import { figuresIn } from '../figures.ts';
 import { textOf } from '../first-texts.ts';
@@ -63,7 +64,7 @@ export function listingText({ design, materials, units, language, files }: Listi
     `${listed(words.heads.needs, needs)}\n${words.skeins(told.number(materials.tying.margin * 100))}`,
     listed(words.heads.figures, [
       ...words.figures(figures, told.count(totals.pieces), told.count(totals.looseEnds)),
-      gauge.source === 'measured' ? words.measured : words.estimated,
+      gaugeWords(words, gauge.basis.size.from),
     ]),
     skill && `${words.heads.skill}\n${skill}`,
     listed(words.heads.files, files),
@@ -73,6 +74,11 @@ export function listingText({ design, materials, units, language, files }: Listi
     .filter((part) => part !== '')
     .join('\n\n')
     .concat('\n');
+}
+
+function gaugeWords(words: (typeof listingWords)[Language], from: GaugeBasis['from']): string {
+  if (from === 'swatches') return words.measured;
+  return from === 'told' ? words.told : words.estimated;
 }
 
 function listed(head: string, items: readonly string[]): string {

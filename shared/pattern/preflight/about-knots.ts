@@ -97,6 +97,18 @@ function gauge({ gauge: { basis } }: PatternInput['materials']): Finding[] {
       },
     ];
   }
+  if (basis.size.from === 'told') {
+    return [
+      {
+        kind: 'gauge-not-measured',
+        weight: 'doubt',
+        sentence:
+          'The gauge is as you wrote it, not measured: size, yarn and cord may be off by some percent.',
+        mend: 'Tie a swatch and measure it, on the Plan screen under Swatches, and remove the gauge that is told.',
+        place,
+      },
+    ];
+  }
   const other = [basis.size, basis.yarn].some(({ from }) => from !== 'swatches');
   if (!other) return [];
   return [

@@ -37,6 +37,7 @@ interface ListingWords {
   readonly tools: string;
   readonly figures: (figures: ListingFigures, pieces: string, looseEnds: string) => readonly string[];
   readonly measured: string;
+  readonly told: string;
   readonly estimated: string;
   readonly terms: string;
   /** Words that people look for; each at most 20 characters, as shops commonly limit them (common practice, no source). */
@@ -90,6 +91,7 @@ export const listingWords: Worded<ListingWords> = {
       `${counted(pieces, 'piece')} of yarn to cut, ${looseEnds} loose ends at the back`,
     ],
     measured: 'Sizes and lengths are reckoned from a measured swatch.',
+    told: 'Sizes and lengths are reckoned from the designer’s own gauge, not measured on a swatch: tie a swatch first.',
     estimated: 'Sizes and lengths are estimates from the thickness of cord and yarn: tie a swatch first.',
     terms:
       'For your own use: print it as often as you need it. Please do not pass the files on or sell them. Hangings that you tie yourself may be sold; name the designer.',
@@ -149,6 +151,7 @@ export const listingWords: Worded<ListingWords> = {
       `${counted(pieces, 'Stück', 'Stücke')} Garn zuzuschneiden, ${looseEnds} lose Enden auf der Rückseite`,
     ],
     measured: 'Maße und Längen sind aus einem gemessenen Probestück errechnet.',
+    told: 'Maße und Längen sind aus der Knotenprobe des Entwurfs errechnet, nicht an einem Probestück gemessen: Knüpfen Sie zuerst ein Probestück.',
     estimated:
       'Maße und Längen sind aus der Dicke von Schnur und Garn geschätzt: Knüpfen Sie zuerst ein Probestück.',
     terms:

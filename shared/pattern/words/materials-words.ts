@@ -1,10 +1,11 @@
 /** The materials page. Figures come as they are shown. */
+import type { GaugeBasis } from '../../materials/materials.ts';
 import type { Worded } from './worded.ts';
 
 interface MaterialsWords {
   readonly title: string;
   readonly gauge: (figures: {
-    readonly measured: boolean;
+    readonly from: GaugeBasis['from'];
     readonly cords: string;
     readonly rows: string;
     /** True: over 4 in; else over 10 cm. */
@@ -46,10 +47,11 @@ interface MaterialsWords {
 export const materialsWords: Worded<MaterialsWords> = {
   en: {
     title: 'Materials',
-    gauge({ measured, cords, rows, inches }) {
+    gauge({ from, cords, rows, inches }) {
       const figures = `${cords} cords across and ${rows} rows down to ${inches ? '4 in' : '10 cm'}`;
-      return measured
-        ? `Gauge, measured on a swatch: ${figures}.`
+      if (from === 'swatches') return `Gauge, measured on a swatch: ${figures}.`;
+      return from === 'told'
+        ? `Gauge, as the designer gives it, not measured on a swatch (±): about ${figures}. Tie a swatch first; sizes and lengths change with it.`
         : `Gauge, an estimate from the thickness of cord and yarn (±): about ${figures}. Tie a swatch first; sizes and lengths change with it.`;
     },
     knot: (measured) =>
@@ -87,10 +89,11 @@ export const materialsWords: Worded<MaterialsWords> = {
   },
   de: {
     title: 'Material',
-    gauge({ measured, cords, rows, inches }) {
+    gauge({ from, cords, rows, inches }) {
       const figures = `${cords} Schnüre in der Breite und ${rows} Reihen in der Höhe auf ${inches ? '4 Zoll' : '10 cm'}`;
-      return measured
-        ? `Knotenprobe, an einem Probestück gemessen: ${figures}.`
+      if (from === 'swatches') return `Knotenprobe, an einem Probestück gemessen: ${figures}.`;
+      return from === 'told'
+        ? `Knotenprobe, wie sie der Entwurf vorgibt, nicht an einem Probestück gemessen (±): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`
         : `Knotenprobe, aus der Dicke von Schnur und Garn geschätzt (±): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`;
     },
     knot: (measured) =>

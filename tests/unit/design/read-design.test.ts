@@ -62,6 +62,7 @@ describe('a stored design of every version that was ever published', () => {
     'v2/editions-told.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v2/editions.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v2/everything.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
+    'v2/gauge-told.larkrow': 'bc66bcadc236441704c5401816b282c8542ea3181b94cb4b82eb2be16c4665d8',
     'v2/plain.larkrow': '5252583a3ecf38022e2982769a88515771bc34e9a27bad740e0c599908dda60c',
   };
 
@@ -84,6 +85,7 @@ describe('a stored design of every version that was ever published', () => {
     'v2/all-told.larkrow',
     'v2/editions.larkrow',
     'v2/editions-told.larkrow',
+    'v2/gauge-told.larkrow',
   ])('%s is in canonical form', (file) => {
     const stored = readFileSync(new URL(file, examples), 'utf8');
     const read = readDesign(stored);

@@ -20,6 +20,7 @@ const untold: Record<string, string[]> = {
     'cordDiameterMm',
     'yarnDiameterMm',
     'name',
+    'told',
     'date',
   ],
   'design.money': [

@@ -4,7 +4,8 @@ import { newDesign } from '../../../shared/design/new-design.ts';
 import type { Swatch } from '../../../shared/design/schema.ts';
 import { basisSentence } from '../../../shared/gauge/basis-sentence.ts';
 import { fitSwatches } from '../../../shared/gauge/fit-swatches.ts';
-import { gaugeFromPer10Cm, gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { gaugeFromPer10Cm } from '../../../shared/gauge/gauge-from-per-10-cm.ts';
 
 const design = newDesign({ title: 'Any', columns: 40, rows: 50 });
 const swatch: Swatch = { widthMm: 100, cords: 20, heightMm: 96, rows: 20 };

@@ -2,14 +2,8 @@ import { describe, expect, it } from 'vitest';
 import { limits } from '../../../shared/design/limits.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
 import { swatchSchema } from '../../../shared/design/schema.ts';
-import {
-  cordsForWidth,
-  gaugeFromPer10Cm,
-  gaugeOf,
-  knotMm,
-  rowsForHeight,
-  sizeOf,
-} from '../../../shared/gauge/gauge.ts';
+import { cordsForWidth, gaugeOf, knotMm, rowsForHeight, sizeOf } from '../../../shared/gauge/gauge.ts';
+import { gaugeFromPer10Cm } from '../../../shared/gauge/gauge-from-per-10-cm.ts';
 
 const design = newDesign({ title: 'Any', columns: 40, rows: 50 });
 

@@ -9,7 +9,7 @@ import {
 import { undoStep } from '../../../renderer/store/changing.ts';
 import { openDesign, studio } from '../../../renderer/store/studio.ts';
 import type { Reference } from '../../../shared/design/schema.ts';
-import { gaugeFromPer10Cm } from '../../../shared/gauge/gauge.ts';
+import { gaugeFromPer10Cm } from '../../../shared/gauge/gauge-from-per-10-cm.ts';
 import { designFromLetters } from '../../notation.ts';
 
 /** 4 cords of 5 mm and 2 rows of 4 mm: 20 mm wide, 8 mm high. */

@@ -3,6 +3,7 @@ import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
 import { apply } from '../../../../shared/design/edits.ts';
 import type { PatternPart } from '../../../../shared/design/pattern-schema.ts';
+import { withToldGauge } from '../../../../shared/gauge/told-gauge.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import { chosenParts } from '../../../../shared/pattern/chosen-parts.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
@@ -195,6 +196,8 @@ describe('preflight of the knots', () => {
 
   it('finds a gauge that was not measured, and one measured in part', () => {
     expect(kinds(found({ ...sound, swatches: [] }))).toContain('gauge-not-measured');
+    const told = found({ ...sound, swatches: withToldGauge(sound.swatches, 20, 21) });
+    expect(told.find(({ kind }) => kind === 'gauge-not-measured')?.sentence).toContain('as you wrote it');
     const sizeOnly = [{ widthMm: 100, cords: 20, heightMm: 100, rows: 21 }];
     expect(kinds(found({ ...sound, swatches: sizeOnly }))).toEqual(['swatch-of-another-thickness']);
   });
