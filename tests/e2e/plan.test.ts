@@ -17,6 +17,7 @@ import { formatYarnLength } from '../../shared/units/yarn-length.ts';
 import { designFromLetters } from '../notation.ts';
 import type { View } from './browser.ts';
 import { designIn, drawing } from './drawing.ts';
+import { runLabelled } from './run-command.ts';
 import { openStudio, type Studio } from './studio.ts';
 
 const axeSource = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8');
@@ -106,6 +107,20 @@ describe('the Plan screen', () => {
     const end = /ends at row (\d+), cord (\d+)/.exec((await strand(page).textContent())!)!;
     await page.getByText(`Row ${end[1]}, cord ${end[2]}, Night, strand 1`).waitFor({ state: 'attached' });
     await page.keyboard.press('Escape');
+    await expect.poll(() => strand(page).textContent()).toContain('Choose a knot');
+  });
+
+  it('lets a chosen strand go where a row that was put in is taken out again', async () => {
+    const { page } = await planning();
+    await page.getByRole('button', { name: 'Draw', exact: true }).click();
+    await chart(page).focus();
+    await runLabelled(page, 'Insert a row above');
+    await page.getByRole('button', { name: 'Plan', exact: true }).click();
+    await isFullyPlanned(page);
+    await chart(page).focus();
+    await page.keyboard.press('Enter');
+    await expect.poll(() => strand(page).textContent()).toMatch(/strand 1: /);
+    await page.keyboard.press('Control+z');
     await expect.poll(() => strand(page).textContent()).toContain('Choose a knot');
   });
 

@@ -2,6 +2,7 @@
  * Keeps the plans true to the open design and to the settings that are being tried: asks the worker soon after a change;
  * a newer question takes the place of an older one at once.
  */
+import type { Chart } from '../../../shared/chart/chart.ts';
 import type { OpenDesign } from '../../store/state.ts';
 import { studio } from '../../store/studio.ts';
 import { lastFigures } from './last-figures.ts';
@@ -111,7 +112,11 @@ export function keepPlans(): Planner {
 
   worker.addEventListener('message', ({ data }: MessageEvent<PlansAnswer>) => take(data));
   const forgets = [
-    studio.subscribe((state, before) => state.open !== before.open && follow()),
+    studio.subscribe((state, before) => {
+      if (state.open === before.open) return;
+      if (!isSameSize(state.open?.chart, before.open?.chart)) letGoOfCells();
+      follow();
+    }),
     plans.subscribe((state, before) => {
       if (state.draft !== before.draft) follow();
       if (state.tied !== before.tied) askSteps();
@@ -134,6 +139,15 @@ export function keepPlans(): Planner {
       forgetPlans();
     },
   };
+}
+
+function isSameSize(a: Chart | undefined, b: Chart | undefined): boolean {
+  return a?.columns === b?.columns && a?.rows === b?.rows;
+}
+
+/** Where cords and rows come or go, a place no longer means the knot that it meant. */
+function letGoOfCells(): void {
+  plans.setState({ chosen: null, under: null, carryFrom: null, pinAhead: null });
 }
 
 /**
