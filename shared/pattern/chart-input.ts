@@ -32,6 +32,7 @@ export function chartInput(context: PatternContext, at: PageNumbers, part: Chart
     scale: printScales[copy.cells],
     accent,
     words,
+    namesPage: at.first('materials'),
     title: part === 'chart-symbols' ? words.titleInSymbols : words.title,
     ...(isInSymbols && {
       colors: Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color])),

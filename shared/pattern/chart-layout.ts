@@ -30,6 +30,8 @@ export interface ChartInput {
   readonly scale: PrintScale;
   readonly accent: string;
   readonly words: (typeof chartWords)['en'];
+  /** Where the yarns' names stand in full; null: nowhere. */
+  readonly namesPage: number | null;
   /** Of its pages; an outline tells it. */
   readonly title: string;
   /** The yarns' own colours by code, where the cells do not show them. */

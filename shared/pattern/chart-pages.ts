@@ -159,7 +159,7 @@ function rowsOfPage(
 }
 
 function keyOfPage(
-  { chart, entries, cellInks, words, colors }: ChartInput,
+  { chart, entries, cellInks, words, colors, namesPage }: ChartInput,
   { key, keyX, keyY }: ChartLayout,
   across: Stretch,
   down: Stretch,
@@ -178,6 +178,7 @@ function keyOfPage(
     words,
     here,
     isAgain,
+    namesPage,
     ...(colors && { colors }),
   });
 }

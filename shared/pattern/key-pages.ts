@@ -8,7 +8,7 @@ import { FIRST_HEAD_MM, firstHead } from './page-head.ts';
 import { bodyOf } from './papers.ts';
 
 export function keyPages(input: ChartInput): Draft[] {
-  const { entries, cellInks, words, scale, sheet, colors, accent, repeats } = input;
+  const { entries, cellInks, words, scale, sheet, colors, accent, repeats, namesPage } = input;
   const area = bodyOf(sheet);
   const { key } = scale;
   const top = area.y + FIRST_HEAD_MM;
@@ -20,7 +20,7 @@ export function keyPages(input: ChartInput): Draft[] {
   for (let first = 0; first < entries.length; first += lines * columns) {
     const shown = entries.slice(first, first + lines * columns);
     const layout = layOutKey(shown, area.width, { scale: key, words, withHere: false, withColors, columns });
-    const placed = { x: area.x, y: top - key.headingMm, cellInks, words, withoutHeading: true };
+    const placed = { x: area.x, y: top - key.headingMm, cellInks, words, namesPage, withoutHeading: true };
     pages.push(drawKey(shown, layout, { ...placed, ...(colors && { colors }) }));
     y = placed.y + layout.height;
   }

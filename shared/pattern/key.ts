@@ -1,7 +1,7 @@
 /**
  * The key: what stands for which yarn, and how many knots of it the whole chart has, and this page adds. It lists every yarn
- * that the chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis, the key's own
- * have shorter words instead.
+ * that the chart uses, in as many columns as its names allow; names too long for their column end in an ellipsis, and the heading
+ * says where they stand in full. The key's own have shorter words instead.
  */
 
 import type { Chart } from '../chart/chart.ts';
@@ -22,7 +22,17 @@ import { chartWords } from './words/chart-words.ts';
 
 type KeyWords = Pick<
   (typeof chartWords)['en'],
-  'key' | 'bare' | 'bareShort' | 'lift' | 'liftShort' | 'count' | 'here' | 'symbol' | 'bareAlt' | 'liftAlt'
+  | 'key'
+  | 'fullNames'
+  | 'bare'
+  | 'bareShort'
+  | 'lift'
+  | 'liftShort'
+  | 'count'
+  | 'here'
+  | 'symbol'
+  | 'bareAlt'
+  | 'liftAlt'
 >;
 
 export interface KeyEntry {
@@ -142,6 +152,8 @@ export interface PlacedKey {
   readonly isAgain?: boolean;
   /** The page's own title is its heading. */
   readonly withoutHeading?: boolean;
+  /** Where the yarns' names stand in full; absent or null: nowhere. */
+  readonly namesPage?: number | null;
   /** The yarns' own colours by code, where the cells do not show them. */
   readonly colors?: Readonly<Record<number, string>>;
 }
@@ -163,9 +175,14 @@ export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed:
     role: isAgain ? 'again' : 'heading',
   });
   const headed = withoutHeading ? [] : [heading];
+  const noteAt = withoutHeading
+    ? { x, y: y + scale.headingMm * 0.8 }
+    : { x: x + textWidthMm(words.key, 'serif-bold', headingMm) + scale.nameMm, y: heading.y };
+  const note = namesNote(entries, layout, { ...placed, ...noteAt, words });
   if (!isAgain)
     return [
       ...headed,
+      ...note,
       group(
         'table',
         rows.map((cells) => group('row', cells)),
@@ -174,7 +191,21 @@ export function drawKey(entries: readonly KeyEntry[], layout: KeyLayout, placed:
   // The name and the count of the whole chart come again alike, the count of the page does not.
   const alike = rows.flatMap((cells) => plainItems(cells.slice(0, 2)));
   const own = rows.flatMap((cells) => plainItems(cells.slice(2)));
-  return [...stamped([...headed, ...alike.map(seenAgain)], x, y), ...own.map(seenAgain)];
+  return [...stamped([...headed, ...[...note, ...alike].map(seenAgain)], x, y), ...own.map(seenAgain)];
+}
+
+/** Where names are cut short, the page on which they are not; on one line with the heading. */
+function namesNote(
+  entries: readonly KeyEntry[],
+  layout: KeyLayout,
+  { x, y, words, colors, namesPage, isAgain }: PlacedKey & { readonly words: KeyWords },
+): PlainItem[] {
+  const isCut = (entry: KeyEntry) =>
+    isYarn(entry.code) &&
+    shownName(entry, layout, figuresOf(entry, { words, ...layout }), { words, colors }) !== entry.name;
+  if (!namesPage || !entries.some(isCut)) return [];
+  const look = { sizeMm: layout.scale.nameMm, color: inks.soft, role: 'paragraph' } as const;
+  return [label(x, y, words.fullNames(namesPage), isAgain ? look : { ...look, link: namesPage })];
 }
 
 /** Em of the heading. */
@@ -192,20 +223,17 @@ function group(structure: Structure, items: readonly Item[]): GroupItem {
 
 function drawEntry(
   entry: KeyEntry,
-  { scale, columnWidth, withHere }: KeyLayout,
+  layout: KeyLayout,
   { x, y, words, cellInks, here, colors }: PlacedKey & { readonly words: KeyWords },
 ): GroupItem[] {
+  const { scale, withHere } = layout;
   const { swatchMm, nameMm } = scale;
   const { code } = entry;
   const color = code === 'lift' ? undefined : colors?.[code];
-  const swatches = swatchesMm({ scale, withColors: colors !== undefined });
-  const nameX = x + swatches + nameMm * 0.6;
+  const nameX = x + swatchesMm({ scale, withColors: colors !== undefined }) + nameMm * 0.6;
   const baseline = y + swatchMm / 2 + nameMm * 0.355;
   const figures = figuresOf(entry, { words, withHere }, code === 'lift' ? 0 : here?.[code]);
-  const room = x + columnWidth - nameX - figuresWidth(figures, nameMm) - (COLUMN_GAP - 0.4) * nameMm;
-  const forms = [entry.name, ...shorterForms(code, words)];
-  const fitting = forms.find((form) => textWidthMm(form, 'sans', nameMm) <= room) ?? forms.at(-1)!;
-  const name = fitText(fitting, 'sans', nameMm, room);
+  const name = shownName(entry, layout, figures, { words, colors });
   const look = { sizeMm: nameMm } as const;
   let at = nameX + textWidthMm(name, 'sans', nameMm);
   const cells = figures.map((figure) => {
@@ -229,6 +257,25 @@ function drawEntry(
     ...cells,
     ...Array.from({ length: missing }, () => group('cell', [])),
   ];
+}
+
+/** As much of the name as its column has room for before the figures. */
+function shownName(
+  { code, name }: KeyEntry,
+  { scale, columnWidth }: KeyLayout,
+  figures: readonly string[],
+  { words, colors }: Required<Pick<PlacedKey, 'words'>> & { readonly colors: PlacedKey['colors'] },
+): string {
+  const { nameMm } = scale;
+  const aroundMm = swatchesMm({ scale, withColors: colors !== undefined }) + (COLUMN_GAP + 0.2) * nameMm;
+  const room = columnWidth - aroundMm - figuresWidth(figures, nameMm);
+  const forms = [name, ...shorterForms(code, words)];
+  const fitting = forms.find((form) => textWidthMm(form, 'sans', nameMm) <= room) ?? forms.at(-1)!;
+  return fitText(fitting, 'sans', nameMm, room);
+}
+
+function isYarn(code: KeyEntry['code']): boolean {
+  return code !== 'lift' && code !== BARE;
 }
 
 /** Of the key's own names: a yarn has the one that the designer gave it. */

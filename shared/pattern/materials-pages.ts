@@ -92,7 +92,7 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
     `${yarn.skeins} × ${skeinOf.get(yarn.id) ?? ''}`,
   ]);
   const heads = ['', ...words.yarnHeads(tying.fitted ? null : figures.cutLength(tying.workingLengthMm))];
-  table(flow, columnsFor(flow, heads, rows, [SWATCH_EMS * flow.sizes.body + 3, 'names']), rows);
+  table(flow, columnsFor(flow, heads, rows, [SWATCH_EMS * flow.sizes.body + 3, 'rest']), rows);
   note(
     flow,
     words.together({

@@ -8,7 +8,7 @@ import type { Entry, EntryText } from './entry-lines.ts';
 import { type Flow, newFlow, paragraph } from './flow.ts';
 import { drawKey, type KeyEntry, keyEntries, layOutKey } from './key.ts';
 import type { Draft } from './page-foot.ts';
-import type { PatternContext } from './pattern-input.ts';
+import type { PageNumbers, PatternContext } from './pattern-input.ts';
 import { printScales } from './print-scale.ts';
 import { rowNames } from './row-names.ts';
 import { inks } from './style.ts';
@@ -17,7 +17,7 @@ import { rowsWords } from './words/rows-words.ts';
 
 const COLUMNS = { long: 2, compact: 4 } as const;
 
-export function rowsPages(context: PatternContext): Draft[] {
+export function rowsPages(context: PatternContext, at: PageNumbers): Draft[] {
   const { chart, copy, design } = context;
   const words = rowsWords[copy.language];
   const flow = newFlow(context, words.title);
@@ -27,8 +27,12 @@ export function rowsPages(context: PatternContext): Draft[] {
   const introduction = isLong
     ? [words.lift, ...(names.shortened ? [words.shortened] : [])]
     : [words.compact, ...(rows.some(({ parts }) => repeatedCounts(parts)) ? [words.repeated] : [])];
-  paragraph(flow, introduction.join(' '), { color: inks.soft, sizeMm: flow.sizes.note, after: 3 });
-  if (!isLong) key(flow, context);
+  paragraph(flow, introduction.join(' '), {
+    color: inks.soft,
+    sizeMm: flow.sizes.note,
+    after: flow.sizes.body,
+  });
+  if (!isLong) key(flow, context, at.first('materials'));
   const symbols = new Map(design.yarns.map(({ id, symbol }) => [id, symbol]));
   const entries = rows.map((row) => (isLong ? longEntry(row, context) : compactEntry(row, symbols)));
   const tops = { first: flow.y, later: flow.laterTop };
@@ -44,7 +48,11 @@ export function rowsPages(context: PatternContext): Draft[] {
 const LEAST_ROWS_MM = 30;
 
 /** Whose symbol is whose, over as many pages as it takes; bare cells have a sign of their own in these rows. */
-function key(flow: Flow, { design, chart, printer, copy, cellInks }: PatternContext): void {
+function key(
+  flow: Flow,
+  { design, chart, printer, copy, cellInks }: PatternContext,
+  namesPage: number | null,
+): void {
   const words = chartWords[copy.language];
   const yarns = design.yarns.map(({ id, name }) => ({ id, name: printer.printable(name) }));
   const { key: scale } = printScales[copy.cells];
@@ -58,7 +66,7 @@ function key(flow: Flow, { design, chart, printer, copy, cellInks }: PatternCont
     const lines = Math.max(1, Math.floor((room() - scale.headingMm) / scale.lineMm));
     const shown = rest.slice(0, lines * columns);
     const layout = layOut(shown);
-    flow.put(...drawKey(shown, layout, { x: area.x, y: flow.y, cellInks, words }));
+    flow.put(...drawKey(shown, layout, { x: area.x, y: flow.y, cellInks, words, namesPage }));
     flow.y += layout.height + 4;
     rest = rest.slice(shown.length);
     if (rest.length > 0 || room() < LEAST_ROWS_MM) flow.nextPage();

@@ -30,6 +30,8 @@ interface ChartWords {
   readonly alt: (rows: Span, cords: Span) => string;
   readonly count: (count: number) => string;
   readonly key: string;
+  /** Behind the heading of a key whose names are cut short. */
+  readonly fullNames: (page: number) => string;
   readonly bare: string;
   readonly lift: string;
   /** Where there is no room for more: the longest first. */
@@ -73,6 +75,7 @@ export const chartWords: Worded<ChartWords> = {
       `Chart, ${said('row', 'rows', 'to', rows)}, ${said('cord', 'cords', 'to', cords)}. The written rows tell the same in words.`,
     count: (count) => count.toLocaleString('en'),
     key: 'Key',
+    fullNames: (page) => `names in full on page ${page}`,
     bare: 'Bare cord, no knot',
     lift: 'Lift mark: a new yarn',
     bareShort: ['Bare cord', 'Bare'],
@@ -118,6 +121,7 @@ export const chartWords: Worded<ChartWords> = {
       `Zählmuster, ${said('Reihe', 'Reihen', 'bis', rows)}, ${said('Schnur', 'Schnüre', 'bis', cords)}. Die ausgeschriebenen Reihen sagen dasselbe in Worten.`,
     count: (count) => count.toLocaleString('de'),
     key: 'Legende',
+    fullNames: (page) => `ganze Namen auf Seite ${page}`,
     bare: 'Freie Schnur, kein Knoten',
     lift: 'Hebemarke: neues Garn',
     bareShort: ['Freie Schnur', 'Frei'],

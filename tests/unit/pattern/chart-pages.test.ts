@@ -47,6 +47,7 @@ function inputFor(
     scale: printScales.standard,
     accent: '#9e3329',
     words: chartWords.en,
+    namesPage: 3,
     title: 'Chart',
   };
 }
@@ -158,6 +159,25 @@ describe('chart pages', () => {
     expect(others).toEqual([]);
     expect(draft!.below).toBe('');
     expect(textsOf(draft!).some(({ text }) => text.startsWith('joins') || text === 'Pages')).toBe(false);
+  });
+
+  it('say on which page names stand in full, where the key has to shorten them', () => {
+    const chart = chartOf(64, 64, (_, c) => 1 + c);
+    const list = yarns(64);
+    const told = (names: string, namesPage: number | null) => {
+      const named = list.map((yarn, i) => ({ ...yarn, name: `${names} ${i + 1}` }));
+      const input = { ...inputFor(chart, named, keyEntries(named, chart)), namesPage };
+      return chartPages(input, 4).map((draft) =>
+        textsOf(draft).flatMap(({ text, link }) => (text.startsWith('names') ? [{ text, link }] : [])),
+      );
+    };
+    const [first, ...later] = told('Wool of the brown sheep beyond the weir', 3);
+    const text = 'names in full on page 3';
+    expect(first).toEqual([{ text, link: 3 }]);
+    expect(later.length).toBeGreaterThan(0);
+    for (const each of later) expect(each).toEqual([{ text }]);
+    expect(told('Yarn', 3).flat()).toEqual([]);
+    expect(told('Wool of the brown sheep beyond the weir', null).flat()).toEqual([]);
   });
 
   it('make room for a key of 64 yarns, with cells still at least 4 mm wide', () => {
