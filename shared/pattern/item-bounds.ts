@@ -1,7 +1,6 @@
 /** How far an item of a page reaches, in mm from the sheet's top left corner. */
 import { textWidthMm } from './faces/measure-text.ts';
-import type { Item, RuleItem, TextItem } from './page.ts';
-import { plainItems } from './plain-items.ts';
+import type { Item, PathItem, RuleItem, TextItem } from './page.ts';
 
 export interface Bounds {
   readonly left: number;
@@ -18,12 +17,8 @@ export function itemBounds(item: Item): Bounds {
       return ruleBounds(item);
     case 'box':
       return around([item.x, item.x + item.width], [item.y, item.y + item.height], (item.strokeMm ?? 0) / 2);
-    case 'path': {
-      const points = item.steps.flatMap((step) => step.slice(1) as number[]);
-      const xs = points.filter((_, i) => i % 2 === 0);
-      const ys = points.filter((_, i) => i % 2 === 1);
-      return around(xs, ys, (item.strokeMm ?? 0) / 2);
-    }
+    case 'path':
+      return pathBounds(item);
     case 'cells':
       return around(
         [item.x, item.x + item.columns * item.cellWidth],
@@ -34,15 +29,43 @@ export function itemBounds(item: Item): Bounds {
       return around([item.x, item.x + item.width], [item.y, item.y + item.height], 0);
     case 'figure':
     case 'group':
+      return together(item.items);
     case 'stamp': {
-      const parts = plainItems([item]).map(itemBounds);
-      return around(
-        parts.flatMap(({ left, right }) => [left, right]),
-        parts.flatMap(({ top, bottom }) => [top, bottom]),
-        0,
-      );
+      const { left, top, right, bottom } = together(item.items);
+      const { x, y } = item;
+      return { left: left + x, top: top + y, right: right + x, bottom: bottom + y };
     }
   }
+}
+
+function together(items: readonly Item[]): Bounds {
+  const parts = items.map(itemBounds);
+  return around(
+    parts.flatMap(({ left, right }) => [left, right]),
+    parts.flatMap(({ top, bottom }) => [top, bottom]),
+    0,
+  );
+}
+
+/** Handles of its curves count as points. */
+function pathBounds({ steps, strokeMm = 0 }: PathItem): Bounds {
+  const bounds = {
+    left: Number.POSITIVE_INFINITY,
+    top: Number.POSITIVE_INFINITY,
+    right: Number.NEGATIVE_INFINITY,
+    bottom: Number.NEGATIVE_INFINITY,
+  };
+  for (const step of steps) {
+    for (let i = 1; i < step.length; i += 2) {
+      const x = step[i] as number;
+      const y = step[i + 1] as number;
+      bounds.left = Math.min(bounds.left, x - strokeMm / 2);
+      bounds.right = Math.max(bounds.right, x + strokeMm / 2);
+      bounds.top = Math.min(bounds.top, y - strokeMm / 2);
+      bounds.bottom = Math.max(bounds.bottom, y + strokeMm / 2);
+    }
+  }
+  return bounds;
 }
 
 /** A rule is as long as it is said to be, and half of its width to either side. */
