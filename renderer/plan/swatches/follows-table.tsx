@@ -39,15 +39,15 @@ export function FollowsTable({ materials, design }: { materials: Materials; desi
       yards(usedAtGaugeMm(design, yarns, model)),
     ],
   ];
-  const isMeasured = design.swatches.length > 0;
+  const hasGauge = design.swatches.length > 0;
   return (
     <table className="figures follows-table" aria-busy={!settled}>
       <caption className="unseen">What follows from the gauge</caption>
       <thead>
         <tr>
           <th scope="col">What follows</th>
-          <th scope="col">{isMeasured ? 'By your swatches' : 'Estimate'}</th>
-          {isMeasured && <th scope="col">By thickness alone</th>}
+          <th scope="col">{hasGauge ? 'By your gauge' : 'Estimate'}</th>
+          {hasGauge && <th scope="col">By thickness alone</th>}
         </tr>
       </thead>
       <tbody>
@@ -55,7 +55,7 @@ export function FollowsTable({ materials, design }: { materials: Materials; desi
           <tr key={name}>
             <th scope="row">{name}</th>
             <td className="now">{figure}</td>
-            {isMeasured && <td>{byThickness}</td>}
+            {hasGauge && <td>{byThickness}</td>}
           </tr>
         ))}
       </tbody>

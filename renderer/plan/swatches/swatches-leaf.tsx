@@ -57,7 +57,7 @@ function Told({ swatch, index }: { swatch: Swatch; index: number }) {
       <div>
         <strong>As written, not measured</strong>
         <p>{perWords(swatch, units)}.</p>
-        <p className="quiet">The size follows from this until it is removed; the swatches stay.</p>
+        <p className="quiet">The size follows from this until it is removed.</p>
       </div>
       <button type="button" onClick={() => runCommand('hanging')}>
         Change…
