@@ -4,10 +4,9 @@
  */
 
 import { COTTON } from '../chart/hanging/cotton.ts';
-import { hangingGeometry } from '../chart/hanging/geometry.ts';
+import { hungGeometry } from '../chart/hanging/hung-geometry.ts';
 import { drawOnItsWall } from '../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../design/codes.ts';
-import { fringeMm } from '../gauge/fringe.ts';
 import { coverFacts } from './cover-facts.ts';
 import { fitText, wrapText } from './faces/measure-text.ts';
 import { label } from './label.ts';
@@ -168,7 +167,7 @@ function drawnHanging({ design, chart, materials, copy, printer }: PatternContex
   const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
   const drawn = drawOnItsWall({
     chart,
-    geometry: hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe)),
+    geometry: hungGeometry(design, materials.gauge),
     colors,
     cordColor: COTTON,
     ground: colors[codeOf(design.ground)] ?? inks.linen,

@@ -2,8 +2,7 @@
  * Finishing: the steps from the last row to the wall, and the finished hanging with its measures beside them, in large print below
  * them. Where loose ends are left, tying off is drawn here, unless the knots are explained in the pattern, which then draw it.
  */
-import { hangingGeometry } from '../chart/hanging/geometry.ts';
-import { fringeMm } from '../gauge/fringe.ts';
+import { hungGeometry } from '../chart/hanging/hung-geometry.ts';
 import { chosenParts } from './chosen-parts.ts';
 import { wrapText } from './faces/measure-text.ts';
 import { textOf } from './first-texts.ts';
@@ -70,7 +69,7 @@ function finishedHanging(
   const words = finishingWords[copy.language];
   const { finished } = materials;
   const baseline = y + sizes.lead * 1.05;
-  const geometry = hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe));
+  const geometry = hungGeometry(design, materials.gauge);
   const top = baseline + 6;
   const outlineIn = (heightMm: number) =>
     drawOutline({

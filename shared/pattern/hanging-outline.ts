@@ -2,7 +2,7 @@
  * The finished hanging as an outline with its measures: dowel, picture and fringe, to scale. For the page on finishing and for the
  * papers that go with a hanging.
  */
-import type { HangingGeometry } from '../chart/hanging/geometry.ts';
+import { type HungGeometry, legsY } from '../chart/hanging/hung-geometry.ts';
 import { type Box, type Place, placeIn } from '../chart/hanging/place.ts';
 import { textWidthMm } from './faces/measure-text.ts';
 import type { Figures } from './figures.ts';
@@ -12,7 +12,7 @@ import { inks, LEADING, ruleMm, sizes } from './style.ts';
 import { lighter } from './tones.ts';
 
 export interface OutlineInput {
-  readonly geometry: HangingGeometry;
+  readonly geometry: HungGeometry;
   readonly figures: Pick<Figures, 'length'>;
   readonly accent: string;
   /** Em of the measures. */
@@ -88,8 +88,8 @@ function widthOf(text: string, sizeMm: number): number {
   return textWidthMm(text, 'sans-bold', sizeMm);
 }
 
-function shape(geometry: HangingGeometry, place: Place, accent: string): PlainItem[] {
-  const { widthMm, heightMm, dowel, hanger: h, cordEndsMm, pitchMm } = geometry;
+function shape(geometry: HungGeometry, place: Place, accent: string): PlainItem[] {
+  const { widthMm, heightMm, dowel, hanger: h, cordEndsMm, pitchMm, headsX } = geometry;
   const line = { stroke: inks.text, strokeMm: 0.3 };
   const rise = place.y(h.y + ((h.topY - h.y) * 4) / 3);
   const reach = (share: number) => place.x(h.fromX + (h.toX - h.fromX) * share);
@@ -114,12 +114,18 @@ function shape(geometry: HangingGeometry, place: Place, accent: string): PlainIt
       stroke: inks.soft,
       strokeMm: 0.3,
     },
+    // Heads and cords, down to row 1.
     {
-      kind: 'box',
-      x: place.x(0),
-      y: place.y(dowel.y),
-      width: widthMm * place.scale,
-      height: place.y(0) - place.y(dowel.y),
+      kind: 'path',
+      steps: [
+        ['M', place.x(headsX[0]), place.y(dowel.y)],
+        ['L', place.x(headsX[1]), place.y(dowel.y)],
+        ['L', place.x(headsX[1]), place.y(legsY(geometry))],
+        ['L', place.x(widthMm), place.y(0)],
+        ['L', place.x(0), place.y(0)],
+        ['L', place.x(headsX[0]), place.y(legsY(geometry))],
+        ['Z'],
+      ],
       fill: inks.linen,
     },
     {

@@ -9,11 +9,12 @@ import type { CellsItem, Item, PathStep } from '../../pattern/page.ts';
 import { darker, lighter } from '../../pattern/tones.ts';
 import { type Chart, goesRight } from '../chart.ts';
 import { cordX, type HangingGeometry } from './geometry.ts';
+import { BAR_IN_CORDS, cordXAt, type HungGeometry, LEG_IN_CORDS, legsY } from './hung-geometry.ts';
 import { type Box, type Place, placeIn } from './place.ts';
 
 export interface HangingPicture {
   readonly chart: Chart;
-  readonly geometry: HangingGeometry;
+  readonly geometry: HungGeometry;
   /** By code, as #rrggbb. */
   readonly colors: Readonly<Record<number, string>>;
   readonly cordColor: string;
@@ -68,15 +69,17 @@ function hanger({ hanger: h, cordMm }: HangingGeometry, place: Place, color: str
   return rope(steps, cordMm * place.scale * 0.8, darker(color, 0.12));
 }
 
-function cords(chart: Chart, geometry: HangingGeometry, place: Place, color: string): Item[] {
-  const { cordMm, dowel: d, cordEndsMm, pitchMm } = geometry;
-  const top = place.y(d.y + d.diameter);
+/** From their heads to row 1, and straight down to the ends of the fringe. */
+function cords(chart: Chart, geometry: HungGeometry, place: Place, color: string): Item[] {
+  const { cordMm, cordEndsMm, pitchMm, legX } = geometry;
+  const top = place.y(legsY(geometry));
   const steps = cordEndsMm.flatMap((end, column): PathStep[] => {
     const x = place.x(cordX(geometry, column));
     // The round end of the stroke reaches beyond its last point by half its width.
     return [
-      ['M', x, top],
-      ['L', x, Math.max(top, place.y(end - cordMm / 2))],
+      ['M', place.x(legX[column]!), top],
+      ['L', x, place.y(0)],
+      ['L', x, Math.max(place.y(0), place.y(end - cordMm / 2))],
     ];
   });
   const widthMm = Math.min(cordMm, pitchMm * 0.9) * place.scale;
@@ -89,10 +92,10 @@ function cords(chart: Chart, geometry: HangingGeometry, place: Place, color: str
 /** Printed width of a cord below which its plies are not drawn, in mm: value from trying it on paper. */
 const TWIST_SEEN_FROM_MM = 0.9;
 
-/** The plies of the cords where they are seen: in the fringe, and in bare cells. Two plies to a cord's width. */
+/** The plies of the cords where they are seen: below the heads, in the fringe, and in bare cells. Two plies to a cord's width. */
 function twist(
   { columns, rows, cells }: Chart,
-  geometry: HangingGeometry,
+  geometry: HungGeometry,
   place: Place,
   { widthMm, color }: { widthMm: number; color: string },
 ): Item {
@@ -100,12 +103,11 @@ function twist(
   const half = widthMm * 0.3;
   const steps: PathStep[] = [];
   for (let column = 0; column < columns; column++) {
-    const x = place.x(cordX(geometry, column));
     const end = cordEndsMm[column]! - cordMm * 0.9;
-    for (let y = cordMm * 0.4; y < end; y += cordMm * 0.62) {
+    for (let y = legsY(geometry) + cordMm; y < end; y += cordMm * 0.62) {
       const row = Math.floor(y / rowHeightMm);
-      if (row < rows && cells[row * columns + column] !== BARE) continue;
-      const at = place.y(y);
+      if (row >= 0 && row < rows && cells[row * columns + column] !== BARE) continue;
+      const [x, at] = [place.x(cordXAt(geometry, column, y)), place.y(y)];
       steps.push(['M', x - half, at + half * 0.75], ['L', x + half, at - half * 0.75]);
     }
   }
@@ -143,20 +145,20 @@ function dowel({ dowel: d }: HangingGeometry, place: Place): Item[] {
 }
 
 /** Two wraps over the dowel for each cut cord, and the bar that lies across them. */
-function heads({ heads: all, dowel: d, cordMm }: HangingGeometry, place: Place, color: string): Item[] {
+function heads({ heads: all, dowel: d, cordMm }: HungGeometry, place: Place, color: string): Item[] {
   const wraps: PathStep[] = [];
   const bars: PathStep[] = [];
+  const below = d.y + d.diameter;
+  const barY = place.y(below + BAR_IN_CORDS * cordMm);
   for (const head of all) {
-    const cord = Math.min(cordMm, head.width / 4);
-    const reach = head.width / 2 - cord / 2;
+    const reach = (head.width - cordMm) / 2;
     for (const side of [-1, 1]) {
-      const x = place.x(head.x + side * reach * 0.62);
-      wraps.push(['M', x, place.y(d.y + cord * 0.1)], ['L', x, place.y(d.y + d.diameter + cord * 0.8)]);
+      const x = place.x(head.x + side * LEG_IN_CORDS * cordMm);
+      wraps.push(['M', x, place.y(d.y + cordMm * 0.1)], ['L', x, place.y(below + cordMm * 0.8)]);
     }
-    const barY = place.y(d.y + d.diameter + cord * 0.55);
     bars.push(['M', place.x(head.x - reach), barY], ['L', place.x(head.x + reach), barY]);
   }
-  const width = Math.min(cordMm, (all[0]?.width ?? cordMm) / 3.4) * place.scale;
+  const width = cordMm * place.scale;
   return [...rope(wraps, width, color), ...rope(bars, width, color)];
 }
 

@@ -1,7 +1,7 @@
 /**
  * Where the parts of a finished hanging lie, in mm, as seen from the front. The origin is the top left corner of
- * row 1, cord 1: x grows to the right, y downwards, so the dowel lies above zero. The Draw screen and the pattern's
- * cover both place dowel, heads, cords and fringe by this.
+ * row 1, cord 1: x grows to the right, y downwards, so the dowel lies above zero. The Draw screen places dowel, heads,
+ * cords and fringe by this; pictures of the finished hanging by what `hung-geometry.ts` makes of it.
  */
 import type { Design } from '../../design/design.ts';
 import { dowelOf } from '../../gauge/dowel.ts';
@@ -94,7 +94,7 @@ function headsOf(columns: number, pitchMm: number, cordMm: number): HangingGeome
     const right = Math.min(left + 1, columns - 1);
     return {
       x: ((left + right + 1) / 2) * pitchMm,
-      // As wide as the knot is, but drawn over its own two columns: how heads spread on the dowel hangs on the maker.
+      // As wide as the knot is, but no wider than its own two columns, over which it stays.
       width: Math.min(4 * cordMm, 1.9 * pitchMm),
       left,
       right,

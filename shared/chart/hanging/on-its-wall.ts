@@ -7,7 +7,7 @@ import { inks } from '../../pattern/style.ts';
 import { darker, lighter, mixed } from '../../pattern/tones.ts';
 import { hexToOkLab } from '../../yarn/colour.ts';
 import { drawHanging, type HangingPicture } from './draw-hanging.ts';
-import type { HangingGeometry } from './geometry.ts';
+import { type HungGeometry, legsY } from './hung-geometry.ts';
 import { type Box, type Place, placeIn } from './place.ts';
 
 export interface HangingOnWall extends Omit<HangingPicture, 'box'> {
@@ -63,7 +63,7 @@ function wallInLight(color: string, { x, y, width, height }: Box): Item[] {
 const LAYERS = 5;
 const SHADOW = { opacity: 0.05, color: '#2a2019', rightMm: 0.5, downMm: 0.75 } as const;
 
-function shadow(geometry: HangingGeometry, place: Place): Item[] {
+function shadow(geometry: HungGeometry, place: Place): Item[] {
   const { dowel } = geometry;
   return Array.from({ length: LAYERS }, (_, i): Item[] => {
     const [right, down] = [SHADOW.rightMm * (i + 1), SHADOW.downMm * (i + 1)];
@@ -90,18 +90,24 @@ function shadow(geometry: HangingGeometry, place: Place): Item[] {
 }
 
 /** From under the dowel down to the ends of the fringe. */
-function outline(geometry: HangingGeometry, place: Place, right: number, down: number): PathStep[] {
-  const { widthMm, pitchMm, dowel, cordEndsMm } = geometry;
+function outline(geometry: HungGeometry, place: Place, right: number, down: number): PathStep[] {
+  const { widthMm, pitchMm, dowel, cordEndsMm, headsX } = geometry;
   const top = place.y(dowel.y + dowel.diameter) + down;
+  const legs = place.y(legsY(geometry)) + down;
+  const rowOne = place.y(0) + down;
   const [first, last] = [cordEndsMm[0] ?? 0, cordEndsMm.at(-1) ?? 0];
   return [
-    ['M', place.x(0) + right, top],
+    ['M', place.x(headsX[0]) + right, top],
+    ['L', place.x(headsX[0]) + right, legs],
+    ['L', place.x(0) + right, rowOne],
     ['L', place.x(0) + right, place.y(first) + down],
     ...cordEndsMm.map(
       (end, column): PathStep => ['L', place.x((column + 0.5) * pitchMm) + right, place.y(end) + down],
     ),
     ['L', place.x(widthMm) + right, place.y(last) + down],
-    ['L', place.x(widthMm) + right, top],
+    ['L', place.x(widthMm) + right, rowOne],
+    ['L', place.x(headsX[1]) + right, legs],
+    ['L', place.x(headsX[1]) + right, top],
     ['Z'],
   ];
 }

@@ -2,13 +2,13 @@
  * Pictures for the page of a shop: the hanging on its wall in the common proportions, and its knots from near by. They are pages as
  * the pattern's are, so that what is sold looks like what is shown. The sizes are common practice, no source.
  */
+
 import { COTTON } from '../../chart/hanging/cotton.ts';
 import { drawHanging } from '../../chart/hanging/draw-hanging.ts';
-import { type HangingGeometry, hangingGeometry } from '../../chart/hanging/geometry.ts';
+import { type HungGeometry, hungGeometry } from '../../chart/hanging/hung-geometry.ts';
 import { drawOnItsWall, wallColor } from '../../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../../design/codes.ts';
 import type { Language } from '../../design/pattern-schema.ts';
-import { fringeMm } from '../../gauge/fringe.ts';
 import { fitText, wrapText } from '../faces/measure-text.ts';
 import { figuresIn } from '../figures.ts';
 import { label } from '../label.ts';
@@ -55,7 +55,7 @@ interface Shown {
   readonly byline: string;
   readonly facts: readonly string[];
   readonly wall: string;
-  readonly geometry: HangingGeometry;
+  readonly geometry: HungGeometry;
   readonly yarnColors: readonly string[];
   hangingIn(box: Area): Item[];
   onItsWall(wall: Area, padMm: number): Item[];
@@ -66,7 +66,7 @@ function shownHanging(
   printer: Printer,
 ): Shown {
   const colors = Object.fromEntries(design.yarns.map(({ id, color }) => [codeOf(id), color]));
-  const geometry = hangingGeometry(design, materials.gauge, fringeMm(design.columns, design.fringe));
+  const geometry = hungGeometry(design, materials.gauge);
   const { finished, totals, yarns } = materials;
   const ground = colors[codeOf(design.ground)] ?? inks.linen;
   const hanging = { chart, geometry, colors, cordColor: COTTON };

@@ -1,10 +1,10 @@
 import { describe, expect, it } from 'vitest';
 import type { Chart } from '../../../shared/chart/chart.ts';
 import { drawHanging } from '../../../shared/chart/hanging/draw-hanging.ts';
-import { hangingGeometry } from '../../../shared/chart/hanging/geometry.ts';
+import { hungGeometry } from '../../../shared/chart/hanging/hung-geometry.ts';
+
 import { BARE } from '../../../shared/design/codes.ts';
 import { defaults } from '../../../shared/design/defaults.ts';
-import { fringeMm } from '../../../shared/gauge/fringe.ts';
 import type { Item, PathItem } from '../../../shared/pattern/page.ts';
 import { darker } from '../../../shared/pattern/tones.ts';
 import { itemBounds } from '../../item-bounds.ts';
@@ -17,9 +17,9 @@ function picture(columns: number, rows: number, codeAt: (row: number, column: nu
     codeAt(Math.floor(i / columns), i % columns),
   );
   const chart: Chart = { columns, rows, startCorner: 'top-left', cells };
-  const design = { columns, rows, cord: defaults.cord, dowel: defaults.dowel };
+  const design = { columns, rows, cord: defaults.cord, dowel: defaults.dowel, fringe: defaults.fringe };
   const gauge = { pitchMm: 5, rowHeightMm: 4.8 };
-  const geometry = hangingGeometry(design, gauge, fringeMm(columns, defaults.fringe));
+  const geometry = hungGeometry(design, gauge);
   return drawHanging({ chart, geometry, colors, cordColor: '#e6ddc9', box });
 }
 
