@@ -173,8 +173,9 @@ function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: F
     told.map(({ value }) => value),
     'sans-bold',
   );
-  const each = names + 2.5 + values + 7;
-  const columns = Math.max(1, Math.floor((flow.area.width + 7) / each));
+  const [behindName, between] = [note * 0.85, note * 2.4];
+  const each = names + behindName + values + between;
+  const columns = Math.max(1, Math.floor((flow.area.width + between) / each));
   const leading = note * LEADING;
   heading(flow, words.lengths);
   for (let i = 0; i < told.length; i += columns) {
@@ -184,7 +185,7 @@ function lengths(flow: Flow, { figures, copy }: PatternContext, { lengthsMm }: F
       const x = flow.area.x + column * each;
       flow.put(
         label(x, flow.y, name, { sizeMm: note, color: inks.soft, role: 'paragraph' }),
-        label(x + names + 2.5 + values, flow.y, value, {
+        label(x + names + behindName + values, flow.y, value, {
           face: 'sans-bold',
           sizeMm: note,
           align: 'right',

@@ -127,6 +127,7 @@ function shape(geometry: HungGeometry, place: Place, accent: string): PlainItem[
         ['Z'],
       ],
       fill: inks.linen,
+      ...line,
     },
     {
       kind: 'box',

@@ -88,7 +88,9 @@ export function rowsBeside(
       const arrows: PathStep[] = [];
       for (let row = down.first + down.repeated; row < down.end; row++) {
         const middle = y + (row - down.first + 0.5) * split.cellHeight;
-        const lines = linesOf(row, across).lines ?? [[pointed]];
+        const told = linesOf(row, across).lines;
+        const lines = told ?? [[pointed]];
+        const color = told ? inks.text : inks.soft;
         const first = middle + sizeMm * 0.355 - ((lines.length - 1) * sizeMm * LEADING) / 2;
         const numberEnd = x + GAP_MM + digitsMm;
         const number = label(numberEnd, first, String(row + 1), {
@@ -109,7 +111,7 @@ export function rowsBeside(
         );
         items.push(number);
         lines.forEach((line, i) => {
-          items.push(...drawn(line, x + GAP_MM + numberMm, first + i * sizeMm * LEADING, sizeMm));
+          items.push(...drawn(line, x + GAP_MM + numberMm, first + i * sizeMm * LEADING, sizeMm, color));
         });
       }
       const strokeMm = sizeMm * 0.085;
@@ -213,16 +215,16 @@ function broken(words: readonly Word[], room: number): Word[][] {
   return lines;
 }
 
-function drawn(words: readonly Word[], x: number, baseline: number, sizeMm: number): Item[] {
+function drawn(words: readonly Word[], x: number, baseline: number, sizeMm: number, color: string): Item[] {
   let at = x;
   return words.flatMap(({ text, symbol, spaceMm, widthMm }) => {
-    const items: Item[] = [label(at, baseline, text, { sizeMm })];
+    const items: Item[] = [label(at, baseline, text, { sizeMm, color })];
     const symbolMm = sizeMm * SYMBOL;
     if (symbol !== null) {
       const left = at + widthMm - spaceMm - sizeMm * SYMBOL;
       // A symbol fills its em: it stands on the baseline, a little below it.
       const y = baseline + (symbolMm - sizeMm * 0.71) / 2;
-      items.push(label(left, y, symbol, { face: 'symbols', sizeMm: symbolMm, color: inks.text }));
+      items.push(label(left, y, symbol, { face: 'symbols', sizeMm: symbolMm, color }));
     }
     at += widthMm;
     return items;

@@ -42,7 +42,7 @@ const tickScales: Readonly<Record<Copy['cells'], TickScale>> = {
     headsMm: 9.6,
     gapMm: 5,
   },
-  large: { numberMm: 4.95, figureMm: 4.95, headMm: 4.95, boxMm: 12, lineMm: 15, headsMm: 14.5, gapMm: 3 },
+  large: { numberMm: 4.95, figureMm: 4.95, headMm: 4.95, boxMm: 12, lineMm: 15, headsMm: 14.5, gapMm: 4.6 },
 };
 
 /** After every fifth box, as the rules of the chart. */
