@@ -3,11 +3,11 @@
  * between them; where they don't fit side by side, two stand below the other two. In both units the size has a line for each.
  */
 import { textWidthMm } from './faces/measure-text.ts';
-import { figuresIn } from './figures.ts';
 import { label } from './label.ts';
 import type { Item } from './page.ts';
 import type { Area } from './papers.ts';
 import type { PatternContext } from './pattern-input.ts';
+import { sizeIn } from './size-in.ts';
 import { sizeToFit } from './size-to-fit.ts';
 import { inks, type TypeScale, typeScales } from './style.ts';
 import { coverWords } from './words/cover-words.ts';
@@ -97,9 +97,8 @@ function factAt({ name, value, more }: Fact, x: number, y: number, room: number,
 function factsOf(context: PatternContext): Fact[] {
   const { materials, units, figures, copy } = context;
   const words = coverWords[copy.language];
-  const [size = '', more = ''] = (units === 'both' ? (['metric', 'us'] as const) : [units]).map((each) =>
-    sizeIn(context, each),
-  );
+  const { finished } = materials;
+  const [size = '', more = ''] = sizeIn(units, copy.language, finished.widthMm, finished.knottedHeightMm);
   const told = (name: string, value: string): Fact => ({ name, value, more: '' });
   return [
     { name: words.size, value: size, more },
@@ -107,12 +106,4 @@ function factsOf(context: PatternContext): Fact[] {
     told(words.yarns, figures.count(materials.yarns.length)),
     told(words.time, words.about(figures.time(materials.totals.seconds))),
   ];
-}
-
-/** One unit is enough for both: '30 × 34.6 cm'. */
-function sizeIn({ materials: { finished }, copy }: PatternContext, units: 'metric' | 'us'): string {
-  const { length } = figuresIn(units, copy.language);
-  const [width, height] = [length(finished.widthMm), length(finished.knottedHeightMm)];
-  const unit = / [^ ]+$/.exec(height)?.[0] ?? '';
-  return `${width.endsWith(unit) ? width.slice(0, width.length - unit.length) : width} × ${height}`;
 }

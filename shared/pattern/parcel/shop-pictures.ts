@@ -16,6 +16,7 @@ import type { Item, Page } from '../page.ts';
 import type { Area } from '../papers.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import { newPrinter, type Printer } from '../printable.ts';
+import { sizeIn } from '../size-in.ts';
 import { inks } from '../style.ts';
 import { parcelWords } from '../words/parcel-words.ts';
 
@@ -75,7 +76,7 @@ function shownHanging(
     title: printer.printable(design.title, 'serif-bold'),
     byline: printer.printable(design.designer),
     facts: parcelWords[language].facts({
-      size: `${figures.length(finished.widthMm)} × ${figures.length(finished.heightWithFringeMm)}`,
+      sizes: sizeIn(units, language, finished.widthMm, finished.heightWithFringeMm),
       cords: figures.count(chart.columns),
       rows: figures.count(chart.rows),
       time: figures.time(totals.seconds),

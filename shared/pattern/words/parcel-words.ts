@@ -13,7 +13,8 @@ interface ParcelWords {
   readonly listing: string;
   /** Beside the hanging in a picture for the shop, a line each. Figures come as they are shown. */
   readonly facts: (figures: {
-    readonly size: string;
+    /** In each of the units. */
+    readonly sizes: readonly string[];
     readonly cords: string;
     readonly rows: string;
     readonly time: string;
@@ -31,8 +32,8 @@ export const parcelWords: Worded<ParcelWords> = {
     hands: { left: 'left-handed', right: 'right-handed' },
     parcel: (title) => `${title}, for sale`,
     listing: 'listing',
-    facts: ({ size, cords, rows, time }) => [
-      size,
+    facts: ({ sizes, cords, rows, time }) => [
+      ...sizes,
       `${counted(cords, 'cord')}, ${counted(rows, 'row')}`,
       `about ${time}`,
     ],
@@ -50,8 +51,8 @@ export const parcelWords: Worded<ParcelWords> = {
     hands: { left: 'linkshändig', right: 'rechtshändig' },
     parcel: (title) => `${title}, zum Verkauf`,
     listing: 'Angebotstext',
-    facts: ({ size, cords, rows, time }) => [
-      size,
+    facts: ({ sizes, cords, rows, time }) => [
+      ...sizes,
       `${counted(cords, 'Schnur', 'Schnüre')}, ${counted(rows, 'Reihe', 'Reihen')}`,
       `etwa ${time}`,
     ],
