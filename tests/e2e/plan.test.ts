@@ -170,12 +170,34 @@ describe('the Plan screen', () => {
     await isFullyPlanned(page);
     await expect.poll(() => figure(page, 'Pieces', 'now')).not.toBe(before);
     expect(more).toBeGreaterThan(10);
+    const beside = page.getByRole('status', { name: 'What it takes' });
+    const now = `${await figure(page, 'Pieces', 'now')} pieces, `;
+    const change = `By the last change ${await figure(page, 'Pieces', 'last')} pieces, `;
+    expect(await beside.textContent()).toContain(now);
+    expect(await beside.textContent()).toContain(change);
     await chart(page).focus();
     await page.keyboard.press('Control+z');
     await page.getByText('Undone: Change the working length.').waitFor();
     expect(await field.inputValue()).toBe('152.4');
     await isFullyPlanned(page);
     await expect.poll(() => figure(page, 'Pieces', 'now')).toBe(before);
+  });
+
+  it('warns before the pieces are cut that a looser hand runs out, and keeps a share of each free at one press', async () => {
+    const { page, path } = await planning();
+    await page
+      .getByRole('toolbar', { name: 'Shown in the middle' })
+      .getByRole('button', { name: 'Bundles' })
+      .click();
+    await page
+      .getByText(/some pieces run out, and \d+ short ones more are cut/)
+      .first()
+      .waitFor();
+    await page.getByRole('button', { name: 'Keep 3 % of each piece free' }).click();
+    await page.getByRole('button', { name: 'Keep 3 % of each piece free' }).waitFor({ state: 'detached' });
+    await page.keyboard.press('Control+s');
+    await page.getByText('· saved').waitFor();
+    expect(designIn(path).tying.reserveShare).toBe(0.03);
   });
 
   it('keeps to a wish for few hanging strands, says what that takes, and forgets it where the field is emptied', async () => {

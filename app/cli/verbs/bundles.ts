@@ -20,7 +20,7 @@ export const bundles: CliVerb = {
   use: 'FILE.larkrow [--fitted | --whole] (--json | --labels FILE.pdf [--paper a4|letter])',
   details: [
     'Pieces are cut as the design says, unless one of these does:',
-    '--fitted            each piece as long as it is used, with 10 % in reserve, up to the next 5 cm',
+    '--fitted            each piece as long as it is used, with 10 % to spare, up to the next 5 cm',
     '--whole             each piece at the working length',
     '--json              one JSON object: pieces by yarn and length, in the order of use. Lengths in mm',
     '--labels FILE.pdf   where to write labels for the bundles; its folder is made where it is missing, a file of that name is replaced',

@@ -21,6 +21,7 @@ import { nothingTied } from '../plan-words.ts';
 import { type Plans, plans, usePlans } from '../plans/plans.ts';
 import { chooseFitted, forgetLabels, forgetSpare, keepLabelled } from './bundle-deeds.ts';
 import { bundlesWords, labelsWords, savingWords, spareWords } from './bundle-words.ts';
+import { RunningOut } from './running-out.tsx';
 import { type CutBundle, YarnBundles } from './yarn-bundles.tsx';
 import './bundles.css';
 
@@ -68,7 +69,7 @@ function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
             },
             {
               value: 'fitted',
-              label: `to measure: with ${formatPercent(usualFitting.reserve)} in reserve, up to the next ${step}`,
+              label: `to measure: with ${formatPercent(usualFitting.reserve)} to spare as far as the working length allows, up to the next ${step}`,
             },
           ]}
           onChange={(value) => chooseFitted(value === 'fitted')}
@@ -77,6 +78,7 @@ function CutList({ effort, whole, fitted }: NonNullable<Plans['bundles']>) {
           <strong>{bundlesWords(shown, units)}</strong> {savingWords(fitted, units)}
         </p>
       </div>
+      <RunningOut />
       <Ticked cut={soFar.pieces} of={shown.pieces} />
       {!isFull && (
         <p className="quiet small">

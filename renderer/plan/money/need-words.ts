@@ -23,12 +23,21 @@ export function enoughWords(
   return `For a hand at the loose end of that the skeins are too few: ${listed(short)}. A margin of ${formatPercent(margin)} would hold it; a swatch may show that you need none of it.`;
 }
 
+/** Whether a hand as loose as the swatches leave open needs more pieces than the plan has. */
+export function takesMoreIfLoose(yarns: readonly Pick<YarnNeed, 'pieces' | 'ifLoose'>[]): boolean {
+  return morePieces(yarns) > 0;
+}
+
+function morePieces(yarns: readonly Pick<YarnNeed, 'pieces' | 'ifLoose'>[]): number {
+  return yarns.reduce((sum, { pieces, ifLoose }) => sum + ifLoose.pieces - pieces, 0);
+}
+
 /** What the whole hanging takes of a hand as loose as the swatches leave open. */
 export function loosePiecesWords(
   yarns: readonly Pick<YarnNeed, 'pieces' | 'cutMm' | 'ifLoose'>[],
   units: Units,
 ): string {
-  const more = yarns.reduce((sum, { pieces, ifLoose }) => sum + ifLoose.pieces - pieces, 0);
+  const more = morePieces(yarns);
   if (more <= 0)
     return 'A hand at the loose end of that needs no piece more: what is left over of each holds it.';
   const moreMm = yarns.reduce((sum, { cutMm, ifLoose }) => sum + Math.max(0, ifLoose.cutMm - cutMm), 0);

@@ -11,8 +11,9 @@ import { formatYarnLength, yarnLengthDifference } from '../../../shared/units/ya
 import { useStudio } from '../../store/use-studio.ts';
 import { loosePiecesWords } from '../money/need-words.ts';
 import { nothingTied } from '../plan-words.ts';
+import { comparedWithLast } from '../plans/compared-with-last.ts';
 import type { Figures } from '../plans/figures.ts';
-import { type Plans, usePlans } from '../plans/plans.ts';
+import { usePlans } from '../plans/plans.ts';
 import { carefulWords } from './careful-words.ts';
 
 interface Row {
@@ -98,9 +99,4 @@ export function TakesPart() {
       </p>
     </>
   );
-}
-
-function comparedWithLast({ quick, full, last }: Pick<Plans, 'quick' | 'full' | 'last'>) {
-  if (full && last?.full) return { now: full.figures, last: last.full };
-  return quick && last?.quick ? { now: quick.figures, last: last.quick } : null;
 }

@@ -3,6 +3,7 @@ import { useMemo } from 'react';
 import { useStudio } from '../../store/use-studio.ts';
 import { changeTying, tryTying } from '../plan-deeds.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
+import { ChangeLine } from './change-line.tsx';
 import { PlanProgress } from './plan-progress.tsx';
 import { SettingField } from './setting-field.tsx';
 import { longestKnotMm, tyingFault } from './tying-fault.ts';
@@ -19,6 +20,7 @@ export function TyingPart() {
   return (
     <div className="tying">
       <PlanProgress />
+      <ChangeLine />
       {tyingFields.map((field) => {
         const { key, label, step, explained, unit, one, shown, min, max, whole, press, empty } = field;
         return (

@@ -42,7 +42,7 @@ export const cutListWords: Worded<CutListWords> = {
     alike: (length, tail) =>
       `All pieces are cut alike, ${length}, with a tail of ${tail} at each end. Those of one yarn make a bundle.`,
     fitted: ({ reserve, step, longest, saved }) =>
-      `Each piece is cut as long as it is used, with ${reserve} in reserve, up to the next ${step}; none is longer than ${longest}. Pieces of one yarn and one length make a bundle.${saved ? ` This saves ${saved} of yarn against pieces of one length.` : ''}`,
+      `Each piece is cut as long as it is used, with ${reserve} to spare, up to the next ${step}; none is longer than ${longest}, whatever is then to spare. Pieces of one yarn and one length make a bundle.${saved ? ` This saves ${saved} of yarn against pieces of one length.` : ''}`,
     yarnHeads: ['yarn', 'pieces', 'length each', 'together', 'from row'],
     together: (pieces, shown, length) =>
       `Together ${shown} ${pieces === 1 ? 'piece' : 'pieces'}, ${length} of yarn.`,
@@ -63,7 +63,7 @@ export const cutListWords: Worded<CutListWords> = {
     alike: (length, tail) =>
       `Alle Stücke werden gleich lang zugeschnitten, ${length}, mit ${tail} Fadenende an beiden Seiten. Alle Stücke eines Garns bilden ein Bündel.`,
     fitted: ({ reserve, step, longest, saved }) =>
-      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Reserve und aufgerundet auf volle ${step}; keines ist länger als ${longest}. Gleich lange Stücke eines Garns bilden ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von gleicher Länge.` : ''}`,
+      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Zugabe und aufgerundet auf volle ${step}; keines ist länger als ${longest}, auch wenn dann weniger Zugabe bleibt. Gleich lange Stücke eines Garns bilden ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von gleicher Länge.` : ''}`,
     yarnHeads: ['Garn', 'Stücke', 'Länge je Stück', 'zusammen', 'ab Reihe'],
     together: (pieces, shown, length) =>
       `Zusammen ${shown} ${pieces === 1 ? 'Stück' : 'Stücke'}, ${length} Garn.`,

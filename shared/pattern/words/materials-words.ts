@@ -59,7 +59,7 @@ export const materialsWords: Worded<MaterialsWords> = {
         ? 'Yarn per knot is measured on a swatch.'
         : 'Yarn per knot is an estimate (±), not yet measured.',
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Each piece is cut as long as it is used, with a reserve, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. The skeins include a margin of ${margin} %.`,
+      `${fitted ? `Each piece is cut as long as it is used, with something to spare, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. The skeins include a margin of ${margin} %.`,
     yarn: 'Yarn',
     yarnHeads: (length) => [
       'yarn',

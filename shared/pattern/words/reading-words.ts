@@ -84,7 +84,7 @@ export const readingWords: Worded<ReadingWords> = {
     },
     steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn, cordsIn }) => [
       `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side${cordsIn ? `; the ${cordsIn === 'materials' ? 'list of cord in the materials' : 'cut list'} says which length belongs to which cords` : ''}.`,
-      `Cut the yarn in pieces ${fitted ? `as long as each is used, with a reserve, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
+      `Cut the yarn in pieces ${fitted ? `as long as each is used, with something to spare, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
       `Before a row is tied, lift the cords ${lifts[liftsIn]}: the first cord of each new yarn. You meet them where the yarn in hand changes.`,
       'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
       'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',

@@ -40,7 +40,7 @@ describe('the materials page', () => {
     expect(whole).toContain('pieces of 152');
     expect(fitted).not.toContain('pieces of 152');
     expect(fitted).toMatch(
-      /Each piece is cut as long as it is used, with a reserve, 152\.\d cm at most, with a tail/,
+      /Each piece is cut as long as it is used, with something to spare, 152\.\d cm at most, with a tail/,
     );
     const metres = (text: string) => Number(/Together [\d,]+ knots, ([\d.]+) m/.exec(text)?.[1]);
     expect(metres(fitted)).toBeLessThan(metres(whole));

@@ -140,7 +140,7 @@ describe('the cut list', () => {
     expect(alike).toContain('All pieces are cut alike, 152.4 cm');
     expect(alike).not.toContain('Which piece is which');
     const fitted = printed({ ...design, bundles: { fitted: true } }, 'cut-list');
-    expect(fitted.texts.join(' ')).toContain('with 10 % in reserve, up to the next 5 cm');
+    expect(fitted.texts.join(' ')).toContain('with 10 % to spare, up to the next 5 cm');
     const listed = fitted.texts.slice(fitted.texts.indexOf('Which piece is which'));
     // Each piece stands in one bundle, once.
     for (const { name, pieces } of fitted.materials.yarns) {
