@@ -22,7 +22,9 @@ export function StrandPart() {
     return (
       <div className="strand">
         <p className="quiet" role="status">
-          {isEmpty ? nothingTied('tie') : 'Choose a knot on the chart to see the way of its strand.'}
+          {isEmpty
+            ? nothingTied('tie')
+            : 'Choose a knot on the chart to see the way of its strand; zoom in to see the lines of all.'}
         </p>
         {!isEmpty && <Neighbours hasStrand={false} />}
       </div>
