@@ -21,8 +21,11 @@ export const LEG_IN_CORDS = 0.93;
 /** From the dowel to the middle of a head's bar, in cord thicknesses. */
 export const BAR_IN_CORDS = 0.55;
 
-/** What a head and its legs take below the dowel at least, in cord thicknesses. */
-const LEAST_DROP_IN_CORDS = 2;
+/**
+ * What heads and legs take below the dowel, in cord thicknesses: row 1 is tied close under the heads, so that cords fan in
+ * within a short way. Our own choice, as how far they do hangs on the maker.
+ */
+const DROP_IN_CORDS = { least: 2, most: 6 };
 
 export function hungGeometry(
   design: Pick<Design, 'columns' | 'rows' | 'cord' | 'dowel' | 'fringe'>,
@@ -40,8 +43,7 @@ export function hungGeometry(
     return middles[Math.floor(column / 2)]! + side * LEG_IN_CORDS * cordMm;
   });
   const aside = legX.reduce((most, x, column) => Math.max(most, Math.abs(x - cordX(geometry, column))), 0);
-  // The outermost cords lean halfway to level at most: our own choice, as how far they fan in hangs on the maker.
-  const drop = Math.max(LEAST_DROP_IN_CORDS * cordMm, BAR_IN_CORDS * cordMm + aside);
+  const drop = Math.min(Math.max(DROP_IN_CORDS.least * cordMm, aside / 2), DROP_IN_CORDS.most * cordMm);
   const lift = dowel.y + dowel.diameter + drop;
   const headsX = [middles[0]! - headWidthMm / 2, middles.at(-1)! + headWidthMm / 2] as const;
   return {
