@@ -3,7 +3,7 @@ import type { Design } from '../../../shared/design/design.ts';
 /** What the careful person does with whom a plan is compared, and what of the maker's own wishes is not asked of them. */
 export function carefulWords({ tying, pins = [] }: Pick<Design, 'tying' | 'pins'>): string {
   const person =
-    'A careful person ties by the same settings, takes up the nearest strand that hangs, uses each piece until it runs out, and does not look ahead.';
+    'A careful person ties by the same settings, takes up the nearest strand that hangs, uses each piece until it runs out, and does not look ahead; a minus is what this plan saves.';
   const wishes = [
     ...(tying.liveWish === undefined ? [] : [`your wish for at most ${tying.liveWish} hanging at once`]),
     ...(pins.length === 0 ? [] : [pins.length === 1 ? 'your pin' : 'your pins']),

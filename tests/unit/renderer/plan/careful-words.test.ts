@@ -8,7 +8,9 @@ const cut: Pin = { kind: 'cut', row: 1, cord: 2 };
 
 describe('the careful person with whom a plan is compared', () => {
   it('is said who that is', () => {
-    expect(carefulWords({ tying })).toMatch(/^A careful person .* does not look ahead\.$/);
+    expect(carefulWords({ tying })).toMatch(
+      /^A careful person .* does not look ahead; a minus is what this plan saves\.$/,
+    );
   });
 
   it('is said to keep neither the wish for few hanging strands nor pins', () => {
