@@ -15,7 +15,7 @@ import type {
   RuleItem,
   TextItem,
 } from './page.ts';
-import { plainItems } from './plain-items.ts';
+import { itemsWithin, plainItems } from './plain-items.ts';
 
 /** The part of a 2D context that pages need. */
 export interface CanvasPen {
@@ -95,7 +95,7 @@ export function drawOnCanvas<Picture>(
 
 /** The pictures that a page shows, each once. */
 export function imagesOn(page: Page): ImageItem[] {
-  const images = plainItems(page.items).filter((item): item is ImageItem => item.kind === 'image');
+  const images = itemsWithin(page.items).filter((item): item is ImageItem => item.kind === 'image');
   return [...new Map(images.map((image) => [image.bytes, image])).values()];
 }
 

@@ -15,3 +15,18 @@ export function plainItems(items: readonly Item[]): PlainItem[] {
     }
   });
 }
+
+/** The same, each where it stands in its own stamp: for whoever asks what is drawn, and not where. */
+export function itemsWithin(items: readonly Item[]): PlainItem[] {
+  return items.flatMap((item) => {
+    switch (item.kind) {
+      case 'figure':
+      case 'group':
+        return itemsWithin(item.items);
+      case 'stamp':
+        return item.items;
+      default:
+        return [item];
+    }
+  });
+}

@@ -10,7 +10,7 @@ import PDFDocument from 'pdfkit';
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
 import { imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
 import type { PatternDocument } from '../../../shared/pattern/page.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { itemsWithin } from '../../../shared/pattern/plain-items.ts';
 import { embedFaces } from './pdf/faces.ts';
 import { newOutline } from './pdf/outline.ts';
 import { embedImages } from './pdf/pdf-images.ts';
@@ -152,7 +152,7 @@ function attach(pdf: PDFKit.PDFDocument, { fileName, bytes }: AttachedDesign, da
 
 function linkedPages({ pages }: PatternDocument): Set<number> {
   const links = pages.flatMap(({ items }) =>
-    plainItems(items).map((item) => (item.kind === 'text' ? item.link : undefined)),
+    itemsWithin(items).map((item) => (item.kind === 'text' ? item.link : undefined)),
   );
   return new Set(links.filter((page) => page !== undefined));
 }
@@ -160,14 +160,14 @@ function linkedPages({ pages }: PatternDocument): Set<number> {
 /** Stamps by what they draw, each written once, as a form (ISO 32000-1, 8.10), and put among the resources of the pages that show it. */
 function stampBook(inside: PdfInside): (stamp: PdfStamp) => string {
   const forms = new Map<string, { readonly name: string; readonly ref: PdfRef }>();
-  return ({ operators, box }) => {
+  return ({ operators, boxOf }) => {
     let form = forms.get(operators);
     if (!form) {
       const { fonts, ext_gstates } = inside.page;
       const ref = inside.ref({
         Type: 'XObject',
         Subtype: 'Form',
-        BBox: box,
+        BBox: boxOf(),
         Resources: { Font: namedIn(operators, fonts), ExtGState: namedIn(operators, ext_gstates) },
       });
       ref.end(new TextEncoder().encode(operators));

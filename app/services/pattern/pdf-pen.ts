@@ -61,8 +61,8 @@ export interface PdfPenOptions {
 /** Operators that stand for themselves, and what of the page's resources they name. */
 export interface PdfStamp {
   readonly operators: string;
-  /** As `x, y, x, y` of two corners. */
-  readonly box: readonly [number, number, number, number];
+  /** As `x, y, x, y` of two corners; asked for where the stamp is new. */
+  readonly boxOf: () => readonly [number, number, number, number];
 }
 
 /** Where a text ends, and what it was set in. */
@@ -288,11 +288,11 @@ export function pdfPen(options: PdfPenOptions): PdfPen {
     stamp({ x, y, items }) {
       const own = pdfPen(options);
       for (const item of items) own.draw(item, false);
-      const { left, top, right, bottom } = itemBounds({ kind: 'stamp', x: 0, y: 0, items });
-      const name = stampName({
-        operators: own.take(),
-        box: [left - EDGE_MM, top - EDGE_MM, right + EDGE_MM, bottom + EDGE_MM],
-      });
+      const boxOf = () => {
+        const { left, top, right, bottom } = itemBounds({ kind: 'stamp', x: 0, y: 0, items });
+        return [left - EDGE_MM, top - EDGE_MM, right + EDGE_MM, bottom + EDGE_MM] as const;
+      };
+      const name = stampName({ operators: own.take(), boxOf });
       out.push(`q 1 0 0 1 ${n(x)} ${n(y)} cm /${name} Do Q`);
     },
     space,
