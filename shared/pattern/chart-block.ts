@@ -13,7 +13,7 @@ import type { CellsItem, Item, PathItem, PathStep, PlainItem, TextItem } from '.
 import type { Area } from './papers.ts';
 import { repeatFrames } from './repeat-frames.ts';
 import type { Stretch } from './split-chart.ts';
-import { stamped } from './stamped.ts';
+import { type Alike, stampedOnce } from './stamped.ts';
 import { inks, NUMBER_MM, ruleMm } from './style.ts';
 
 export interface ChartBlock {
@@ -30,8 +30,8 @@ export interface ChartBlock {
   readonly numberMm?: number;
   /** Of the line that cuts off what the page before shows as well. */
   readonly accent?: string;
-  /** Whether other pages show more of the chart, with the same rules, rows or cords. */
-  readonly joined?: boolean;
+  /** Where other pages show more of the chart, with the same rules, rows or cords: what they show alike. */
+  readonly alike?: Alike;
   /** Whether cords to be lifted are marked. */
   readonly lifts?: boolean;
   /** Whose first repeats are framed. */
@@ -58,23 +58,29 @@ export function drawChartBlock(block: ChartBlock): Item[] {
   const { x, y } = block;
   const right = x + widthOf(block);
   const bottom = y + heightOf(block);
-  const again: typeof stamped = block.joined ? stamped : (items) => [...items];
+  const again = (key: string, items: () => PlainItem[], left: number, top: number): Item[] =>
+    block.alike ? stampedOnce(block.alike, key, items, left, top) : items();
   const [thin, ...thick] = rules(block);
-  const [above, below] = cordNumbers(block, block.numberMm ?? NUMBER_MM);
-  const [toTheRight, toTheLeft] = rowNumbers(block, rowNumberMm, everyRow);
+  const cords = `${block.across.first}-${block.across.end}`;
+  const rows = `${block.down.first}-${block.down.end}`;
+  const size = `${block.across.end - block.across.first} x ${block.down.end - block.down.first}`;
+  const cordNumbersAt = (side: 0 | 1) => () => cordNumbers(block, block.numberMm ?? NUMBER_MM)[side];
+  const rowNumbersAt = (side: 0 | 1) => () => rowNumbers(block, rowNumberMm, everyRow)[side];
   return [
     cells(block),
     bareMarks(block),
     ...veil(block),
-    ...repeatedIn(block).flatMap((strip) => again([hatching(strip)], strip.x, strip.y)),
-    ...again([thin!], x, y),
+    ...repeatedIn(block).flatMap((strip) =>
+      again(`hatching ${strip.width} x ${strip.height}`, () => [hatching(strip)], strip.x, strip.y),
+    ),
+    ...again(`rules of ${size}`, () => [thin!], x, y),
     ...thick,
     ...repeatFrames({ ...block, repeats: block.repeats ?? [] }),
     ...(block.lifts ? liftMarks(block) : []),
-    ...again(above, x, y),
-    ...again(below, x, bottom),
-    ...again(toTheRight, x, y),
-    ...again(toTheLeft, right, y),
+    ...again(`above ${cords}`, cordNumbersAt(0), x, y),
+    ...again(`below ${cords}`, cordNumbersAt(1), x, bottom),
+    ...again(`left ${rows}`, rowNumbersAt(0), x, y),
+    ...again(`right ${rows}`, rowNumbersAt(1), right, y),
   ];
 }
 

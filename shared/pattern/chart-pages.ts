@@ -17,6 +17,7 @@ import { accentBar } from './page-head.ts';
 import { pageMap } from './page-map.ts';
 import { sizeToFit } from './size-to-fit.ts';
 import { pagesOf, type Split, type Stretch, spanOf } from './split-chart.ts';
+import type { Alike } from './stamped.ts';
 import { inks } from './style.ts';
 
 /** `first`: the number of the part's first page, from 1. */
@@ -26,8 +27,9 @@ export function chartPages(input: ChartInput, first: number): Draft[] {
   const key = layout.keyApart ? keyPages(input) : [];
   const firstPage = first + key.length;
   const isTold = key.length > 0;
+  const alike: Alike = new Map();
   const pages = down.flatMap((_, downAt) =>
-    across.map((_, acrossAt) => chartPage(input, layout, { firstPage, acrossAt, downAt, isTold })),
+    across.map((_, acrossAt) => chartPage(input, layout, { firstPage, acrossAt, downAt, isTold, alike })),
   );
   return [...key, ...pages];
 }
@@ -50,6 +52,7 @@ interface At {
   readonly downAt: number;
   /** Whether the key has been told on pages of its own. */
   readonly isTold: boolean;
+  readonly alike: Alike;
 }
 
 function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
@@ -65,7 +68,7 @@ function chartPage(input: ChartInput, layout: ChartLayout, at: At): Draft {
     title: `${title}, ${range}`,
     items: [
       ...head(input, layout, range),
-      ...cellsOfPage(input, layout, across, down),
+      ...cellsOfPage(input, layout, across, down, at.alike),
       ...joinsOfPage(input, layout, across, down, pages),
       ...rowsOfPage(input, layout, across, down),
       ...keyOfPage(input, layout, across, down, isAgain),
@@ -102,6 +105,7 @@ function cellsOfPage(
   { split, joined, x, y }: ChartLayout,
   across: Stretch,
   down: Stretch,
+  alike: Alike,
 ): Item[] {
   const { chart, repeats, cellInks, scale, words, accent } = input;
   const { cellWidth, cellHeight } = split;
@@ -116,7 +120,7 @@ function cellsOfPage(
     cellInks,
     numberMm: scale.numberMm,
     accent,
-    joined,
+    ...(joined && { alike }),
     lifts: true,
     repeats,
     alt: [words.alt(spanOf(down), spanOf(across)), ...framedHere(input, across, down)].join(' '),

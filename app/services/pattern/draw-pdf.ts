@@ -17,7 +17,7 @@ import { embedImages } from './pdf/pdf-images.ts';
 import { insideOf, type PdfInside, type PdfRef } from './pdf/pdf-inside.ts';
 import { POINTS_PER_MM, pageDestination, tellPages } from './pdf/tell-pages.ts';
 import { xmpOf } from './pdf/xmp.ts';
-import { type PdfStamp, pdfPen } from './pdf-pen.ts';
+import { type PdfPenOptions, type PdfStamp, pdfPen } from './pdf-pen.ts';
 
 export interface WritePdfOptions {
   /** Stands in the file as the day it was made. */
@@ -157,23 +157,31 @@ function linkedPages({ pages }: PatternDocument): Set<number> {
   return new Set(links.filter((page) => page !== undefined));
 }
 
-/** Stamps by what they draw, each written once, as a form (ISO 32000-1, 8.10), and put among the resources of the pages that show it. */
-function stampBook(inside: PdfInside): (stamp: PdfStamp) => string {
+/**
+ * Stamps by what they draw, each written once, as a form (ISO 32000-1, 8.10), and put among the resources of the pages that
+ * show it. The same items are not drawn again.
+ */
+function stampBook(inside: PdfInside): PdfPenOptions['stampName'] {
   const forms = new Map<string, { readonly name: string; readonly ref: PdfRef }>();
-  return ({ operators, boxOf }) => {
-    let form = forms.get(operators);
-    if (!form) {
-      const { fonts, ext_gstates } = inside.page;
-      const ref = inside.ref({
-        Type: 'XObject',
-        Subtype: 'Form',
-        BBox: boxOf(),
-        Resources: { Font: namedIn(operators, fonts), ExtGState: namedIn(operators, ext_gstates) },
-      });
-      ref.end(new TextEncoder().encode(operators));
-      form = { name: `Stamp${forms.size + 1}`, ref };
-      forms.set(operators, form);
-    }
+  const known = new WeakMap<object, { readonly name: string; readonly ref: PdfRef }>();
+  const formOf = ({ operators, boxOf }: PdfStamp) => {
+    const there = forms.get(operators);
+    if (there) return there;
+    const { fonts, ext_gstates } = inside.page;
+    const ref = inside.ref({
+      Type: 'XObject',
+      Subtype: 'Form',
+      BBox: boxOf(),
+      Resources: { Font: namedIn(operators, fonts), ExtGState: namedIn(operators, ext_gstates) },
+    });
+    ref.end(new TextEncoder().encode(operators));
+    const form = { name: `Stamp${forms.size + 1}`, ref };
+    forms.set(operators, form);
+    return form;
+  };
+  return (items, drawn) => {
+    const form = known.get(items) ?? formOf(drawn());
+    known.set(items, form);
     inside.page.xobjects[form.name] = form.ref;
     return form.name;
   };

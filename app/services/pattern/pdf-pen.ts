@@ -55,7 +55,7 @@ export interface PdfPenOptions {
   /** The name of a picture among the page's resources; null where it can't be read, and is left out. */
   imageName(image: ImageItem): string | null;
   /** The name of a stamp among the page's resources. */
-  stampName(stamp: PdfStamp): string;
+  stampName(stamp: StampItem['items'], drawn: () => PdfStamp): string;
 }
 
 /** Operators that stand for themselves, and what of the page's resources they name. */
@@ -286,13 +286,15 @@ export function pdfPen(options: PdfPenOptions): PdfPen {
   return {
     draw,
     stamp({ x, y, items }) {
-      const own = pdfPen(options);
-      for (const item of items) own.draw(item, false);
       const boxOf = () => {
         const { left, top, right, bottom } = itemBounds({ kind: 'stamp', x: 0, y: 0, items });
         return [left - EDGE_MM, top - EDGE_MM, right + EDGE_MM, bottom + EDGE_MM] as const;
       };
-      const name = stampName({ operators: own.take(), boxOf });
+      const name = stampName(items, () => {
+        const own = pdfPen(options);
+        for (const item of items) own.draw(item, false);
+        return { operators: own.take(), boxOf };
+      });
       out.push(`q 1 0 0 1 ${n(x)} ${n(y)} cm /${name} Do Q`);
     },
     space,
