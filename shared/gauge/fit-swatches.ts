@@ -69,9 +69,9 @@ export interface SwatchFit {
  * row height and k; and a leg as the maker expects it from the leg as it is.
  */
 const estimateError = 0.1;
+const takeUpError = 0.015;
 /** Value from memory: how far a gauge that is told, not measured, is from the maker's own; a relative standard deviation. */
 const toldError = 0.05;
-const takeUpError = 0.015;
 /** Value from memory: how much of a change by thickness may be wrong, as a share of the change in logarithms. */
 const transferError = 0.25;
 

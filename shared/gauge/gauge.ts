@@ -1,7 +1,8 @@
 /**
  * The gauge: how wide a cord and how high a row comes out when tied, and how much yarn a knot takes. From the
- * maker's swatches where there are any (`fit-swatches.ts`), or as the maker tells it (`told-gauge.ts`); else an estimate
- * from the thickness of cord and yarn (`thickness-model.ts`). With D the cord's and d the yarn's diameter, p the pitch and h the row height, a knot takes
+ * maker's swatches where there are any (`fit-swatches.ts`), or as the maker tells it (`told-gauge.ts`); else an
+ * estimate from the thickness of cord and yarn (`thickness-model.ts`). With D the cord's and d the yarn's diameter,
+ * p the pitch and h the row height, a knot takes
  *   L = k x 2 sqrt((pi (D + d))^2 + (h / 2)^2) + p
  * How sure the gauge is of itself, and what follows from it for every length, is in `gauge-spread.ts`.
  */

@@ -1,11 +1,10 @@
 /** Before anything is cut: what a looser hand would still need, and a reserve in each piece that holds it off. */
+import { usualReserveShare } from '../../../shared/tying/usual-reserve.ts';
+import { formatPercent } from '../../../shared/units/percent.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { loosePiecesWords, takesMoreIfLoose } from '../money/need-words.ts';
 import { changeTying } from '../plan-deeds.ts';
 import { shownPlan, usePlans } from '../plans/plans.ts';
-
-/** Value from memory: what two days of one hand differ by. */
-const RESERVE = 0.03;
 
 export function RunningOut() {
   const yarns = usePlans((state) => shownPlan(state)?.materials.yarns);
@@ -18,9 +17,9 @@ export function RunningOut() {
       {(tying.reserveShare ?? 0) === 0 && (
         <button
           type="button"
-          onClick={() => changeTying('Change the reserve', { ...tying, reserveShare: RESERVE })}
+          onClick={() => changeTying('Change the reserve', { ...tying, reserveShare: usualReserveShare })}
         >
-          Keep 3 % of each piece free
+          Keep {formatPercent(usualReserveShare)} of each piece free
         </button>
       )}
     </div>

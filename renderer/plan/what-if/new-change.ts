@@ -5,6 +5,7 @@ import type { Design } from '../../../shared/design/design.ts';
 import { limits } from '../../../shared/design/limits.ts';
 import type { Yarn } from '../../../shared/design/schema.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { usualReserveShare } from '../../../shared/tying/usual-reserve.ts';
 import { deltaE2000 } from '../../../shared/yarn/colour-difference.ts';
 import type { Change, ChangeKind } from './change.ts';
 
@@ -21,7 +22,10 @@ const starts: Readonly<Record<ChangeKind, Start>> = {
     cords: Math.min(limits.columns, Math.ceil(tying.carryMaxCords * 1.5)),
     rows: Math.min(limits.rows, Math.ceil(tying.carryMaxRows * 1.5)),
   }),
-  reserve: ({ tying: { reserveShare = 0 } }) => ({ kind: 'reserve', share: reserveShare > 0 ? 0 : 0.03 }),
+  reserve: ({ tying: { reserveShare = 0 } }) => ({
+    kind: 'reserve',
+    share: reserveShare > 0 ? 0 : usualReserveShare,
+  }),
   'live-wish': ({ tying: { liveWish = 9 } }, liveMax) => ({
     kind: 'live-wish',
     strands: Math.max(1, Math.min(liveWish, liveMax ?? liveWish) - 1),

@@ -2,7 +2,6 @@
  * Pictures for the page of a shop: the hanging on its wall in the common proportions, and its knots from near by. They are pages as
  * the pattern's are, so that what is sold looks like what is shown. The sizes are common practice, no source.
  */
-
 import { COTTON } from '../../chart/hanging/cotton.ts';
 import { drawHanging } from '../../chart/hanging/draw-hanging.ts';
 import { type HungGeometry, hungGeometry } from '../../chart/hanging/hung-geometry.ts';
