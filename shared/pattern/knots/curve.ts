@@ -65,10 +65,24 @@ export function directionAt(curve: readonly Bend[], along: Along): Point {
   return { x: x / length, y: y / length };
 }
 
-/** How much of the curve a short length takes up there. */
-export function shareOfMm(curve: readonly Bend[], along: Along, mm: number): Along {
-  const { x, y } = speedAt(curve, along);
-  return mm / Math.hypot(x, y);
+/** Steps to a bend in which lengths are measured: an even speed is no use, for a line nearly stands where it turns back. */
+const MEASURES = 256;
+
+/** The place a short length further along the line, or back where `mm` is negative; at most the line's end. */
+export function placeAfterMm(curve: readonly Bend[], along: Along, mm: number): Along {
+  const step = Math.sign(mm) / MEASURES;
+  let left = Math.abs(mm);
+  let at = along;
+  while (left > 0) {
+    const next = Math.min(Math.max(at + step, 0), curve.length);
+    if (next === at) return at;
+    const [from, to] = [pointAt(curve, at), pointAt(curve, next)];
+    const length = Math.hypot(to.x - from.x, to.y - from.y);
+    if (length >= left) return at + (next - at) * (left / length);
+    left -= length;
+    at = next;
+  }
+  return at;
 }
 
 /** In mm to a whole bend. */

@@ -12,8 +12,8 @@ import {
   curveThrough,
   directionAt,
   pathBetween,
+  placeAfterMm,
   pointAt,
-  shareOfMm,
 } from './curve.ts';
 import { looks, twistMarks } from './looks.ts';
 import { diametersMm, type Strand } from './strand.ts';
@@ -118,11 +118,11 @@ function drawTogether(pieces: readonly Piece[]): PathItem[] {
   ].filter(({ steps }) => steps.length > 0);
 }
 
-/** A piece with this much more at both its ends, but no more than the strand has. */
+/** A piece with this much more at both its ends, but no more than the strand has; with less, nothing may be left. */
 function lengthened({ curve, from, to }: Piece, mm: number): PathStep[] {
-  const start = from - shareOfMm(curve, from, mm);
-  const end = to + shareOfMm(curve, to, mm);
-  return pathBetween(curve, Math.max(start, 0), Math.min(end, curve.length));
+  const start = placeAfterMm(curve, from, -mm);
+  const end = placeAfterMm(curve, to, mm);
+  return start < end ? pathBetween(curve, start, end) : [];
 }
 
 /** Closes the outline where a strand was cut off. */
