@@ -11,12 +11,13 @@ import { runVitest } from './vitest-part.mjs';
 
 /**
  * @typedef {import('./vitest-part.mjs').Tally} Tally
+ * @typedef {import('./vitest-part.mjs').Outcome} Outcome
  * @typedef {object} Part
  * @property {string} name
  * @property {boolean} browser      whether it needs one, and so is left out of the fast run
  * @property {boolean} isTestRun    whether a word on the command line chooses among what it runs
  * @property {boolean} isNeeded     whether the test runs need it, so that it also comes before a choice of them
- * @property {(filter: readonly string[]) => Promise<Tally>} run
+ * @property {(filter: readonly string[]) => Promise<Outcome>} run
  */
 
 /**
@@ -69,6 +70,8 @@ export async function runTests(words) {
   const sum = { passed: 0, failed: 0, skipped: 0 };
   /** @type {string[]} */
   const lines = [];
+  /** @type {string[]} */
+  const failures = [];
   let testsRun = 0;
   /** @param {Part} part */
   const run = async (part) => {
@@ -76,6 +79,7 @@ export async function runTests(words) {
     console.log(`\n== ${part.name}`);
     const tally = await runSafely(part, filter);
     for (const key of /** @type {const} */ (['passed', 'failed', 'skipped'])) sum[key] += tally[key];
+    failures.push(...(tally.failures ?? []));
     if (part.isTestRun) testsRun += tally.passed + tally.failed;
     lines.push(`${part.name.padEnd(26)}${inWords(tally).padEnd(40)}${secondsSince(partBegan)}`);
   };
@@ -93,6 +97,8 @@ export async function runTests(words) {
   } else {
     sum.failed = 1;
   }
+  // Told again at the end: what comes before may be thousands of lines, of which a build server keeps the last.
+  if (failures.length > 0) console.log(`\n== failed\n${failures.slice(0, 40).join('\n')}`);
   console.log(`\n${[...lines, `all parts took ${secondsSince(began)}`].join('\n')}\n`);
   process.exitCode = sum.failed > 0 ? 1 : 0;
   console.log(inWords(sum));
@@ -123,6 +129,7 @@ async function isSetUp() {
 /**
  * @param {Part} part
  * @param {readonly string[]} filter
+ * @returns {Promise<Outcome>}
  */
 async function runSafely(part, filter) {
   try {

@@ -3,7 +3,10 @@ import { join, relative, sep } from 'node:path';
 import { runChild } from './child.mjs';
 import { root } from './root.mjs';
 
-/** @typedef {{ passed: number, failed: number, skipped: number }} Tally */
+/**
+ * @typedef {{ passed: number, failed: number, skipped: number }} Tally
+ * @typedef {Tally & { failures?: readonly string[] }} Outcome   `failures`: each test that failed, and how, in a few lines
+ */
 
 /**
  * Runs the tests of some folders under tests/ and counts them. A file that could not be run, an error outside any
@@ -13,7 +16,7 @@ import { root } from './root.mjs';
  * @param {{ filter: readonly string[], env: NodeJS.ProcessEnv, timeoutMs: number }} options
  *   `filter`: only files whose path holds one of these words; then a folder without such files is no failure;
  *   `timeoutMs`: a run that takes longer hangs, and is stopped
- * @returns {Promise<Tally>}
+ * @returns {Promise<Outcome>}
  */
 export async function runVitest(folders, { filter, env, timeoutMs }) {
   const reports = join(root, 'node_modules', '.cache', 'larkrow');
@@ -48,11 +51,12 @@ export async function runVitest(folders, { filter, env, timeoutMs }) {
     if (!timedOut) console.error(`vitest ended with exit code ${code} though no test failed: see above.`);
     tally.failed = 1;
   }
-  return tally;
+  return { ...tally, failures: files.flatMap(failuresIn) };
 }
 
 /**
- * @typedef {{ name: string, status: string, assertionResults: { status: string }[] }} FileReport
+ * @typedef {{ status: string, fullName: string, failureMessages: string[] | null }} TestReport
+ * @typedef {{ name: string, status: string, message: string, assertionResults: TestReport[] }} FileReport
  *
  * @param {string} path
  * @returns {FileReport[]}
@@ -94,4 +98,27 @@ function wasRun({ status }) {
  */
 function inFolder(file, folder) {
   return relative(root, file.name).startsWith(`tests${sep}${folder}${sep}`);
+}
+
+/**
+ * @param {FileReport} file
+ * @returns {string[]}
+ */
+function failuresIn(file) {
+  const path = relative(root, file.name).replaceAll(sep, '/');
+  const failed = file.assertionResults.filter(({ status }) => status === 'failed');
+  if (file.status === 'failed' && failed.length === 0) return [`${path}\n${firstLines(file.message)}`];
+  return failed.map(
+    ({ fullName, failureMessages }) =>
+      `${path}: ${fullName}\n${firstLines((failureMessages ?? []).join('\n'))}`,
+  );
+}
+
+/** @param {string} message */
+function firstLines(message) {
+  return message
+    .split('\n')
+    .slice(0, 12)
+    .map((line) => `    ${line.slice(0, 400)}`)
+    .join('\n');
 }

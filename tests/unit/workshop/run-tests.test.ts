@@ -34,7 +34,7 @@ const passing = "it('passes', () => expect(1).toBe(1));\n";
 
 describe('npm test', () => {
   it('sums every part in its last line, and counts what could not even be run', () => {
-    const { status, last, stderr } = runTests(
+    const { status, last, stdout, stderr } = runTests(
       {
         'tests/unit/knots.test.ts': `${passing}it('fails', () => expect(1).toBe(2));\nit.${'skip'}('waits', () => {});\n`,
         'tests/reference/knots.test.ts': "throw new Error('not even loaded');\n",
@@ -46,6 +46,10 @@ describe('npm test', () => {
     expect(last).toBe('2 passed, 3 failed, 1 skipped');
     expect(status).toBe(1);
     expect(stderr).toContain('could not make the page');
+    // Whatever else was printed, what failed is told once more at the end, and how.
+    const told = stdout.slice(stdout.indexOf('== failed'));
+    expect(told).toContain('tests/unit/knots.test.ts: fails\n    AssertionError: expected 1 to be 2');
+    expect(told).toMatch(/tests\/reference\/knots\.test\.ts\n {4}.*not even loaded/);
   });
 
   it('counts an error outside any test', () => {
