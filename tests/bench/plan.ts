@@ -15,6 +15,7 @@ import { mottledDesign } from './parts/mottled-design.ts';
 import { inWords, timesMs } from './parts/times-ms.ts';
 import { compareOnPictures } from './plan/compare-on-pictures.ts';
 import { compareReserves } from './plan/compare-reserves.ts';
+import { mostMemory } from './plan/most-memory.ts';
 import { repairTimesMs } from './plan/repair-times.ts';
 import { shadedDesign } from './plan/shaded-design.ts';
 
@@ -46,7 +47,19 @@ const times = repairTimesMs(shadedDesign(200, 300), 1000);
 const at = (share: number) => times[Math.floor(times.length * share)]!.toFixed(2);
 console.log('\nOne cell of 200 x 300 shaded, repaired: the question anew, the cover, the pieces');
 console.log(`  median ${at(0.5)} ms, 95 % ${at(0.95)} ms, 99 % ${at(0.99)} ms (${times.length} edits)`);
-console.log(`\nMost memory of all the above: ${Math.round(process.resourceUsage().maxRSS / 1024)} MB`);
+
+console.log('\nMemory that planning takes, each in a process of its own: before, at most');
+for (const [picture, columns, rows] of [
+  ['shaded', 40, 48],
+  ['shaded', 200, 300],
+  ['mottled', 400, 600],
+] as const) {
+  for (const effort of ['quick', 'full'] as const) {
+    const [before, most] = mostMemory({ picture, columns, rows, effort });
+    const way = effort === 'quick' ? 'cover and pieces' : 'full search';
+    console.log(`  ${picture}, ${columns} x ${rows}, ${way}: ${before} MB, ${most} MB`);
+  }
+}
 
 function asked(design: Design): PlanQuestion {
   const question = planQuestion(design, flatten(design));
