@@ -1,7 +1,7 @@
 /** For tests that hold pages to their margins, and their items apart. */
-import type { Bounds } from '../shared/pattern/item-bounds.ts';
+import type { Bounds } from '../shared/pattern/page/item-bounds.ts';
 
-export { itemBounds, textBounds } from '../shared/pattern/item-bounds.ts';
+export { itemBounds, textBounds } from '../shared/pattern/page/item-bounds.ts';
 
 /** Bounds that share more than a hair. */
 export function overlap(a: Bounds, b: Bounds): boolean {

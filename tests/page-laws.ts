@@ -1,7 +1,7 @@
 /** What holds for every page that is printed. */
-import type { Page, TextItem } from '../shared/pattern/page.ts';
-import { margins } from '../shared/pattern/papers.ts';
-import { plainItems } from '../shared/pattern/plain-items.ts';
+import type { Page, TextItem } from '../shared/pattern/page/page.ts';
+import { margins } from '../shared/pattern/page/papers.ts';
+import { plainItems } from '../shared/pattern/page/plain-items.ts';
 import { itemBounds, overlap, textBounds } from './item-bounds.ts';
 
 /** Half of the thin lines that stand at a margin, and what the last bits of fractions add up to. */

@@ -1,4 +1,4 @@
-import type { Item, Page } from '../shared/pattern/page.ts';
+import type { Item, Page } from '../shared/pattern/page/page.ts';
 
 /** All that is read on pages, or aloud from them, what pages show alike included. */
 export function printedTexts(pages: readonly Page[]): string[] {

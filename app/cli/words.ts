@@ -1,5 +1,5 @@
 /** Reads options of the kinds that several verbs have. */
-import { type Paper, papers } from '../../shared/pattern/papers.ts';
+import { type Paper, papers } from '../../shared/pattern/page/papers.ts';
 import { good, type Result } from '../../shared/result.ts';
 import type { Units } from '../../shared/units/units.ts';
 import { usage, type Words } from './cli-verb.ts';

@@ -2,7 +2,7 @@
 import type { Design } from '../../shared/design/design.ts';
 import type { Copy } from '../../shared/pattern/copy.ts';
 import type { Imprint } from '../../shared/pattern/imprint.ts';
-import { type Paper, papers } from '../../shared/pattern/papers.ts';
+import { type Paper, papers } from '../../shared/pattern/page/papers.ts';
 import type { Result } from '../../shared/result.ts';
 import { counted } from '../../shared/units/counted.ts';
 import type { Units } from '../../shared/units/units.ts';

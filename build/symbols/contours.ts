@@ -3,7 +3,7 @@
  * bottom right one. The lattice leaves a margin all around, so that neighbouring symbols never touch. Every stroke,
  * dot and filled shape is a contour of its own, all wound the same way; `solid-outline.ts` unites them.
  */
-import type { PathStep } from '../../shared/pattern/page.ts';
+import type { PathStep } from '../../shared/pattern/page/page.ts';
 import type { Drawing } from './raster.ts';
 
 /** All in shares of the cell's side. */

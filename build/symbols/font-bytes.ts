@@ -3,7 +3,7 @@
  * is high, and stands with the cell's bottom on the baseline.
  */
 import opentype, { type Path } from 'opentype.js';
-import type { PathStep } from '../../shared/pattern/page.ts';
+import type { PathStep } from '../../shared/pattern/page/page.ts';
 import { liftShapes } from '../../shared/yarn/lift-shapes.ts';
 import { alphabet, outline } from '../../shared/yarn/symbols.ts';
 

@@ -2,7 +2,7 @@
 import type { ReactNode } from 'react';
 import { goesRight } from '../../shared/chart/chart.ts';
 import type { CommandId } from '../../shared/commands.ts';
-import { nextInRow } from '../../shared/tying/next-in-row.ts';
+import { nextInRow } from '../../shared/tying/rows/next-in-row.ts';
 import { runCommand } from '../shell/command-bus.ts';
 import { commandById, keyLabel } from '../shell/keys.ts';
 import { useToolbar } from '../shell/use-toolbar.ts';

@@ -12,8 +12,8 @@ import { editionInForce, latestInForce } from '../../shared/pattern/editions/edi
 import { firstTexts } from '../../shared/pattern/first-texts.ts';
 import type { Imprint } from '../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
-import type { PatternDocument } from '../../shared/pattern/page.ts';
-import type { Paper } from '../../shared/pattern/papers.ts';
+import type { PatternDocument } from '../../shared/pattern/page/page.ts';
+import type { Paper } from '../../shared/pattern/page/papers.ts';
 import type { PatternInput } from '../../shared/pattern/pattern-input.ts';
 import type { Finding } from '../../shared/pattern/preflight/finding.ts';
 import { preflight } from '../../shared/pattern/preflight/preflight.ts';

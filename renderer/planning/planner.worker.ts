@@ -13,9 +13,9 @@ import type { Design } from '../../shared/design/design.ts';
 import type { Materials } from '../../shared/materials/materials.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { good, type Result } from '../../shared/result.ts';
-import { LivePlans } from '../../shared/tying/live-plans.ts';
 import type { PlainPlan } from '../../shared/tying/plan.ts';
 import { planSteps } from '../../shared/tying/plan-steps.ts';
+import { LivePlans } from '../../shared/tying/repair/live-plans.ts';
 import { type AlikePair, alikePairs } from '../../shared/yarn/alike-pairs.ts';
 
 /** The design comes without its layers: the chart says all that a plan needs. */

@@ -5,7 +5,7 @@ import { copyOf } from '../../shared/pattern/copy.ts';
 import type { PatternAnswer, PatternQuestion, PatternSheet } from '../planning/pattern-maker.ts';
 import type { OpenDesign } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
-import { imprintNow, onImprint, readImprint } from './imprint-state.ts';
+import { imprintNow, onImprint, readImprint } from './imprint/imprint-state.ts';
 import { forgetPages, type PatternView, patternView } from './pattern-view.ts';
 
 export interface PatternKeeper {

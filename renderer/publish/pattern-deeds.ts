@@ -6,7 +6,7 @@ import { chosenParts } from '../../shared/pattern/chosen-parts.ts';
 import { parts } from '../../shared/pattern/parts.ts';
 import { change } from '../store/changing.ts';
 import { studio } from '../store/studio.ts';
-import { partNames } from './part-words.ts';
+import { partNames } from './parts/part-words.ts';
 
 /** What the parts hang on: pieces that are cut to measure want a cut list. */
 type Composed = Pick<Design, 'pattern' | 'bundles'>;

@@ -4,7 +4,7 @@
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
 import type { PatternPart } from '../../shared/design/pattern-schema.ts';
-import type { PatternDocument } from '../../shared/pattern/page.ts';
+import type { PatternDocument } from '../../shared/pattern/page/page.ts';
 import type { Finding } from '../../shared/pattern/preflight/finding.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import type { PatternEffort } from '../planning/pattern-maker.ts';

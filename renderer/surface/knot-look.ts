@@ -5,7 +5,7 @@
  * become ribs with a shadow, so that rows and cords still show.
  */
 
-import { darker, lighter } from '../../shared/pattern/tones.ts';
+import { darker, lighter } from '../../shared/pattern/page/tones.ts';
 import { inkOn } from '../../shared/yarn/colour-contrast.ts';
 import { outline } from '../../shared/yarn/symbols.ts';
 import type { CellView } from '../store/views.ts';

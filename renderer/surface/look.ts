@@ -5,7 +5,7 @@ import { codeOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
 import { fringeMm } from '../../shared/gauge/fringe.ts';
 import { gaugeOf } from '../../shared/gauge/gauge.ts';
-import { darker } from '../../shared/pattern/tones.ts';
+import { darker } from '../../shared/pattern/page/tones.ts';
 import { type Sight, seenAs } from '../../shared/yarn/sight.ts';
 import type { CellView, Views } from '../store/views.ts';
 import { pixelWords, type Ways } from './chart-bitmap.ts';

@@ -7,7 +7,7 @@ import type { Design } from '../design/design.ts';
 import { hexToOkLab, okLabToHex } from '../yarn/colour.ts';
 import { contrastRatio } from '../yarn/colour-contrast.ts';
 import type { Imprint } from './imprint.ts';
-import { inks } from './style.ts';
+import { inks } from './page/style.ts';
 
 /** What text needs on paper: WCAG 2.2, success criterion 1.4.3. */
 const READABLE = 4.5;

@@ -2,15 +2,15 @@
 import type { Design } from '../design/design.ts';
 import type { Bundles } from '../materials/bundles/bundles.ts';
 import type { Units } from '../units/units.ts';
-import { cellInks } from './cell-inks.ts';
+import { cellInks } from './chart-pages/cell-inks.ts';
 import { copyOf } from './copy.ts';
-import { figuresIn } from './figures.ts';
-import { labelsPages } from './labels-page.ts';
-import type { PatternDocument } from './page.ts';
-import { finishPage } from './page-foot.ts';
-import { type Paper, papers } from './papers.ts';
-import { newPrinter } from './printable.ts';
-import { inks, sizes } from './style.ts';
+import { figuresIn } from './flow/figures.ts';
+import { finishPage } from './flow/page-foot.ts';
+import type { PatternDocument } from './page/page.ts';
+import { type Paper, papers } from './page/papers.ts';
+import { newPrinter } from './page/printable.ts';
+import { inks, sizes } from './page/style.ts';
+import { labelsPages } from './part-pages/labels-page.ts';
 
 export interface LabelsInput {
   readonly design: Design;

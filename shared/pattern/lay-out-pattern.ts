@@ -5,15 +5,15 @@
 
 import type { PatternPart } from '../design/pattern-schema.ts';
 import type { Materials } from '../materials/materials.ts';
+import { printedAspect } from './chart-pages/printed-aspect.ts';
 import { chosenParts } from './chosen-parts.ts';
-import { inGreys } from './in-greys.ts';
-import type { PatternDocument } from './page.ts';
-import { type Draft, finishPage } from './page-foot.ts';
+import { type Draft, finishPage } from './flow/page-foot.ts';
+import { inGreys } from './page/in-greys.ts';
+import type { PatternDocument } from './page/page.ts';
+import { typeScales } from './page/style.ts';
 import { parts } from './parts.ts';
 import { patternContext } from './pattern-context.ts';
 import type { PageNumbers, PatternContext, PatternInput } from './pattern-input.ts';
-import { printedAspect } from './printed-aspect.ts';
-import { typeScales } from './style.ts';
 import { coverWords } from './words/cover-words.ts';
 import { editionWords } from './words/edition-words.ts';
 import { footWords } from './words/foot-words.ts';

@@ -7,18 +7,18 @@ import type { Chart } from '../chart/chart.ts';
 import { codeOf } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';
 import { touchingPairs } from '../yarn/touching.ts';
-import { cellInks } from './cell-inks.ts';
-import { cordNumbersMm, drawChartBlock, rowNumbersMm } from './chart-block.ts';
+import { cellInks } from './chart-pages/cell-inks.ts';
+import { cordNumbersMm, drawChartBlock, rowNumbersMm } from './chart-pages/chart-block.ts';
+import { drawKey, keyEntries, layOutKey } from './chart-pages/key.ts';
+import { printScales } from './chart-pages/print-scale.ts';
+import { printedAspect } from './chart-pages/printed-aspect.ts';
+import { spanOf } from './chart-pages/split-chart.ts';
 import type { Copy } from './copy.ts';
 import { fitText } from './faces/measure-text.ts';
-import { drawKey, keyEntries, layOutKey } from './key.ts';
-import { label } from './label.ts';
-import type { Page } from './page.ts';
-import { printScales } from './print-scale.ts';
-import { newPrinter } from './printable.ts';
-import { printedAspect } from './printed-aspect.ts';
-import { spanOf } from './split-chart.ts';
-import { inks } from './style.ts';
+import { label } from './page/label.ts';
+import type { Page } from './page/page.ts';
+import { newPrinter } from './page/printable.ts';
+import { inks } from './page/style.ts';
 import { chartWords } from './words/chart-words.ts';
 
 /** Pixels to the millimetre: 203 to the inch, so that the numbers are as sharp as on a screen. */

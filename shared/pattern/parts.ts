@@ -1,24 +1,24 @@
 /** What a pattern can be composed of. Each part makes its own pages; `lay-out-pattern.ts` puts them one behind the other. */
 import type { PatternPart } from '../design/pattern-schema.ts';
-import { carePage } from './care-page.ts';
-import { type ChartPart, chartInput } from './chart-input.ts';
-import { chartPages, countCellPages, countChartPages } from './chart-pages.ts';
+import { type ChartPart, chartInput } from './chart-pages/chart-input.ts';
+import { chartPages, countCellPages, countChartPages } from './chart-pages/chart-pages.ts';
+import { mapPage } from './chart-pages/map-page.ts';
 import { chosenParts } from './chosen-parts.ts';
-import { coverPage } from './cover-page.ts';
-import { cutListPages } from './cut-list-pages.ts';
-import { designerPages } from './designer-page.ts';
-import { finishingPages } from './finishing-pages.ts';
-import { fringePages } from './fringe-pages.ts';
+import type { Draft } from './flow/page-foot.ts';
 import { knotsPages } from './knots/knots-pages.ts';
-import { mapPage } from './map-page.ts';
-import { materialsPages } from './materials-pages.ts';
-import type { Draft } from './page-foot.ts';
+import { carePage } from './part-pages/care-page.ts';
+import { coverPage } from './part-pages/cover-page.ts';
+import { cutListPages } from './part-pages/cut-list-pages.ts';
+import { designerPages } from './part-pages/designer-page.ts';
+import { finishingPages } from './part-pages/finishing-pages.ts';
+import { fringePages } from './part-pages/fringe-pages.ts';
+import { materialsPages } from './part-pages/materials-pages.ts';
+import { readingPage } from './part-pages/reading-page.ts';
+import { rowsPages } from './part-pages/rows-pages.ts';
+import { strandsPages } from './part-pages/strands-pages.ts';
+import { ticksPages } from './part-pages/ticks-pages.ts';
+import { welcomePages } from './part-pages/welcome-pages.ts';
 import type { PageNumbers, PatternContext } from './pattern-input.ts';
-import { readingPage } from './reading-page.ts';
-import { rowsPages } from './rows-pages.ts';
-import { strandsPages } from './strands-pages.ts';
-import { ticksPages } from './ticks-pages.ts';
-import { welcomePages } from './welcome-pages.ts';
 
 export interface Part {
   /**

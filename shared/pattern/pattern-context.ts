@@ -1,13 +1,13 @@
 /** What the pages of a document share, made once from what it is made from. */
 import { touchingPairs } from '../yarn/touching.ts';
 import { accentOf } from './accent.ts';
-import { cellInks } from './cell-inks.ts';
+import { cellInks } from './chart-pages/cell-inks.ts';
 import { copyOf } from './copy.ts';
-import { figuresIn } from './figures.ts';
+import { figuresIn } from './flow/figures.ts';
 import { emptyImprint } from './imprint.ts';
-import { papers } from './papers.ts';
+import { papers } from './page/papers.ts';
+import { newPrinter } from './page/printable.ts';
 import type { PatternContext, PatternInput } from './pattern-input.ts';
-import { newPrinter } from './printable.ts';
 
 export function patternContext(input: PatternInput): PatternContext {
   const { design, materials } = input;

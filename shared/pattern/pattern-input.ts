@@ -7,11 +7,11 @@ import type { Materials } from '../materials/materials.ts';
 import type { Plan } from '../tying/plan.ts';
 import type { Units } from '../units/units.ts';
 import type { Copy } from './copy.ts';
-import type { Figures } from './figures.ts';
+import type { Figures } from './flow/figures.ts';
 import type { Imprint } from './imprint.ts';
-import type { CellsItem } from './page.ts';
-import type { Paper, Sheet } from './papers.ts';
-import type { Printer } from './printable.ts';
+import type { CellsItem } from './page/page.ts';
+import type { Paper, Sheet } from './page/papers.ts';
+import type { Printer } from './page/printable.ts';
 
 export interface PatternInput {
   /** As the copy ties it: see `designForCopy`. Chart and plan are its own. */

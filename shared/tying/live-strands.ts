@@ -1,7 +1,7 @@
 /** How many strands hang at the back between the rows. */
 import type { PlanTotals } from './plan.ts';
+import type { StrandChoice } from './question/strand-choice.ts';
 import type { Runs } from './runs.ts';
-import type { StrandChoice } from './strand-choice.ts';
 
 /**
  * The most strands that hang at any boundary between two rows, and their mean over all boundaries to four decimals;

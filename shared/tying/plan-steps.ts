@@ -6,9 +6,9 @@ import type { Chart } from '../chart/chart.ts';
 import type { Design } from '../design/design.ts';
 import { good, type Result } from '../result.ts';
 import type { Plan } from './plan.ts';
-import { planFreely } from './plan-freely.ts';
-import { planToWish } from './plan-to-wish.ts';
 import type { PlanWishes } from './plan-wishes.ts';
+import { planFreely } from './planners/plan-freely.ts';
+import { planToWish } from './planners/plan-to-wish.ts';
 
 /**
  * Gives the share that is done, at each step; its last answer is that of `planStrands`. A quick plan leaves the

@@ -1,5 +1,5 @@
 import type { Gauge } from '../gauge/gauge.ts';
-import type { TiedBy } from './tied-rows.ts';
+import type { TiedBy } from './kept/tied-rows.ts';
 
 /** What is wished of a plan beside the design's own settings and pins. */
 export interface PlanWishes {

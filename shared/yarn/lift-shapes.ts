@@ -3,7 +3,7 @@
  * upper right corner. The symbols' font has them beside the alphabet, so that a chart of thousands of marks stays small;
  * Unicode has a character for each (Geometric Shapes, U+25E4 and U+25E5).
  */
-import type { PathStep } from '../pattern/page.ts';
+import type { PathStep } from '../pattern/page/page.ts';
 
 interface LiftShape {
   readonly text: string;

@@ -4,7 +4,7 @@
  * digit or sign of text, so a printed chart can be searched and read aloud. They come in the order in which yarns
  * take them: the first few differ most, and the very first, for the ground, is a single point.
  */
-import type { PathStep } from '../pattern/page.ts';
+import type { PathStep } from '../pattern/page/page.ts';
 import shapes from './symbols.generated.json' with { type: 'json' };
 
 /** A symbol on its lattice: points count from 0 to 4, x to the right and y down; each list is x, y, x, y, … */

@@ -12,9 +12,9 @@ import { differencePx, type Print, print } from '../../build/symbols/difference.
 import { flatten } from '../../shared/chart/chart.ts';
 import { demoDesigns } from '../../shared/demos/demo-designs.ts';
 import { codeOf } from '../../shared/design/codes.ts';
-import { cellInks } from '../../shared/pattern/cell-inks.ts';
-import { liftInk } from '../../shared/pattern/lift-marks.ts';
-import type { CellInk, CellsItem, Item } from '../../shared/pattern/page.ts';
+import { cellInks } from '../../shared/pattern/chart-pages/cell-inks.ts';
+import { liftInk } from '../../shared/pattern/chart-pages/lift-marks.ts';
+import type { CellInk, CellsItem, Item } from '../../shared/pattern/page/page.ts';
 import { alphabet } from '../../shared/yarn/symbols.ts';
 import { touchingPairs } from '../../shared/yarn/touching.ts';
 

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { variationOf } from '../../renderer/plan/what-if/change.ts';
 import { flatten } from '../../shared/chart/chart.ts';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
-import { plainItems } from '../../shared/pattern/plain-items.ts';
+import { plainItems } from '../../shared/pattern/page/plain-items.ts';
 import { careWords } from '../../shared/pattern/words/care-words.ts';
 import { formatMass } from '../../shared/units/mass.ts';
 import { formatTime } from '../../shared/units/time.ts';

@@ -8,7 +8,7 @@ import { newDesign } from '../../shared/design/new-design.ts';
 import { patternLanguages, patternParts } from '../../shared/design/pattern-schema.ts';
 import type { Yarn } from '../../shared/design/schema.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
-import type { Paper } from '../../shared/pattern/papers.ts';
+import type { Paper } from '../../shared/pattern/page/papers.ts';
 import type { PatternInput } from '../../shared/pattern/pattern-input.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import type { Units } from '../../shared/units/units.ts';

@@ -5,9 +5,9 @@ import type { Chart } from '../../shared/chart/chart.ts';
 import type { YarnId } from '../../shared/design/codes.ts';
 import { type Bundles, bundlesOf } from '../../shared/materials/bundles/bundles.ts';
 import { type Fitting, fittedPlan } from '../../shared/materials/bundles/fitted-plan.ts';
-import { planFaults } from '../../shared/tying/check-plan.ts';
+import { planCarefully } from '../../shared/tying/careful-person/plan-carefully.ts';
+import { planFaults } from '../../shared/tying/laws/check-plan.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import { planCarefully } from '../../shared/tying/plan-carefully.ts';
 import { tyingOrder } from '../../shared/tying/steps/tying-order.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 

@@ -7,8 +7,8 @@ import { writeDesign } from '../../shared/design/write-design.ts';
 import { materialsOf } from '../../shared/materials/tally.ts';
 import { changesSince } from '../../shared/pattern/editions/changes-since.ts';
 import { editionAgain, madeOf, publishEdition } from '../../shared/pattern/editions/edition.ts';
+import { planCarefully } from '../../shared/tying/careful-person/plan-carefully.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import { planCarefully } from '../../shared/tying/plan-carefully.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 

@@ -15,7 +15,7 @@ import { knotLessons } from '../../shared/pattern/knots/knot-lessons.ts';
 import { foldLaidOver } from '../../shared/pattern/knots/larks-head.ts';
 import { mirrored } from '../../shared/pattern/knots/mirrored.ts';
 import type { Strand, Waypoint } from '../../shared/pattern/knots/strand.ts';
-import type { PathItem, PathStep } from '../../shared/pattern/page.ts';
+import type { PathItem, PathStep } from '../../shared/pattern/page/page.ts';
 
 /** Waypoints keep some millimetres apart, as those of a drawing do. */
 const arbitraryWaypoint: fc.Arbitrary<Waypoint> = fc

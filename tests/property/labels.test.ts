@@ -7,8 +7,8 @@ import { patternLanguages } from '../../shared/design/pattern-schema.ts';
 import type { Yarn } from '../../shared/design/schema.ts';
 import type { Bundle, Bundles } from '../../shared/materials/bundles/bundles.ts';
 import { layOutLabels } from '../../shared/pattern/lay-out-labels.ts';
-import type { Page, PatternDocument } from '../../shared/pattern/page.ts';
-import { margins, papers } from '../../shared/pattern/papers.ts';
+import type { Page, PatternDocument } from '../../shared/pattern/page/page.ts';
+import { margins, papers } from '../../shared/pattern/page/papers.ts';
 import { itemBounds, overlap } from '../item-bounds.ts';
 
 fc.configureGlobal({ seed: 9_000 });

@@ -2,7 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { layOutPattern } from '../../shared/pattern/lay-out-pattern.ts';
-import type { TextItem } from '../../shared/pattern/page.ts';
+import type { TextItem } from '../../shared/pattern/page/page.ts';
 import { outside, printedOver } from '../page-laws.ts';
 import { arbitraryPattern, patternInput } from './arbitrary-pattern.ts';
 

@@ -2,9 +2,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../shared/chart/chart.ts';
-import { planFaults } from '../../shared/tying/check-plan.ts';
+import { planCarefully } from '../../shared/tying/careful-person/plan-carefully.ts';
+import { planFaults } from '../../shared/tying/laws/check-plan.ts';
 import type { Piece, Plan } from '../../shared/tying/plan.ts';
-import { planCarefully } from '../../shared/tying/plan-carefully.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../notation.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';

@@ -3,10 +3,10 @@ import { describe, expect, it } from 'vitest';
 import { type Chart, flatten } from '../../shared/chart/chart.ts';
 import { BARE, yarnIdOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
-import { planFaults } from '../../shared/tying/check-plan.ts';
+import { planCarefully } from '../../shared/tying/careful-person/plan-carefully.ts';
+import { planNeverCarrying } from '../../shared/tying/careful-person/plan-never-carrying.ts';
+import { planFaults } from '../../shared/tying/laws/check-plan.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import { planCarefully } from '../../shared/tying/plan-carefully.ts';
-import { planNeverCarrying } from '../../shared/tying/plan-never-carrying.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 import { plainCarefulPerson } from './plain-careful-person.ts';
 

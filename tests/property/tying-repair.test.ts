@@ -3,11 +3,11 @@ import { describe, expect, it } from 'vitest';
 import type { Chart } from '../../shared/chart/chart.ts';
 import { BARE } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
-import { KeptStrands } from '../../shared/tying/kept-strands.ts';
-import { planQuestion } from '../../shared/tying/plan-question.ts';
-import { planQuickly } from '../../shared/tying/plan-quickly.ts';
+import { planQuickly } from '../../shared/tying/planners/plan-quickly.ts';
+import { planQuestion } from '../../shared/tying/question/plan-question.ts';
+import type { PlanQuestion } from '../../shared/tying/question/strand-choice.ts';
+import { KeptStrands } from '../../shared/tying/repair/kept-strands.ts';
 import { type Runs, runsOf } from '../../shared/tying/runs.ts';
-import type { PlanQuestion } from '../../shared/tying/strand-choice.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 
 fc.configureGlobal({ seed: 5_000 });

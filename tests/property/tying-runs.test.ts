@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { goesRight } from '../../shared/chart/chart.ts';
 import { BARE, codeOf } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
+import { writtenRows, writtenRowText } from '../../shared/tying/rows/written-rows.ts';
 import { runsOf } from '../../shared/tying/runs.ts';
-import { writtenRows, writtenRowText } from '../../shared/tying/written-rows.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 
 fc.configureGlobal({ seed: 4_000 });

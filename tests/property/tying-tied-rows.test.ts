@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import type { Chart } from '../../shared/chart/chart.ts';
 import { BARE } from '../../shared/design/codes.ts';
 import type { Design } from '../../shared/design/design.ts';
-import { planFaults } from '../../shared/tying/check-plan.ts';
+import { planFaults } from '../../shared/tying/laws/check-plan.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
 import type { PlanWishes } from '../../shared/tying/plan-wishes.ts';

@@ -4,7 +4,7 @@ import type { Chart } from '../../shared/chart/chart.ts';
 import { BARE, codeOf } from '../../shared/design/codes.ts';
 import type { Yarn } from '../../shared/design/schema.ts';
 import { rowsWords } from '../../shared/pattern/words/rows-words.ts';
-import { compactRowText, writtenRows, writtenRowText } from '../../shared/tying/written-rows.ts';
+import { compactRowText, writtenRows, writtenRowText } from '../../shared/tying/rows/written-rows.ts';
 import { arbitraryChart } from './arbitrary-chart.ts';
 import { tiled } from './tiled.ts';
 

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import { papers } from '../../shared/pattern/papers.ts';
-import { ruleMm } from '../../shared/pattern/style.ts';
+import { papers } from '../../shared/pattern/page/papers.ts';
+import { ruleMm } from '../../shared/pattern/page/style.ts';
 
 describe('the sheets', () => {
   it('A4 is 210 x 297 mm (ISO 216)', () => {

@@ -3,8 +3,8 @@
  * lengths are computed from the settings as the plan publishes them. Shares nothing with the planner but the runs.
  */
 import { BARE, yarnIdOf } from '../../shared/design/codes.ts';
+import type { PlanQuestion } from '../../shared/tying/question/strand-choice.ts';
 import { knotsOf } from '../../shared/tying/runs.ts';
-import type { PlanQuestion } from '../../shared/tying/strand-choice.ts';
 
 /** In tenths of a mm. */
 export interface PlainLink {

@@ -6,11 +6,11 @@ import fc from 'fast-check';
 import highsLoader from 'highs';
 import { linearSumAssignment } from 'linear-sum-assignment';
 import { beforeAll, describe, expect, it } from 'vitest';
-import { Links } from '../../shared/tying/links.ts';
-import { pathCover } from '../../shared/tying/path-cover.ts';
-import { planQuestion } from '../../shared/tying/plan-question.ts';
-import type { PlanQuestion } from '../../shared/tying/strand-choice.ts';
-import { weighLinks } from '../../shared/tying/weighed-links.ts';
+import { pathCover } from '../../shared/tying/cover/path-cover.ts';
+import { weighLinks } from '../../shared/tying/cover/weighed-links.ts';
+import { Links } from '../../shared/tying/question/links.ts';
+import { planQuestion } from '../../shared/tying/question/plan-question.ts';
+import type { PlanQuestion } from '../../shared/tying/question/strand-choice.ts';
 import { type ArbitraryChart, arbitraryChart } from '../property/arbitrary-chart.ts';
 import { coverProgram, type PlainLink, plainLinks } from './plain-links.ts';
 

@@ -6,12 +6,12 @@ import fc from 'fast-check';
 import highsLoader from 'highs';
 import { beforeAll, describe, expect, it } from 'vitest';
 import type { Result } from '../../shared/result.ts';
+import { planCarefully } from '../../shared/tying/careful-person/plan-carefully.ts';
 import type { Plan } from '../../shared/tying/plan.ts';
-import { planBy } from '../../shared/tying/plan-by.ts';
-import { planCarefully } from '../../shared/tying/plan-carefully.ts';
-import { planQuestion } from '../../shared/tying/plan-question.ts';
-import { planQuickly } from '../../shared/tying/plan-quickly.ts';
 import { planStrands } from '../../shared/tying/plan-strands.ts';
+import { planBy } from '../../shared/tying/planners/plan-by.ts';
+import { planQuickly } from '../../shared/tying/planners/plan-quickly.ts';
+import { planQuestion } from '../../shared/tying/question/plan-question.ts';
 import { arbitraryChart, type ChartCase } from '../property/arbitrary-chart.ts';
 import { piecesProgram } from './plain-links.ts';
 

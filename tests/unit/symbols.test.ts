@@ -11,7 +11,7 @@ import { cellPx, type Drawing, oneBit } from '../../build/symbols/raster.ts';
 import { defaults } from '../../shared/design/defaults.ts';
 import { limits } from '../../shared/design/limits.ts';
 import { yarnSchema } from '../../shared/design/schema.ts';
-import { liftInk } from '../../shared/pattern/lift-marks.ts';
+import { liftInk } from '../../shared/pattern/chart-pages/lift-marks.ts';
 import { liftShapes } from '../../shared/yarn/lift-shapes.ts';
 import { alphabet, outline, symbolOf, unusedSymbols } from '../../shared/yarn/symbols.ts';
 

@@ -4,7 +4,7 @@ import type { Design } from '../../../shared/design/design.ts';
 import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
 import { usualFitting } from '../../../shared/materials/bundles/fitted-plan.ts';
 import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
-import type { Paper } from '../../../shared/pattern/papers.ts';
+import type { Paper } from '../../../shared/pattern/page/papers.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';

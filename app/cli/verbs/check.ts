@@ -1,10 +1,10 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import { DESIGN_VERSION } from '../../../shared/design/schema.ts';
 import { problem } from '../../../shared/result.ts';
-import { planFaults } from '../../../shared/tying/check-plan.ts';
+import { planFaults } from '../../../shared/tying/laws/check-plan.ts';
 import { liveWarning } from '../../../shared/tying/live-warning.ts';
-import { pinFaults } from '../../../shared/tying/pin-faults.ts';
-import { planToWish } from '../../../shared/tying/plan-to-wish.ts';
+import { pinFaults } from '../../../shared/tying/pins/pin-faults.ts';
+import { planToWish } from '../../../shared/tying/planners/plan-to-wish.ts';
 import { counted } from '../../../shared/units/counted.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';

@@ -2,7 +2,7 @@ import { basename, extname, join } from 'node:path';
 import { patternLanguages } from '../../../shared/design/pattern-schema.ts';
 import { copyOf } from '../../../shared/pattern/copy.ts';
 import { type HangingPaper, hangingPapers } from '../../../shared/pattern/hanging-papers/hanging-papers.ts';
-import { papers as sheets } from '../../../shared/pattern/papers.ts';
+import { papers as sheets } from '../../../shared/pattern/page/papers.ts';
 import { good, type Result } from '../../../shared/result.ts';
 import { counted } from '../../../shared/units/counted.ts';
 import { makeHangingPapers } from '../../services/pattern/make-hanging-papers.ts';

@@ -1,11 +1,11 @@
 import { type Chart, flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { type Language, patternLanguages } from '../../../shared/design/pattern-schema.ts';
-import { keyEntries } from '../../../shared/pattern/key.ts';
+import { keyEntries } from '../../../shared/pattern/chart-pages/key.ts';
 import { chartWords } from '../../../shared/pattern/words/chart-words.ts';
 import { rowsWords } from '../../../shared/pattern/words/rows-words.ts';
-import { repeatedCounts } from '../../../shared/tying/repeated-counts.ts';
-import { compactRowText, writtenRows, writtenRowText } from '../../../shared/tying/written-rows.ts';
+import { repeatedCounts } from '../../../shared/tying/rows/repeated-counts.ts';
+import { compactRowText, writtenRows, writtenRowText } from '../../../shared/tying/rows/written-rows.ts';
 import { type CliVerb, done } from '../cli-verb.ts';
 import { readDesign } from '../read-design.ts';
 import { choice } from '../words.ts';

@@ -8,9 +8,9 @@
 import { setImmediate } from 'node:timers/promises';
 import PDFDocument from 'pdfkit';
 import type { CancelSignal, Progress } from '../../../shared/bridge.ts';
-import { imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
-import type { PatternDocument } from '../../../shared/pattern/page.ts';
-import { itemsWithin } from '../../../shared/pattern/plain-items.ts';
+import { imagesOn } from '../../../shared/pattern/page/draw-on-canvas.ts';
+import type { PatternDocument } from '../../../shared/pattern/page/page.ts';
+import { itemsWithin } from '../../../shared/pattern/page/plain-items.ts';
 import { embedFaces } from './pdf/faces.ts';
 import { newOutline } from './pdf/outline.ts';
 import { embedImages } from './pdf/pdf-images.ts';

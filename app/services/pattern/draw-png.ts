@@ -5,9 +5,9 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 import { type Copy, copyOf, designForCopy } from '../../../shared/pattern/copy.ts';
-import { type CanvasFaces, drawOnCanvas, imagesOn } from '../../../shared/pattern/draw-on-canvas.ts';
 import { layOutPicture, PICTURE_PX_PER_MM } from '../../../shared/pattern/lay-out-picture.ts';
-import type { Face, Page } from '../../../shared/pattern/page.ts';
+import { type CanvasFaces, drawOnCanvas, imagesOn } from '../../../shared/pattern/page/draw-on-canvas.ts';
+import type { Face, Page } from '../../../shared/pattern/page/page.ts';
 import { openPicture } from '../pictures/decoder.ts';
 import { facePath } from './face-path.ts';
 

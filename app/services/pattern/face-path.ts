@@ -2,7 +2,7 @@
 import { createRequire } from 'node:module';
 import { fileURLToPath } from 'node:url';
 import { faceFiles } from '../../../shared/pattern/faces/face-files.ts';
-import type { Face } from '../../../shared/pattern/page.ts';
+import type { Face } from '../../../shared/pattern/page/page.ts';
 
 const require = createRequire(import.meta.url);
 

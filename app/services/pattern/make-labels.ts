@@ -6,7 +6,7 @@ import { bundlesOf } from '../../../shared/materials/bundles/bundles.ts';
 import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
 import { layOutLabels } from '../../../shared/pattern/lay-out-labels.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
-import { settlePlan } from '../../../shared/tying/settled-plan.ts';
+import { settlePlan } from '../../../shared/tying/kept/settled-plan.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';
 import { writePatternPdf } from './draw-pdf.ts';
 import type { MadePattern, MakePatternOptions } from './make-pattern.ts';

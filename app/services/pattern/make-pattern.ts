@@ -6,7 +6,7 @@ import { type Copy, copyOf } from '../../../shared/pattern/copy.ts';
 import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import { noPages } from '../../../shared/pattern/no-pages.ts';
-import type { Paper } from '../../../shared/pattern/papers.ts';
+import type { Paper } from '../../../shared/pattern/page/papers.ts';
 import { good, problem, type Result } from '../../../shared/result.ts';
 import type { Units } from '../../../shared/units/units.ts';
 import { DESIGN_ENDING, stemFor } from '../names/file-name.ts';

@@ -1,5 +1,5 @@
 /** The writing of PDF operators: numbers as short as print allows, colours, paths, glyphs with their kerning. */
-import type { BoxItem, PathStep } from '../../../shared/pattern/page.ts';
+import type { BoxItem, PathStep } from '../../../shared/pattern/page/page.ts';
 
 /** What one glyph takes, in 1/1000 em. `xAdvance` is with kerning, `advanceWidth` without. */
 export interface GlyphPlace {

@@ -4,8 +4,8 @@
  * The user space is millimetres from the sheet's top left corner, y downwards.
  */
 
-import { itemBounds } from '../../../shared/pattern/item-bounds.ts';
-import { mergeCells } from '../../../shared/pattern/merge-cells.ts';
+import { itemBounds } from '../../../shared/pattern/page/item-bounds.ts';
+import { mergeCells } from '../../../shared/pattern/page/merge-cells.ts';
 import type {
   BoxItem,
   CellInk,
@@ -15,7 +15,7 @@ import type {
   PlainItem,
   StampItem,
   TextItem,
-} from '../../../shared/pattern/page.ts';
+} from '../../../shared/pattern/page/page.ts';
 import {
   at,
   colored,

@@ -1,6 +1,6 @@
 /** A little ball of yarn with its symbol on it, if it has one. */
 
-import { darker } from '../../../shared/pattern/tones.ts';
+import { darker } from '../../../shared/pattern/page/tones.ts';
 import { drawSymbol } from '../../surface/knot-look.ts';
 
 const sizePx = 34;

@@ -8,10 +8,10 @@ import { type Bundles, bundlesOf } from '../../../shared/materials/bundles/bundl
 import { planAsCut } from '../../../shared/materials/bundles/plan-as-cut.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { good, type Result } from '../../../shared/result.ts';
+import { planCarefully } from '../../../shared/tying/careful-person/plan-carefully.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
-import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
-import { type PlanToWish, planToWish } from '../../../shared/tying/plan-to-wish.ts';
+import { type PlanToWish, planToWish } from '../../../shared/tying/planners/plan-to-wish.ts';
 import type { Step } from '../../../shared/tying/steps/step.ts';
 import { stepsOfRow } from '../../../shared/tying/steps/steps-of-row.ts';
 import { type TyingOrder, tyingOrder } from '../../../shared/tying/steps/tying-order.ts';

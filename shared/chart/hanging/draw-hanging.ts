@@ -5,8 +5,8 @@
  */
 
 import { BARE } from '../../design/codes.ts';
-import type { CellsItem, Item, PathStep } from '../../pattern/page.ts';
-import { darker, lighter } from '../../pattern/tones.ts';
+import type { CellsItem, Item, PathStep } from '../../pattern/page/page.ts';
+import { darker, lighter } from '../../pattern/page/tones.ts';
 import { type Chart, goesRight } from '../chart.ts';
 import { cordX, type HangingGeometry } from './geometry.ts';
 import { BAR_IN_CORDS, cordXAt, type HungGeometry, LEG_IN_CORDS, legsY } from './hung-geometry.ts';

@@ -2,9 +2,9 @@
  * The finished hanging on a wall: a wall of the ground's own colour in soft light from above, the hanging's shadow on it, and
  * the hanging. For covers and for the pictures of a shop.
  */
-import type { Item, PathStep } from '../../pattern/page.ts';
-import { inks } from '../../pattern/style.ts';
-import { darker, lighter, mixed } from '../../pattern/tones.ts';
+import type { Item, PathStep } from '../../pattern/page/page.ts';
+import { inks } from '../../pattern/page/style.ts';
+import { darker, lighter, mixed } from '../../pattern/page/tones.ts';
 import { hexToOkLab } from '../../yarn/colour.ts';
 import { drawHanging, type HangingPicture } from './draw-hanging.ts';
 import { type HungGeometry, legsY } from './hung-geometry.ts';

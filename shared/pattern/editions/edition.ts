@@ -12,9 +12,9 @@ import { limits } from '../../design/limits.ts';
 import { codesAllowed, readRow, writeRow } from '../../design/row-text.ts';
 import type { Edition, PatternSettings } from '../../design/schema.ts';
 import { good, problem, type Result } from '../../result.ts';
-import { publishedPlan } from '../../tying/assemble-plan.ts';
-import { keepPlan, planKept } from '../../tying/kept-plan.ts';
+import { keepPlan, planKept } from '../../tying/kept/kept-plan.ts';
 import type { Plan } from '../../tying/plan.ts';
+import { publishedPlan } from '../../tying/planners/assemble-plan.ts';
 import { type Change, changesSince } from './changes-since.ts';
 import { patternKept, withCover, withCoverOf } from './kept-cover.ts';
 

@@ -2,7 +2,7 @@
  * The files of the text faces, inside the packages that bring them (both under the SIL Open Font License). The host
  * reads them from disk, the page has them bundled. The symbols' own file is `shared/yarn/larkrow-symbols.otf`.
  */
-import type { Face } from '../page.ts';
+import type { Face } from '../page/page.ts';
 
 export type TextFace = Exclude<Face, 'symbols'>;
 

@@ -4,7 +4,7 @@
  * the text faces are read from their files by `build/faces/measure.ts`; a symbol fills its whole em.
  */
 import { alphabet } from '../../yarn/symbols.ts';
-import type { Face } from '../page.ts';
+import type { Face } from '../page/page.ts';
 import measures from './measures.generated.json' with { type: 'json' };
 
 export interface FaceMeasures {

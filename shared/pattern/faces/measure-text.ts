@@ -5,7 +5,7 @@
  * Text is measured in Unicode's composed form (NFC); what these functions give back is in that form too. A combining
  * mark that has no composed form stands over its letter and takes no room.
  */
-import type { Face } from '../page.ts';
+import type { Face } from '../page/page.ts';
 import { type FaceMeasures, faceMeasures } from './face-measures.ts';
 
 const ELLIPSIS = '…';

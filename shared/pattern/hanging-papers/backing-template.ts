@@ -1,15 +1,16 @@
 /** The template of the backing: to scale with its measures, and in true size over several sheets. */
-import { clipLine } from '../clip-line.ts';
+
 import { textWidthMm } from '../faces/measure-text.ts';
-import { newFlow, paragraph } from '../flow.ts';
-import { label } from '../label.ts';
-import type { PathStep, PlainItem } from '../page.ts';
-import type { Draft } from '../page-foot.ts';
-import { LATER_HEAD_MM, laterHead } from '../page-head.ts';
-import { type Area, bodyOf } from '../papers.ts';
+import { newFlow, paragraph } from '../flow/flow.ts';
+import type { Draft } from '../flow/page-foot.ts';
+import { LATER_HEAD_MM, laterHead } from '../flow/page-head.ts';
+import { clipLine } from '../page/clip-line.ts';
+import { label } from '../page/label.ts';
+import type { PathStep, PlainItem } from '../page/page.ts';
+import { type Area, bodyOf } from '../page/papers.ts';
+import { inks, ruleMm, sizes } from '../page/style.ts';
+import { type Tile, tilesOf } from '../page/tiles.ts';
 import type { PatternContext } from '../pattern-input.ts';
-import { inks, ruleMm, sizes } from '../style.ts';
-import { type Tile, tilesOf } from '../tiles.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { type Backing, backingOf } from './backing.ts';
 

@@ -1,7 +1,7 @@
 /** Cards of one size on a sheet, as many as fit, with hairlines to cut along. */
-import type { Item, PlainItem } from '../page.ts';
-import { type Area, margins, type Sheet } from '../papers.ts';
-import { inks, ruleMm } from '../style.ts';
+import type { Item, PlainItem } from '../page/page.ts';
+import { type Area, margins, type Sheet } from '../page/papers.ts';
+import { inks, ruleMm } from '../page/style.ts';
 
 /** What is printed on of the upper left quarter of a sheet: nothing stands near the sheet's edges. */
 export function quarter({ widthMm, heightMm }: Sheet): Area {

@@ -3,11 +3,11 @@
  * kept is told in the designer's own words where there are some, as far as the card has room for whole sentences of them; that
  * fibre burns and cords strangle is told on every card.
  */
-import { inQuotes } from '../in-quotes.ts';
-import type { Draft } from '../page-foot.ts';
-import type { Area } from '../papers.ts';
+import { inQuotes } from '../flow/in-quotes.ts';
+import type { Draft } from '../flow/page-foot.ts';
+import type { Area } from '../page/papers.ts';
+import { inks, ruleMm, sizes } from '../page/style.ts';
 import type { PatternContext } from '../pattern-input.ts';
-import { inks, ruleMm, sizes } from '../style.ts';
 import type { Caution } from '../words/care-words.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { quarter, quarters } from './cards.ts';

@@ -1,9 +1,9 @@
 /** Lines of text one below the other on a card, which never leave it: what no longer fits is left out. */
 import { fitText, wrapText } from '../faces/measure-text.ts';
-import { type LabelStyle, label } from '../label.ts';
-import type { Item } from '../page.ts';
-import type { Area } from '../papers.ts';
-import { inks, LEADING, sizes } from '../style.ts';
+import { type LabelStyle, label } from '../page/label.ts';
+import type { Item } from '../page/page.ts';
+import type { Area } from '../page/papers.ts';
+import { inks, LEADING, sizes } from '../page/style.ts';
 
 export interface Column {
   readonly area: Area;

@@ -1,5 +1,5 @@
 /** How a hanging is kept, for the papers that go with it: in the designer's own words, else in fewer than the pattern has for it. */
-import { careEntries } from '../care-entries.ts';
+import { careEntries } from '../part-pages/care-entries.ts';
 import type { PatternContext } from '../pattern-input.ts';
 import type { Caution } from '../words/care-words.ts';
 import { hangingWords } from '../words/hanging-words.ts';

@@ -5,11 +5,12 @@
  * The bridge's verb `papers.save` writes it: `{ text, paper, units, copy?, which: HangingPaper[], target }`, answered as
  * `labels.save` is; `which` names at least one. Problem `nothing-to-print` where none of them has a page.
  */
-import type { PatternDocument } from '../page.ts';
-import { type Draft, finishPage } from '../page-foot.ts';
+
+import { type Draft, finishPage } from '../flow/page-foot.ts';
+import type { PatternDocument } from '../page/page.ts';
+import { sizes } from '../page/style.ts';
 import { patternContext } from '../pattern-context.ts';
 import type { PatternContext, PatternInput } from '../pattern-input.ts';
-import { sizes } from '../style.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { BACKING_SHEETS_AT_MOST, backingSheets, backingTemplate, backingTiles } from './backing-template.ts';
 import { careCard, careCardNotices } from './care-card.ts';

@@ -1,9 +1,9 @@
 /** The note in the parcel: what is in it, from whom and to whom, how large and heavy it is, and how it is unpacked and hung up. */
-import { type Flow, heading, newFlow, paragraph } from '../flow.ts';
-import { label } from '../label.ts';
-import type { Draft } from '../page-foot.ts';
+import { type Flow, heading, newFlow, paragraph } from '../flow/flow.ts';
+import type { Draft } from '../flow/page-foot.ts';
+import { label } from '../page/label.ts';
+import { inks, ruleMm, sizes } from '../page/style.ts';
 import type { PatternContext } from '../pattern-input.ts';
-import { inks, ruleMm, sizes } from '../style.ts';
 import { careWords } from '../words/care-words.ts';
 import { hangingWords } from '../words/hanging-words.ts';
 import { newColumn } from './column.ts';

@@ -1,14 +1,15 @@
 /** Small cards, a sheet full of them: labels with the fibres, and tags with the price. */
-import { label } from '../label.ts';
-import { markIn } from '../mark.ts';
-import type { Item, PathStep } from '../page.ts';
-import type { Draft } from '../page-foot.ts';
-import { type Area, bodyOf, FOOT_MM } from '../papers.ts';
+
+import type { Draft } from '../flow/page-foot.ts';
+import { label } from '../page/label.ts';
+import { markIn } from '../page/mark.ts';
+import type { Item, PathStep } from '../page/page.ts';
+import { type Area, bodyOf, FOOT_MM } from '../page/papers.ts';
+import { sizeToFit } from '../page/size-to-fit.ts';
+import { inks, ruleMm, sizes } from '../page/style.ts';
+import { yarnBand } from '../part-pages/yarn-band.ts';
 import type { PatternContext } from '../pattern-input.ts';
-import { sizeToFit } from '../size-to-fit.ts';
-import { inks, ruleMm, sizes } from '../style.ts';
 import { hangingWords } from '../words/hanging-words.ts';
-import { yarnBand } from '../yarn-band.ts';
 import { cardsIn } from './cards.ts';
 import { newColumn, told } from './column.ts';
 import { makerOf } from './maker.ts';

@@ -2,7 +2,7 @@
  * A strand's line as cubic curves through its waypoints. At each waypoint the line runs as the chord between its two
  * neighbours does, so that it never overshoots a narrow turn; heights change evenly from waypoint to waypoint.
  */
-import type { PathStep } from '../page.ts';
+import type { PathStep } from '../page/page.ts';
 import type { Waypoint } from './strand.ts';
 
 export interface Point {

@@ -1,5 +1,5 @@
 /** The strands of a picture as items at its place on the page. */
-import type { PathItem, PathStep } from '../page.ts';
+import type { PathItem, PathStep } from '../page/page.ts';
 import { drawStrands } from './draw-strands.ts';
 import type { Picture } from './picture.ts';
 

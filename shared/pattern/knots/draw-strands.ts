@@ -3,8 +3,8 @@
  * crossing and has one height; a piece that lies on top is drawn over a broader stroke in the paper's colour, which
  * leaves a small gap in what goes behind. Nothing is left to the order in which strands are written down.
  */
-import type { PathItem, PathStep } from '../page.ts';
-import { inks } from '../style.ts';
+import type { PathItem, PathStep } from '../page/page.ts';
+import { inks } from '../page/style.ts';
 import { crossingsOf } from './crossings.ts';
 import {
   type Along,

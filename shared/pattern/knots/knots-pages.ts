@@ -5,12 +5,12 @@
 
 import type { Copy } from '../copy.ts';
 import { wrapText } from '../faces/measure-text.ts';
-import { type Flow, newFlow, paragraph } from '../flow.ts';
-import { label } from '../label.ts';
-import type { Item, PlainItem } from '../page.ts';
-import type { Draft } from '../page-foot.ts';
+import { type Flow, newFlow, paragraph } from '../flow/flow.ts';
+import type { Draft } from '../flow/page-foot.ts';
+import { label } from '../page/label.ts';
+import type { Item, PlainItem } from '../page/page.ts';
+import { inks, LEADING, ruleMm } from '../page/style.ts';
 import type { PatternContext } from '../pattern-input.ts';
-import { inks, LEADING, ruleMm } from '../style.ts';
 import { knotsWords, type Side } from '../words/knots-words.ts';
 import { drawPicture } from './draw-picture.ts';
 import { type Hand, type KnotLesson, type KnotLessons, knotLessons, waysOf } from './knot-lessons.ts';

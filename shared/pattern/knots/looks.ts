@@ -4,9 +4,9 @@
  */
 
 import { COTTON } from '../../chart/hanging/cotton.ts';
-import type { PathItem, PathStep } from '../page.ts';
-import { inks } from '../style.ts';
-import { darker, lighter } from '../tones.ts';
+import type { PathItem, PathStep } from '../page/page.ts';
+import { inks } from '../page/style.ts';
+import { darker, lighter } from '../page/tones.ts';
 import { type Along, type Bend, directionAt, type Point, pointAt } from './curve.ts';
 import type { Material } from './strand.ts';
 

@@ -5,8 +5,8 @@
 import type { Language } from '../../design/pattern-schema.ts';
 import type { GaugeBasis } from '../../materials/materials.ts';
 import { chosenParts } from '../chosen-parts.ts';
-import { figuresIn } from '../figures.ts';
 import { textOf } from '../first-texts.ts';
+import { figuresIn } from '../flow/figures.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import { listingWords } from '../words/listing-words.ts';
 

@@ -4,7 +4,7 @@
  */
 import type { Language } from '../../design/pattern-schema.ts';
 import type { Copy } from '../copy.ts';
-import { type Paper, papers } from '../papers.ts';
+import { type Paper, papers } from '../page/papers.ts';
 import { languageNames, parcelWords } from '../words/parcel-words.ts';
 
 export interface CopyForSale {

@@ -9,14 +9,14 @@ import { drawOnItsWall, wallColor } from '../../chart/hanging/on-its-wall.ts';
 import { codeOf } from '../../design/codes.ts';
 import type { Language } from '../../design/pattern-schema.ts';
 import { fitText, wrapText } from '../faces/measure-text.ts';
-import { figuresIn } from '../figures.ts';
-import { label } from '../label.ts';
-import type { Item, Page } from '../page.ts';
-import type { Area } from '../papers.ts';
+import { figuresIn } from '../flow/figures.ts';
+import { sizeIn } from '../flow/size-in.ts';
+import { label } from '../page/label.ts';
+import type { Item, Page } from '../page/page.ts';
+import type { Area } from '../page/papers.ts';
+import { newPrinter, type Printer } from '../page/printable.ts';
+import { inks } from '../page/style.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { newPrinter, type Printer } from '../printable.ts';
-import { sizeIn } from '../size-in.ts';
-import { inks } from '../style.ts';
 import { parcelWords } from '../words/parcel-words.ts';
 
 /** Pixels to the millimetre of these pages. */

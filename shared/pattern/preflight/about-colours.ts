@@ -4,10 +4,10 @@ import type { Yarn } from '../../design/schema.ts';
 import { counted } from '../../units/counted.ts';
 import { type AlikePair, alikePairs } from '../../yarn/alike-pairs.ts';
 import { placesOf, type TouchingPair, touchingPairs } from '../../yarn/touching.ts';
+import { sharedGreys } from '../chart-pages/shared-greys.ts';
 import type { Copy } from '../copy.ts';
-import { inQuotes } from '../in-quotes.ts';
+import { inQuotes } from '../flow/in-quotes.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { sharedGreys } from '../shared-greys.ts';
 import type { Finding, Place } from './finding.ts';
 
 type Input = Pick<PatternInput, 'design' | 'chart'> & { readonly copy: Pick<Copy, 'ink'> };

@@ -1,9 +1,9 @@
 /** The maker's own photograph on the cover: whether it can be read, and whether it is fine enough for paper. */
 
-import type { PatternDocument } from '../page.ts';
+import type { PatternDocument } from '../page/page.ts';
+import { plainItems } from '../page/plain-items.ts';
+import { printedPicture } from '../page/printed-picture.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { plainItems } from '../plain-items.ts';
-import { printedPicture } from '../printed-picture.ts';
 import type { Finding } from './finding.ts';
 
 /** 150 pixels to an inch: below it, a printed photograph is seen to be made of squares. Common practice, no source. */

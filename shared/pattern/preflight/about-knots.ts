@@ -1,6 +1,6 @@
 /** What is awkward to tie, does not hold, or shows where it should not. */
 import { BARE } from '../../design/codes.ts';
-import { pinFaults } from '../../tying/pin-faults.ts';
+import { pinFaults } from '../../tying/pins/pin-faults.ts';
 import { counted } from '../../units/counted.ts';
 import type { PatternInput } from '../pattern-input.ts';
 import type { Finding, Place } from './finding.ts';

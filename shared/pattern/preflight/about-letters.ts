@@ -3,10 +3,10 @@
 import type { Copy } from '../copy.ts';
 import type { PatternText } from '../editions/changes-since.ts';
 import { missingCharacters } from '../faces/measure-text.ts';
+import { inQuotes } from '../flow/in-quotes.ts';
 import type { Imprint } from '../imprint.ts';
-import { inQuotes } from '../in-quotes.ts';
+import { oneLine } from '../page/printable.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { oneLine } from '../printable.ts';
 import { patternTexts } from '../words/edition-words.ts';
 import type { Finding, Place, Setting } from './finding.ts';
 

@@ -2,12 +2,12 @@
  * Whether each change of yarn in a row has its lift mark on the chart: without it a maker finds the change only when it is passed.
  * The marks on the pages are counted against the cords to lift of the written rows, which are found in another way.
  */
-import { writtenRows } from '../../tying/written-rows.ts';
+import { writtenRows } from '../../tying/rows/written-rows.ts';
 import { counted } from '../../units/counted.ts';
 import { liftShapes } from '../../yarn/lift-shapes.ts';
-import type { CellsItem, PatternDocument } from '../page.ts';
+import type { CellsItem, PatternDocument } from '../page/page.ts';
+import { plainItems } from '../page/plain-items.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { plainItems } from '../plain-items.ts';
 import type { Finding } from './finding.ts';
 
 export function aboutLifts(

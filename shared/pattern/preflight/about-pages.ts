@@ -4,9 +4,9 @@ import type { PatternPart } from '../../design/pattern-schema.ts';
 import { counted } from '../../units/counted.ts';
 import type { Copy } from '../copy.ts';
 import { textWidthMm } from '../faces/measure-text.ts';
-import { inQuotes } from '../in-quotes.ts';
-import type { Page, PatternDocument, TextItem } from '../page.ts';
-import { plainItems } from '../plain-items.ts';
+import { inQuotes } from '../flow/in-quotes.ts';
+import type { Page, PatternDocument, TextItem } from '../page/page.ts';
+import { plainItems } from '../page/plain-items.ts';
 import { partWords } from '../words/part-words.ts';
 import type { Finding } from './finding.ts';
 

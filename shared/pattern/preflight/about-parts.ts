@@ -2,7 +2,7 @@
 import type { Design } from '../../design/design.ts';
 import type { PatternPart } from '../../design/pattern-schema.ts';
 import { counted } from '../../units/counted.ts';
-import type { PatternDocument } from '../page.ts';
+import type { PatternDocument } from '../page/page.ts';
 import type { Finding } from './finding.ts';
 
 type Found = Omit<Finding, 'place'>;

@@ -1,7 +1,7 @@
 /** Rows that are wished beside the chart, and have no room there. */
-import type { PatternDocument } from '../page.ts';
+import type { PatternDocument } from '../page/page.ts';
+import { plainItems } from '../page/plain-items.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { plainItems } from '../plain-items.ts';
 import { chartWords } from '../words/chart-words.ts';
 import type { Finding } from './finding.ts';
 

@@ -1,8 +1,8 @@
 /** What a gauge asks for that no sheet or shop gives. */
 import { nominalDowels } from '../../gauge/nominal-dowels.ts';
-import { figuresIn } from '../figures.ts';
+import { printedAspect } from '../chart-pages/printed-aspect.ts';
+import { figuresIn } from '../flow/figures.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { printedAspect } from '../printed-aspect.ts';
 import type { Finding } from './finding.ts';
 
 export function aboutSize({ materials, units }: Pick<PatternInput, 'materials' | 'units'>): Finding[] {

@@ -1,6 +1,6 @@
 /** Texts of the designer's own that tell a figure or a side of the first version which is another in this copy. */
 import type { FirstTextsInput } from '../first-texts.ts';
-import { inQuotes } from '../in-quotes.ts';
+import { inQuotes } from '../flow/in-quotes.ts';
 import { staleTexts } from '../stale-texts.ts';
 import { patternTexts } from '../words/edition-words.ts';
 import type { Finding } from './finding.ts';

@@ -5,9 +5,9 @@
 import { counted } from '../../units/counted.ts';
 import { copyOf } from '../copy.ts';
 import { emptyImprint } from '../imprint.ts';
-import type { PatternDocument } from '../page.ts';
+import type { PatternDocument } from '../page/page.ts';
+import { oneLine } from '../page/printable.ts';
 import type { PatternInput } from '../pattern-input.ts';
-import { oneLine } from '../printable.ts';
 import { aboutColours } from './about-colours.ts';
 import { aboutCover } from './about-cover.ts';
 import { aboutKnots } from './about-knots.ts';

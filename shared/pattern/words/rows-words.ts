@@ -1,5 +1,5 @@
 /** The written rows, in whole words and as short as they can be. */
-import { englishRows, type RowWords } from '../../tying/written-rows.ts';
+import { englishRows, type RowWords } from '../../tying/rows/written-rows.ts';
 import type { Worded } from './worded.ts';
 
 interface RowsWords extends RowWords {

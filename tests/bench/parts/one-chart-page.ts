@@ -4,7 +4,7 @@ import { writePatternPdf } from '../../../app/services/pattern/draw-pdf.ts';
 import { facePath } from '../../../app/services/pattern/face-path.ts';
 import type { Chart } from '../../../shared/chart/chart.ts';
 import type { Yarn } from '../../../shared/design/schema.ts';
-import { cellInks } from '../../../shared/pattern/cell-inks.ts';
+import { cellInks } from '../../../shared/pattern/chart-pages/cell-inks.ts';
 
 const CELL_MM = 4;
 const POINTS_PER_MM = 72 / 25.4;

@@ -1,8 +1,8 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Result } from '../../../shared/result.ts';
-import { planFaults } from '../../../shared/tying/check-plan.ts';
+import { planCarefully } from '../../../shared/tying/careful-person/plan-carefully.ts';
+import { planFaults } from '../../../shared/tying/laws/check-plan.ts';
 import type { Plan } from '../../../shared/tying/plan.ts';
-import { planCarefully } from '../../../shared/tying/plan-carefully.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { pictureDesigns } from './picture-designs.ts';
 

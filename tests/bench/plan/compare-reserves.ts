@@ -6,7 +6,7 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { planByHand } from '../../../shared/materials/plan-by-hand.ts';
-import { planFaults } from '../../../shared/tying/check-plan.ts';
+import { planFaults } from '../../../shared/tying/laws/check-plan.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { pictureDesigns } from './picture-designs.ts';
 

@@ -1,7 +1,7 @@
 import { flatten } from '../../../shared/chart/chart.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import { KeptStrands } from '../../../shared/tying/kept-strands.ts';
-import { planQuestion } from '../../../shared/tying/plan-question.ts';
+import { planQuestion } from '../../../shared/tying/question/plan-question.ts';
+import { KeptStrands } from '../../../shared/tying/repair/kept-strands.ts';
 
 /** How long it takes to have strands and pieces again after one cell has become another yarn, in ms, in order. */
 export function repairTimesMs(design: Design, edits: number): number[] {

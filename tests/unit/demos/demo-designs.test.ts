@@ -4,7 +4,7 @@ import { demoDesigns } from '../../../shared/demos/demo-designs.ts';
 import { codeOf } from '../../../shared/design/codes.ts';
 import { readDesign } from '../../../shared/design/read-design.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
-import { planFaults } from '../../../shared/tying/check-plan.ts';
+import { planFaults } from '../../../shared/tying/laws/check-plan.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { lookAlike } from '../../../shared/yarn/colour-difference.ts';
 

@@ -5,8 +5,8 @@ import { hungGeometry } from '../../../shared/chart/hanging/hung-geometry.ts';
 
 import { BARE } from '../../../shared/design/codes.ts';
 import { defaults } from '../../../shared/design/defaults.ts';
-import type { Item, PathItem } from '../../../shared/pattern/page.ts';
-import { darker } from '../../../shared/pattern/tones.ts';
+import type { Item, PathItem } from '../../../shared/pattern/page/page.ts';
+import { darker } from '../../../shared/pattern/page/tones.ts';
 import { itemBounds } from '../../item-bounds.ts';
 
 const box = { x: 20, y: 30, width: 100, height: 150 };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { accentOf } from '../../../shared/pattern/accent.ts';
 import { emptyImprint } from '../../../shared/pattern/imprint.ts';
-import { inks } from '../../../shared/pattern/style.ts';
+import { inks } from '../../../shared/pattern/page/style.ts';
 import { hexToOkLab } from '../../../shared/yarn/colour.ts';
 import { contrastRatio } from '../../../shared/yarn/colour-contrast.ts';
 import { designFromLetters } from '../../notation.ts';

@@ -4,7 +4,7 @@ import { flatten } from '../../../shared/chart/chart.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { copyOf } from '../../../shared/pattern/copy.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { plainItems } from '../../../shared/pattern/page/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { stepsOf } from '../../../shared/tying/steps/steps-of.ts';
 import { tyingOrder } from '../../../shared/tying/steps/tying-order.ts';

@@ -7,8 +7,8 @@ import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { type Copy, copyOf, designForCopy } from '../../../shared/pattern/copy.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import type { CellsItem, Page, TextItem } from '../../../shared/pattern/page.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import type { CellsItem, Page, TextItem } from '../../../shared/pattern/page/page.ts';
+import { plainItems } from '../../../shared/pattern/page/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../notation.ts';
 

@@ -6,8 +6,8 @@ import type { Language, PatternPart } from '../../../shared/design/pattern-schem
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { copyOf } from '../../../shared/pattern/copy.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import type { Item, PlainItem } from '../../../shared/pattern/page.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import type { Item, PlainItem } from '../../../shared/pattern/page/page.ts';
+import { plainItems } from '../../../shared/pattern/page/plain-items.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { formatTime } from '../../../shared/units/time.ts';
 import { designFromLetters } from '../../notation.ts';

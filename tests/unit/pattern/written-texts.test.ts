@@ -7,7 +7,7 @@ import { materialsOf } from '../../../shared/materials/tally.ts';
 import { copyOf } from '../../../shared/pattern/copy.ts';
 import { type PatternTextName, textOf } from '../../../shared/pattern/first-texts.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import { plainItems } from '../../../shared/pattern/page/plain-items.ts';
 import { careWords } from '../../../shared/pattern/words/care-words.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../notation.ts';

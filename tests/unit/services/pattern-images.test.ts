@@ -3,7 +3,7 @@ import sharp, { type Sharp } from 'sharp';
 import { describe, expect, it } from 'vitest';
 import { writePatternPdf } from '../../../app/services/pattern/draw-pdf.ts';
 import type { PdfDictionary } from '../../../app/services/pdf-in/pdf-values.ts';
-import type { ImageItem, PatternDocument } from '../../../shared/pattern/page.ts';
+import type { ImageItem, PatternDocument } from '../../../shared/pattern/page/page.ts';
 import { nameOf, openObjects } from '../../pdf/pdf-objects.ts';
 import { readAloud } from '../../pdf/pdf-reader.ts';
 

@@ -9,8 +9,8 @@ import { newDesign } from '../../../shared/design/new-design.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
 import { copyOf, designForCopy } from '../../../shared/pattern/copy.ts';
 import { layOutPicture, PICTURE_PX_PER_MM, pictureLimits } from '../../../shared/pattern/lay-out-picture.ts';
-import type { CellsItem, Page } from '../../../shared/pattern/page.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
+import type { CellsItem, Page } from '../../../shared/pattern/page/page.ts';
+import { plainItems } from '../../../shared/pattern/page/plain-items.ts';
 import { designFromLetters } from '../../notation.ts';
 
 function blockOf(page: Page): CellsItem {

@@ -4,7 +4,7 @@ import { makePattern } from '../../../app/services/pattern/make-pattern.ts';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { defaults } from '../../../shared/design/defaults.ts';
 import type { Design } from '../../../shared/design/design.ts';
-import { englishRows, writtenRowPieces, writtenRows } from '../../../shared/tying/written-rows.ts';
+import { englishRows, writtenRowPieces, writtenRows } from '../../../shared/tying/rows/written-rows.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
 import { designFromLetters } from '../../notation.ts';
 import { openPdf, pageOf, readAloud } from '../../pdf/pdf-reader.ts';

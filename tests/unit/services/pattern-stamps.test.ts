@@ -1,9 +1,9 @@
 /** What comes again on the pages of a chart is written into the file once. */
 import { describe, expect, it } from 'vitest';
 import { writePatternPdf } from '../../../app/services/pattern/draw-pdf.ts';
-import type { Item, PatternDocument, PlainItem } from '../../../shared/pattern/page.ts';
-import { plainItems } from '../../../shared/pattern/plain-items.ts';
-import { stamped } from '../../../shared/pattern/stamped.ts';
+import type { Item, PatternDocument, PlainItem } from '../../../shared/pattern/page/page.ts';
+import { plainItems } from '../../../shared/pattern/page/plain-items.ts';
+import { stamped } from '../../../shared/pattern/page/stamped.ts';
 import { openObjects } from '../../pdf/pdf-objects.ts';
 
 const items: PlainItem[] = [

@@ -13,7 +13,7 @@ import { newDesign } from '../../../shared/design/new-design.ts';
 import { patternParts } from '../../../shared/design/pattern-schema.ts';
 import type { Copy } from '../../../shared/pattern/copy.ts';
 import { emptyImprint, type Imprint } from '../../../shared/pattern/imprint.ts';
-import type { Item, PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
+import type { Item, PatternDocument, TextItem } from '../../../shared/pattern/page/page.ts';
 import { designFromLetters } from '../../notation.ts';
 import { pdfAFaults } from '../../pdf/pdf-a-faults.ts';
 import { pdfUaFaults, saysUa } from '../../pdf/pdf-ua-faults.ts';

@@ -3,8 +3,8 @@ import { describe, expect, it } from 'vitest';
 import { writePatternPdf } from '../../../app/services/pattern/draw-pdf.ts';
 import { faceFiles, type TextFace } from '../../../shared/pattern/faces/face-files.ts';
 import { faceMeasures } from '../../../shared/pattern/faces/face-measures.ts';
-import type { PatternDocument, TextItem } from '../../../shared/pattern/page.ts';
-import { newPrinter } from '../../../shared/pattern/printable.ts';
+import type { PatternDocument, TextItem } from '../../../shared/pattern/page/page.ts';
+import { newPrinter } from '../../../shared/pattern/page/printable.ts';
 import { alphabet } from '../../../shared/yarn/symbols.ts';
 import { openPdf, textOf } from '../../pdf/pdf-reader.ts';
 

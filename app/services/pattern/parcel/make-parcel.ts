@@ -8,11 +8,11 @@ import type { Design } from '../../../../shared/design/design.ts';
 import type { Language } from '../../../../shared/design/pattern-schema.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
 import type { PatternText } from '../../../../shared/pattern/editions/changes-since.ts';
+import { inQuotes } from '../../../../shared/pattern/flow/in-quotes.ts';
 import type { Imprint } from '../../../../shared/pattern/imprint.ts';
-import { inQuotes } from '../../../../shared/pattern/in-quotes.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
 import { noPages } from '../../../../shared/pattern/no-pages.ts';
-import type { PatternDocument } from '../../../../shared/pattern/page.ts';
+import type { PatternDocument } from '../../../../shared/pattern/page/page.ts';
 import { listingText } from '../../../../shared/pattern/parcel/listing.ts';
 import { type Pack, packsForSale } from '../../../../shared/pattern/parcel/packs-for-sale.ts';
 import {

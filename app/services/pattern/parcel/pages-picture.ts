@@ -1,8 +1,8 @@
 /** What a buyer gets, in one picture for the shop: some of the pattern's pages laid out beside one another. */
 import { createCanvas, loadImage } from '@napi-rs/canvas';
 import type { PatternPart } from '../../../../shared/design/pattern-schema.ts';
-import type { Page, PatternDocument } from '../../../../shared/pattern/page.ts';
-import { inks } from '../../../../shared/pattern/style.ts';
+import type { Page, PatternDocument } from '../../../../shared/pattern/page/page.ts';
+import { inks } from '../../../../shared/pattern/page/style.ts';
 import { drawPng } from '../draw-png.ts';
 
 const SIDE_PX = 2000;

@@ -4,7 +4,7 @@
  */
 import { readFileSync } from 'node:fs';
 import { type FaceMeasures, faceMeasures } from '../../../../shared/pattern/faces/face-measures.ts';
-import type { Face } from '../../../../shared/pattern/page.ts';
+import type { Face } from '../../../../shared/pattern/page/page.ts';
 import { facePath } from '../face-path.ts';
 import type { PdfFace } from '../pdf-pen.ts';
 import { type EmbeddedFace, insideOf } from './pdf-inside.ts';

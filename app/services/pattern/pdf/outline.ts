@@ -2,7 +2,7 @@
  * How a reader finds her way through the file: an outline with an entry for each part and below it one for each of its
  * pages, and page labels that are the printed page numbers.
  */
-import type { Page } from '../../../../shared/pattern/page.ts';
+import type { Page } from '../../../../shared/pattern/page/page.ts';
 import type { OutlineEntry, PdfInside } from './pdf-inside.ts';
 
 export interface Outline {

@@ -3,7 +3,7 @@
  * a damaged one is left out and told of, and what is written does not hang on how it came.
  */
 
-import type { ImageItem } from '../../../../shared/pattern/page.ts';
+import type { ImageItem } from '../../../../shared/pattern/page/page.ts';
 import type { Result } from '../../../../shared/result.ts';
 import { openPicture, type PrintablePicture, printable } from '../../pictures/decoder.ts';
 import { insideOf, type PdfInside, type PdfRef } from './pdf-inside.ts';

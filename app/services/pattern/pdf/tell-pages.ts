@@ -5,9 +5,9 @@
  * Every part of a pattern is a section that begins with a heading of level 1; PDF/UA allows several of them, and whatever
  * parts a designer chooses, the first heading is then of the first level and none is skipped.
  */
-import { itemBounds } from '../../../../shared/pattern/item-bounds.ts';
-import type { GroupItem, Item, Page, PlainItem, TextItem } from '../../../../shared/pattern/page.ts';
-import { plainItems } from '../../../../shared/pattern/plain-items.ts';
+import { itemBounds } from '../../../../shared/pattern/page/item-bounds.ts';
+import type { GroupItem, Item, Page, PlainItem, TextItem } from '../../../../shared/pattern/page/page.ts';
+import { plainItems } from '../../../../shared/pattern/page/plain-items.ts';
 import type { PdfPen } from '../pdf-pen.ts';
 import { setAttributes } from './pdf-inside.ts';
 import { newRules } from './structure-rules.ts';

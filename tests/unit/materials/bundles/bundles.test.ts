@@ -5,7 +5,7 @@ import { bundlesOf } from '../../../../shared/materials/bundles/bundles.ts';
 import { type Fitting, fittedPlan, usualFitting } from '../../../../shared/materials/bundles/fitted-plan.ts';
 import { planAsCut } from '../../../../shared/materials/bundles/plan-as-cut.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
-import { planCarefully } from '../../../../shared/tying/plan-carefully.ts';
+import { planCarefully } from '../../../../shared/tying/careful-person/plan-carefully.ts';
 import { tyingOrder } from '../../../../shared/tying/steps/tying-order.ts';
 import { designFromLetters } from '../../../notation.ts';
 

@@ -11,8 +11,8 @@ import {
 } from '../../../../shared/pattern/hanging-papers/hanging-papers.ts';
 import { layOutHangingPapers } from '../../../../shared/pattern/hanging-papers/lay-out-hanging-papers.ts';
 import { emptyImprint } from '../../../../shared/pattern/imprint.ts';
-import type { Page, PatternDocument } from '../../../../shared/pattern/page.ts';
-import { plainItems } from '../../../../shared/pattern/plain-items.ts';
+import type { Page, PatternDocument } from '../../../../shared/pattern/page/page.ts';
+import { plainItems } from '../../../../shared/pattern/page/plain-items.ts';
 import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 import { formatMass } from '../../../../shared/units/mass.ts';
 

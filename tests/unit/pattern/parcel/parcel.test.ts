@@ -4,7 +4,7 @@ import { mothAtTheWindow } from '../../../../shared/demos/moth-at-the-window.ts'
 import { type PatternPart, patternLanguages } from '../../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../../shared/materials/tally.ts';
 import { copyOf } from '../../../../shared/pattern/copy.ts';
-import { figuresIn } from '../../../../shared/pattern/figures.ts';
+import { figuresIn } from '../../../../shared/pattern/flow/figures.ts';
 import { listingText } from '../../../../shared/pattern/parcel/listing.ts';
 import { packsForSale } from '../../../../shared/pattern/parcel/packs-for-sale.ts';
 import { shopPictures, shopSizesPx } from '../../../../shared/pattern/parcel/shop-pictures.ts';

@@ -2,7 +2,7 @@
 import { type PlanTables, planTables } from '../../../../renderer/plan/plans/plan-tables.ts';
 import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
-import { planCarefully } from '../../../../shared/tying/plan-carefully.ts';
+import { planCarefully } from '../../../../shared/tying/careful-person/plan-carefully.ts';
 import { type TyingOrder, tyingOrder } from '../../../../shared/tying/steps/tying-order.ts';
 import { designFromLetters } from '../../../notation.ts';
 

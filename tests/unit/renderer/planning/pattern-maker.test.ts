@@ -14,7 +14,7 @@ import { copyOf, designForCopy } from '../../../../shared/pattern/copy.ts';
 import { publishEdition } from '../../../../shared/pattern/editions/edition.ts';
 import { emptyImprint } from '../../../../shared/pattern/imprint.ts';
 import { layOutPattern } from '../../../../shared/pattern/lay-out-pattern.ts';
-import type { PatternDocument } from '../../../../shared/pattern/page.ts';
+import type { PatternDocument } from '../../../../shared/pattern/page/page.ts';
 import { planStrands } from '../../../../shared/tying/plan-strands.ts';
 import { designFromLetters } from '../../../notation.ts';
 

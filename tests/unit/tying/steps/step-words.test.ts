@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../shared/design/design.ts';
 import type { Language } from '../../../../shared/design/pattern-schema.ts';
-import { planCarefully } from '../../../../shared/tying/plan-carefully.ts';
+import { planCarefully } from '../../../../shared/tying/careful-person/plan-carefully.ts';
 import type { StepForm } from '../../../../shared/tying/steps/step-language.ts';
 import { stepWords } from '../../../../shared/tying/steps/step-words.ts';
 import { stepsOf } from '../../../../shared/tying/steps/steps-of.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { flatten } from '../../../../shared/chart/chart.ts';
-import { planCarefully } from '../../../../shared/tying/plan-carefully.ts';
+import { planCarefully } from '../../../../shared/tying/careful-person/plan-carefully.ts';
 import { rowTallies } from '../../../../shared/tying/steps/row-tallies.ts';
 import { stepAt } from '../../../../shared/tying/steps/step-at.ts';
 import { stepsOfRow } from '../../../../shared/tying/steps/steps-of-row.ts';

@@ -5,7 +5,7 @@ import type { Overlay, Pen } from '../../../../../renderer/plan/overlay/overlay.
 import { planned } from '../../../../../renderer/plan/plans/planned.ts';
 import { flatten } from '../../../../../shared/chart/chart.ts';
 import type { Design } from '../../../../../shared/design/design.ts';
-import { planCarefully } from '../../../../../shared/tying/plan-carefully.ts';
+import { planCarefully } from '../../../../../shared/tying/careful-person/plan-carefully.ts';
 import { designFromLetters } from '../../../../notation.ts';
 
 /** A careful person's plan, which a reader can follow by hand. */
