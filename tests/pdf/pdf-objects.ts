@@ -7,7 +7,7 @@ export interface PdfObjects extends PdfFile {
   readonly text: string;
   /** Every object by its number. */
   readonly objects: ReadonlyMap<number, PdfValue>;
-  /** The number of the object that begins there, by its table of places. */
+  /** By its number, the byte at which an object begins, after the file's table of places; those in streams are not told. */
   readonly places: ReadonlyMap<number, number>;
   readonly pages: readonly PdfPageObject[];
 }
@@ -28,8 +28,8 @@ export function openObjects(bytes: Uint8Array): PdfObjects {
   const file = openPdfFile(bytes);
   if (!file?.root) throw new Error('this is no PDF');
   const text = Buffer.from(bytes).toString('latin1');
-  const places = placesIn(text);
-  const objects = new Map([...places.keys()].map((object) => [object, file.resolve({ object })]));
+  const { places, packed } = tableOf(file, text);
+  const objects = new Map([...places.keys(), ...packed].map((object) => [object, file.resolve({ object })]));
   const kids = listOf(file, file.dictionaryOf(file.root.get('Pages'))?.get('Kids'));
   const pages = kids.map((kid) => {
     const dictionary = file.dictionaryOf(kid)!;
@@ -64,17 +64,38 @@ export function textOfString(value: PdfValue | undefined): string {
   return bytes[0] === 0xfe && bytes[1] === 0xff ? bytes.subarray(2).swap16().toString('utf16le') : value.text;
 }
 
-/** By the table at the end: ISO 32000-1, 7.5.4. */
-function placesIn(text: string): Map<number, number> {
+interface Table {
+  readonly places: Map<number, number>;
+  /** The numbers of objects that lie in streams. */
+  readonly packed: number[];
+}
+
+/** The table at the end: as text, ISO 32000-1, 7.5.4, or as a stream, 7.5.8. */
+function tableOf(file: PdfFile, text: string): Table {
   const at = Number(/startxref\n(\d+)\n%%EOF\n?$/.exec(text)?.[1]);
+  const stream = /^(\d+) 0 obj\n/.exec(text.slice(at, at + 20));
+  if (stream) return tableInStream(file, Number(stream[1]));
   const [, count = '0'] = /^xref\n0 (\d+)\n/.exec(text.slice(at)) ?? [];
   const first = at + `xref\n0 ${count}\n`.length;
-  return new Map(
-    Array.from({ length: Number(count) - 1 }, (_, i) => [
-      i + 1,
-      Number(text.slice(first + 20 * (i + 1)).slice(0, 10)),
-    ]),
-  );
+  const places = Array.from({ length: Number(count) - 1 }, (_, i): [number, number] => [
+    i + 1,
+    Number(text.slice(first + 20 * (i + 1)).slice(0, 10)),
+  ]);
+  return { places: new Map(places), packed: [] };
+}
+
+function tableInStream(file: PdfFile, object: number): Table {
+  const widths = listOf(file, file.dictionaryOf({ object })?.get('W')).map(Number);
+  const bytes = Buffer.from(file.bytesOf({ object }) ?? []);
+  const size = widths.reduce((sum, width) => sum + width, 0);
+  const places = new Map<number, number>();
+  const packed: number[] = [];
+  for (let number = 0; number < bytes.length / size; number++) {
+    const kind = bytes.readUIntBE(number * size, widths[0]!);
+    if (kind === 1) places.set(number, bytes.readUIntBE(number * size + widths[0]!, widths[1]!));
+    if (kind === 2) packed.push(number);
+  }
+  return { places, packed };
 }
 
 export function operatorsIn(content: string): PdfOperator[] {

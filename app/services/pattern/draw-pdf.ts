@@ -13,6 +13,7 @@ import type { PatternDocument } from '../../../shared/pattern/page/page.ts';
 import { itemsWithin } from '../../../shared/pattern/page/plain-items.ts';
 import { embedFaces } from './pdf/faces.ts';
 import { newOutline } from './pdf/outline.ts';
+import { packObjects } from './pdf/pack-objects.ts';
 import { embedImages } from './pdf/pdf-images.ts';
 import { insideOf, type PdfInside, type PdfRef } from './pdf/pdf-inside.ts';
 import { POINTS_PER_MM, pageDestination, tellPages } from './pdf/tell-pages.ts';
@@ -88,7 +89,9 @@ export async function writePatternPdf(
   await ended;
   if (signal?.aborted) return null;
   onProgress?.({ done: 1, what: 'The pattern is ready' });
-  return Uint8Array.from(Buffer.concat(chunks));
+  const bytes = Buffer.concat(chunks);
+  // A file that carries its design stays as it is: what lies in it plainly is still found where the file is damaged.
+  return new Uint8Array(attached ? bytes : packObjects(bytes));
 }
 
 function newPdf(

@@ -31,27 +31,6 @@ export function colored(color: string, operator: 'rg' | 'RG'): string {
   return r === g && g === b ? `${r} ${operator === 'rg' ? 'g' : 'G'}` : `${r} ${g} ${b} ${operator}`;
 }
 
-/**
- * The code with most rectangles is painted as one below all others. Only where every cell is painted: nothing else may
- * shine through.
- */
-export function withGround(
-  rects: readonly (readonly [code: number, list: number[]])[],
-  columns: number,
-  rows: number,
-): (readonly [code: number, list: number[]])[] {
-  const painted = rects.reduce((sum, [, list]) => sum + areaOf(list), 0);
-  if (painted < columns * rows) return [...rects];
-  const ground = rects.reduce((most, each) => (each[1].length > most[1].length ? each : most));
-  return [[ground[0], [0, 0, columns, rows]], ...rects.filter((each) => each !== ground)];
-}
-
-function areaOf(list: readonly number[]): number {
-  let area = 0;
-  for (let i = 0; i < list.length; i += 4) area += list[i + 2]! * list[i + 3]!;
-  return area;
-}
-
 export function pathStep(step: PathStep): string {
   switch (step[0]) {
     case 'M':

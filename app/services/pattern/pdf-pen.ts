@@ -1,11 +1,10 @@
 /**
  * Writes page items as PDF operators, by hand where pdfkit's own calls would cost one operator stream for each cell:
- * the cells of a chart come out as merged rectangles, its symbols as one text object in reading order.
+ * the cells of a chart come out as few rectangles, its symbols as one text object in reading order.
  * The user space is millimetres from the sheet's top left corner, y downwards.
  */
 
 import { itemBounds } from '../../../shared/pattern/page/item-bounds.ts';
-import { mergeCells } from '../../../shared/pattern/page/merge-cells.ts';
 import type {
   BoxItem,
   CellInk,
@@ -16,17 +15,8 @@ import type {
   StampItem,
   TextItem,
 } from '../../../shared/pattern/page/page.ts';
-import {
-  at,
-  colored,
-  fine,
-  type GlyphPlace,
-  n,
-  pathStep,
-  roundedBox,
-  shown,
-  withGround,
-} from './pdf-operators.ts';
+import { paintCells } from '../../../shared/pattern/page/paint-cells.ts';
+import { at, colored, fine, type GlyphPlace, n, pathStep, roundedBox, shown } from './pdf-operators.ts';
 
 /** An embedded face: its name among the page's resources, and text as hex glyph numbers of the subset. */
 export interface PdfFace {
@@ -138,14 +128,14 @@ export function pdfPen(options: PdfPenOptions): PdfPen {
     const { x, y, cellWidth, cellHeight, columns, rows, codes, inks } = item;
     see();
     const hasFill = Object.values(inks).some(({ fill }) => fill);
-    const rects = [...mergeCells(codes, columns, rows)].filter(([code]) => inks[code]?.fill);
-    if (rects.length > 0) {
+    const painted = paintCells(codes, columns, rows, (code) => Boolean(inks[code]?.fill));
+    if (painted.length > 0) {
       const before = state.get('fill');
       out.push(`q ${fine(cellWidth)} 0 0 ${fine(cellHeight)} ${n(x)} ${n(y)} cm`);
-      for (const [code, list] of withGround(rects, columns, rows)) {
+      for (const { code, rects } of painted) {
         fillWith(inks[code]!.fill!);
-        for (let i = 0; i < list.length; i += 4) {
-          out.push(`${list[i]} ${list[i + 1]} ${list[i + 2]} ${list[i + 3]} re`);
+        for (let i = 0; i < rects.length; i += 4) {
+          out.push(`${rects[i]} ${rects[i + 1]} ${rects[i + 2]} ${rects[i + 3]} re`);
         }
         out.push('f');
       }

@@ -3,7 +3,6 @@
  * of it, so that this file knows neither a browser nor a canvas library.
  */
 
-import { mergeCells } from './merge-cells.ts';
 import type {
   BoxItem,
   CellsItem,
@@ -15,6 +14,7 @@ import type {
   RuleItem,
   TextItem,
 } from './page.ts';
+import { paintCells } from './paint-cells.ts';
 import { itemsWithin, plainItems } from './plain-items.ts';
 
 /** The part of a 2D context that pages need. */
@@ -218,10 +218,8 @@ function drawCells(pen: CanvasPen, item: CellsItem, pxPerMm: number, faces: Canv
   // Edges fall on whole pixels, so that no seam of the paper shows between neighbours.
   const snapX = (c: number) => Math.round((x + c * cellWidth) * pxPerMm) / pxPerMm;
   const snapY = (r: number) => Math.round((y + r * cellHeight) * pxPerMm) / pxPerMm;
-  for (const [code, rects] of mergeCells(codes, columns, rows)) {
-    const fill = inks[code]?.fill;
-    if (!fill) continue;
-    pen.fillStyle = fill;
+  for (const { code, rects } of paintCells(codes, columns, rows, (each) => Boolean(inks[each]?.fill))) {
+    pen.fillStyle = inks[code]!.fill!;
     for (let i = 0; i < rects.length; i += 4) {
       const left = snapX(rects[i]!);
       const top = snapY(rects[i + 1]!);
