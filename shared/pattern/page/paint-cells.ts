@@ -17,28 +17,22 @@ export function paintCells(
   rows: number,
   isPainted: (code: number) => boolean,
 ): PaintedCode[] {
-  const turnOf = turns(codes, isPainted);
-  const inOrder = [...turnOf.entries()].filter(([, turn]) => turn > 0).sort(([, a], [, b]) => a - b);
-  const isCovered = inOrder.length > 0 && codes.every((code) => turnOf[code]! > 0);
-  return inOrder.map(([code, turn]) => ({
-    code,
-    rects:
-      isCovered && turn === 1 ? [0, 0, columns, rows] : rectsOf(code, turn, codes, columns, rows, turnOf),
-  }));
-}
-
-/** For each code when it is painted, from 1; 0 where it isn't. Those of more cells come first. */
-function turns(codes: Uint8Array, isPainted: (code: number) => boolean): Uint16Array {
   const counts = new Uint32Array(256);
-  for (const code of codes) counts[code]!++;
-  const painted = [...counts.keys()].filter((code) => counts[code]! > 0 && isPainted(code));
-  const turnOf = new Uint16Array(256);
-  painted
-    .sort((a, b) => counts[b]! - counts[a]! || a - b)
-    .forEach((code, i) => {
-      turnOf[code] = i + 1;
-    });
-  return turnOf;
+  for (let i = 0; i < codes.length; i++) counts[codes[i]!]!++;
+  // Those of more cells come first: under them is least left to paint.
+  const inOrder = Array.from(counts.keys())
+    .filter((code) => counts[code]! > 0 && isPainted(code))
+    .sort((a, b) => counts[b]! - counts[a]! || a - b);
+  /** For each code when it is painted, from 1; 0 where it isn't. */
+  const turnOf = new Uint8Array(256);
+  inOrder.forEach((code, i) => {
+    turnOf[code] = i + 1;
+  });
+  const isCovered = inOrder.reduce((sum, code) => sum + counts[code]!, 0) === codes.length;
+  return inOrder.map((code, i) => ({
+    code,
+    rects: isCovered && i === 0 ? [0, 0, columns, rows] : rectsOf(code, i + 1, codes, columns, rows, turnOf),
+  }));
 }
 
 /** Each row's stretches from the first to the last cell of the code, over cells of later turns; those below one another as one. */
@@ -48,7 +42,7 @@ function rectsOf(
   codes: Uint8Array,
   columns: number,
   rows: number,
-  turnOf: Uint16Array,
+  turnOf: Uint8Array,
 ): number[] {
   const rects: number[] = [];
   /** By column: where in the list the rectangle lies that starts here in the row above, else -1. */
