@@ -80,8 +80,16 @@ function key(
 
 function longEntry(row: WrittenRow, { copy }: PatternContext): Entry {
   const [head, ...pieces] = writtenRowPieces(row, rowsWords[copy.language], '–');
-  return { head: head!, parts: pieces.map((text) => [{ text }]), endsGroup: endsGroup(row) };
+  const lifts = Math.min(row.lifts.length, pieces.length);
+  const parts =
+    lifts > MOST_LIFTS_TOGETHER
+      ? pieces
+      : [...pieces.slice(0, pieces.length - lifts), ...(lifts > 0 ? [pieces.slice(-lifts).join(' ')] : [])];
+  return { head: head!, parts: parts.map((text) => [{ text }]), endsGroup: endsGroup(row) };
 }
+
+/** So few cords to lift stand on one line, so that no last one is left alone and overlooked below. */
+const MOST_LIFTS_TOGETHER = 8;
 
 /** The yarns by their symbols, as on the chart. */
 function compactEntry(row: WrittenRow, symbols: ReadonlyMap<YarnId, string>): Entry {

@@ -144,6 +144,9 @@ describe('time', () => {
     [3600, '1 h'],
     [45_660, '12 h 40 min'],
     [3599, '1 h'],
+    [359_700, '99 h 55 min'],
+    [361_700, '100 h'],
+    [831_000, '231 h'],
   ])('of %i s is shown as %s', (seconds, shown) => {
     expect(formatTime(seconds)).toBe(shown);
   });
