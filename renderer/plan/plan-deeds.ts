@@ -4,7 +4,7 @@ import type { TyingSettings } from '../../shared/design/schema.ts';
 import { goToCell } from '../draw/go-to-cell.ts';
 import { change } from '../store/changing.ts';
 import { studio } from '../store/studio.ts';
-import { showLeaf } from './leaves/leaves.ts';
+import { showLeaf, showPlace } from './leaves/leaves.ts';
 import type { PlanTables } from './plans/plan-tables.ts';
 import { type PlanView, plans, shownPlan } from './plans/plans.ts';
 import { strandAt, strandBeside, strandFacts } from './plans/strand-facts.ts';
@@ -65,6 +65,7 @@ export function showView(view: PlanView): void {
 export function tieTo(knots: number): void {
   const tables = tablesNow();
   if (!tables) return;
+  showPlace();
   const all = tables.stretches.knotsBefore[tables.stretches.count]!;
   const within = Math.max(0, Math.min(all, knots));
   plans.setState({ tied: within === all ? null : within });

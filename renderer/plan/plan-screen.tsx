@@ -1,7 +1,7 @@
 /**
  * Plan: what the hanging takes and how it is tied, before the first knot. The maker's settings at the left, the hanging
- * with its strands in the middle, figures and what is chosen at the right, the tying order below. What else there is to
- * plan gets a part of its own in one of the two columns.
+ * with its strands in the middle, figures and what is chosen at the right; below, where the chart or the order of tying is
+ * shown, the place in that order. What else there is to plan gets a part of its own in one of the two columns.
  */
 import { type ReactNode, useEffect } from 'react';
 import { SidePart } from '../draw/side-part.tsx';
@@ -11,7 +11,7 @@ import { BundlesLeaf } from './bundles/bundles-leaf.tsx';
 import { Column } from './columns/column.tsx';
 import { followWidth } from './columns/folds.ts';
 import { LeafChoice } from './leaves/leaf-choice.tsx';
-import { type Leaf, useLeaf } from './leaves/leaves.ts';
+import { followsOrder, type Leaf, useLeaf } from './leaves/leaves.ts';
 import { MaterialsLeaf } from './money/materials-leaf.tsx';
 import { OrderLeaf } from './order/order-leaf.tsx';
 import { OrderBar } from './panels/order-bar.tsx';
@@ -82,7 +82,7 @@ export function PlanScreen() {
           <YarnsPart />
         </SidePart>
       </Column>
-      <OrderBar />
+      {followsOrder(leaf) && <OrderBar />}
     </div>
   );
 }

@@ -165,6 +165,20 @@ describe('the whole tying order', () => {
   });
 });
 
+describe('the place in the tying order', () => {
+  it('stands where it is shown; a command that moves it elsewhere turns to the chart', async () => {
+    const { page } = await planning();
+    const slider = page.getByRole('slider', { name: 'Tying order' });
+    await page.getByRole('button', { name: 'Sizes', exact: true }).click();
+    await slider.waitFor({ state: 'detached' });
+    await page.keyboard.press('F1');
+    await page.keyboard.type('Back by a run');
+    await page.keyboard.press('Enter');
+    await page.getByRole('application').waitFor();
+    await expect.poll(() => slider.getAttribute('aria-valuetext')).toMatch(/^Row .* of 40 knots/);
+  });
+});
+
 describe('a small window', () => {
   it('folds the settings away by itself, and shows them when they are asked for', async () => {
     const { page } = await planning({ width: 1024, height: 700 });

@@ -13,3 +13,13 @@ export function useLeaf(): Leaf {
 export function showLeaf(leaf: Leaf): void {
   leaves.setState({ leaf });
 }
+
+/** Whether the leaf shows what is tied at the place in the tying order. */
+export function followsOrder(leaf: Leaf): boolean {
+  return leaf === 'chart' || leaf === 'order';
+}
+
+/** Turns to the chart from a leaf that doesn't show the place in the tying order. */
+export function showPlace(): void {
+  if (!followsOrder(leaves.getState().leaf)) showLeaf('chart');
+}
