@@ -8,24 +8,31 @@ export interface Tile {
   readonly number: number;
 }
 
-/** Row by row from the left; the last ones are as small as what is left. `room` is what one sheet holds. */
+/**
+ * Row by row from the left, on as few sheets as there can be. Side by side they are of one width: a narrow strip left over for
+ * the last would be hard to tape to the others. Below one another the last is as high as what is left, for a fringe may
+ * not reach down to it everywhere. `room` is what one sheet holds.
+ */
 export function tilesOf(
   { width, height }: { width: number; height: number },
   room: { width: number; height: number },
 ): Tile[] {
-  const tiles: Tile[] = [];
-  for (let y = 0; y < height - HAIR_MM; y += room.height) {
-    for (let x = 0; x < width - HAIR_MM; x += room.width) {
-      const window = {
-        x,
-        y,
-        width: Math.min(room.width, width - x),
-        height: Math.min(room.height, height - y),
-      };
-      tiles.push({ window, number: tiles.length + 1 });
-    }
-  }
-  return tiles;
+  const columns = sheetsFor(width, room.width);
+  const tileWidth = width / columns;
+  return Array.from({ length: columns * sheetsFor(height, room.height) }, (_, i) => {
+    const y = Math.floor(i / columns) * room.height;
+    const window = {
+      x: (i % columns) * tileWidth,
+      y,
+      width: tileWidth,
+      height: Math.min(room.height, height - y),
+    };
+    return { window, number: i + 1 };
+  });
+}
+
+function sheetsFor(lengthMm: number, roomMm: number): number {
+  return Math.max(1, Math.ceil((lengthMm - HAIR_MM) / roomMm));
 }
 
 /** What binary fractions leave over is no sheet of its own. */

@@ -121,6 +121,14 @@ describe('the template of a wider fringe', () => {
     expect(new Set(sheets.map((page) => barsOf(page).length)).size).toBe(2);
   });
 
+  it('has sheets of one width, whatever is left over', () => {
+    // 43 cords of 5 mm are a little wider than one sheet.
+    const [, ...sheets] = fringePages(43, { shape: 'curve', longMm: 150, shortMm: 90 });
+    const cords = sheets.map((page) => new Set(uprights(paths([page])).map(({ x }) => x.toFixed(2))).size);
+    expect(cords).toHaveLength(2);
+    expect(Math.abs(cords[0]! - cords[1]!)).toBeLessThan(3);
+  });
+
   it('has no sheet that is empty', () => {
     // The middle cords end on the first line of sheets, the outer ones on the second.
     const pages = fringePages(150, { shape: 'inverted-v', longMm: 260, shortMm: 100 });
