@@ -10,9 +10,9 @@ fc.configureGlobal({ seed: 8_600 });
 const code = fc.constantFrom(1, 2, 3, BARE);
 const startCorner = fc.constantFrom('top-left' as const, 'top-right' as const);
 
-/** Whether each cell of a row is that of the one `period` cords on. */
-function comesAgain({ cells, columns }: Chart, row: number, period: number): boolean {
-  for (let c = 0; c + period < columns; c++)
+/** Whether each cell of a row within its border is that of the one `period` cords on. */
+function comesAgain({ cells, columns }: Chart, row: number, period: number, border: number): boolean {
+  for (let c = border; c + period < columns - border; c++)
     if (cells[row * columns + c] !== cells[row * columns + c + period]) return false;
   return true;
 }
@@ -85,6 +85,30 @@ describe('repeats across', () => {
     );
   });
 
+  it('are found within a border, which is told', () => {
+    fc.assert(
+      fc.property(
+        arbitraryPlanted,
+        fc.integer({ min: 1, max: 3 }),
+        fc.constantFrom(7, 8),
+        ({ chart, fromRow, toRow, width }, border, inner) => {
+          fc.pre(chart.columns >= 4 * border);
+          const columns = chart.columns + 2 * border;
+          const cells = Uint8Array.from({ length: columns * chart.rows }, (_, at) => {
+            const column = (at % columns) - border;
+            const row = Math.floor(at / columns);
+            return column < 0 || column >= chart.columns ? inner : chart.cells[row * chart.columns + column]!;
+          });
+          const [found, ...others] = repeatsOf({ ...chart, columns, cells });
+          expect(others).toEqual([]);
+          expect(found).toMatchObject({ fromRow, toRow, border });
+          expect(width % found!.columns).toBe(0);
+        },
+      ),
+      { numRuns: 1_000 },
+    );
+  });
+
   it('are true, of the fewest cords, and as tall as they can be', () => {
     let found = 0;
     fc.assert(
@@ -94,19 +118,22 @@ describe('repeats across', () => {
         const inBands = new Set(repeats.flatMap(rowsOf));
         expect(inBands.size).toBe(repeats.flatMap(rowsOf).length);
         for (const repeat of repeats) {
-          const { fromRow, toRow, fromColumn, columns, times, leftOver } = repeat;
-          const all = (period: number) => rowsOf(repeat).every((row) => comesAgain(chart, row, period));
+          const { fromRow, toRow, fromColumn, columns, times, leftOver, border } = repeat;
+          const again = (row: number, period: number) => comesAgain(chart, row, period, border);
+          const all = (period: number) => rowsOf(repeat).every((row) => again(row, period));
           expect(toRow).toBeGreaterThan(fromRow);
           expect(times).toBeGreaterThanOrEqual(3);
-          expect(times * columns + leftOver).toBe(chart.columns);
+          expect(times * columns + leftOver).toBe(chart.columns - 2 * border);
           expect(leftOver).toBeLessThan(columns);
-          expect(fromColumn).toBe(chart.startCorner === 'top-left' ? 0 : chart.columns - columns);
+          expect(fromColumn).toBe(
+            chart.startCorner === 'top-left' ? border : chart.columns - border - columns,
+          );
           expect(all(columns)).toBe(true);
           for (let fewer = 1; fewer < columns; fewer++) expect(all(fewer)).toBe(false);
-          for (const edge of [fromRow, toRow]) expect(comesAgain(chart, edge, 1)).toBe(false);
+          for (const edge of [fromRow, toRow]) expect(again(edge, 1)).toBe(false);
           for (const next of [fromRow - 1, toRow + 1]) {
             if (next < 0 || next >= chart.rows || inBands.has(next)) continue;
-            expect(comesAgain(chart, next, columns) && !comesAgain(chart, next, 1)).toBe(false);
+            expect(again(next, columns) && !again(next, 1)).toBe(false);
           }
         }
       }),
@@ -118,7 +145,8 @@ describe('repeats across', () => {
   it('are none where in every row one knot stands alone', () => {
     fc.assert(
       fc.property(arbitraryChart, (chart) => {
-        const cells = Uint8Array.from(chart.cells, (each, at) => (at % chart.columns === 0 ? 9 : each));
+        const middle = chart.columns >> 1;
+        const cells = Uint8Array.from(chart.cells, (each, at) => (at % chart.columns === middle ? 9 : each));
         expect(repeatsOf({ ...chart, cells })).toEqual([]);
       }),
       { numRuns: 500 },

@@ -60,11 +60,20 @@ export function frameLines(
 }
 
 /** As a person counts them. */
-export function spansOf({ fromRow, toRow, fromColumn, columns, times, leftOver }: Repeat): FramedSpans {
+export function spansOf({
+  fromRow,
+  toRow,
+  fromColumn,
+  columns,
+  times,
+  leftOver,
+  border,
+}: Repeat): FramedSpans {
   const first = fromColumn + 1;
   const last = fromColumn + columns;
   // What is left over lies beyond the last repeat, and is the side of the frame that looks there.
-  const rest = fromColumn === 0 ? { first, last: leftOver } : { first: last - leftOver + 1, last };
+  const startsLeft = fromColumn === border;
+  const rest = startsLeft ? { first, last: first + leftOver - 1 } : { first: last - leftOver + 1, last };
   return {
     rows: { first: fromRow + 1, last: toRow + 1 },
     cords: { first, last },

@@ -54,6 +54,21 @@ describe('repeats across', () => {
     expect(repeatsIn([twos, twos, plain, twos, twos])).toEqual(['rows 1-5: cords 1-2, 9 times, 0 over']);
   });
 
+  it('may lie within a border of the same width on both sides', () => {
+    const rows = ['cdabcabcabcabcdc', 'cdbcabcabcabcadc'];
+    expect(repeatsIn(['cccccccccccccccc', 'cddddddddddddddc', ...rows, 'cccccccccccccccc'])).toEqual([
+      'rows 3-4: cords 3-5, 4 times, 0 over',
+    ]);
+    expect(repeatsIn(rows, 'top-right')).toEqual(['rows 1-2: cords 12-14, 4 times, 0 over']);
+    // What is left over is a part of the frame, not of the border.
+    const over = ['cabcabcabcabcac', 'cbcabcabcabcabc'];
+    expect(repeatsIn(over)).toEqual(['rows 1-2: cords 2-4, 4 times, 1 over']);
+  });
+
+  it('are those of whole rows where there are such', () => {
+    expect(repeatsIn(['abababababab', 'babababababa'])).toEqual(['rows 1-2: cords 1-2, 6 times, 0 over']);
+  });
+
   it('count bare cords as a colour', () => {
     expect(repeatsIn(['a--a--a--', '-aa-aa-aa'])).toEqual(['rows 1-2: cords 1-3, 3 times, 0 over']);
   });

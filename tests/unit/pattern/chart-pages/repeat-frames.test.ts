@@ -128,6 +128,12 @@ describe('the key of a chart with repeats', () => {
     expect(told(['abababa', 'bababab'])).toEqual([
       'Framed: cords 1–2 of rows 1–2, 3 times across, then cord 1 once more',
     ]);
+    expect(told(['cabcabcabcabcac', 'cbcabcabcabcabc'])).toEqual([
+      'Framed: cords 2–4 of rows 1–2, 4 times across, then cord 2 once more',
+    ]);
+    expect(told(['cabcabcabcabcac', 'cbcabcabcabcabc'], 'en', 'top-right')).toEqual([
+      'Framed: cords 12–14 of rows 1–2, 4 times across, then cord 14 once more',
+    ]);
     expect(told(['ababab', 'bababa'])).toEqual(['Framed: cords 1–2 of rows 1–2, 3 times across']);
     expect(told(border, 'de')).toEqual([
       'Umrahmt: Schnüre 1–4 der Reihen 2–3, 3-mal nebeneinander, dann noch einmal Schnüre 1–3',
