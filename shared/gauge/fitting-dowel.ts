@@ -1,19 +1,19 @@
 /** Choosing a dowel: which of several carries the hanging, and what would fit on each. */
 import type { Design } from '../design/design.ts';
 import { limits } from '../design/limits.ts';
-import { dowelOf, hungMm } from './dowel.ts';
+import { dowelSpread, hungMm } from './dowel.ts';
 import { gaugeSpread, spreadOf } from './gauge-spread.ts';
-import { headsOf } from './heads.ts';
+import { headInCords, headsOf } from './heads.ts';
 
 export interface DowelFit {
   readonly lengthMm: number;
   /** Whole cords that fit between the overhangs with their lark's heads, at the gauge as it is; 0 where there is no room. */
   readonly cords: number;
-  /** Cords that fit even where the gauge comes out at the wide end of its interval. */
+  /** Cords that fit even where gauge and lark's heads come out at the wide ends of their intervals. */
   readonly cordsSurely: number;
   /** Width of `cords` cords. */
   readonly widthMm: number;
-  /** Whether the hanging fits: as its gauge is, and even at the wide end. */
+  /** Whether the hanging fits: as its gauge is, and at the upper end of what it may take. */
   readonly fits: boolean;
   readonly fitsSurely: boolean;
   /** What is left free at each end with the hanging and its heads in the middle; below 0 where the dowel is shorter. */
@@ -34,9 +34,10 @@ export function fittingDowel(
 ): FittingDowel {
   const spread = gaugeSpread(design);
   const pitchMm = spreadOf(spread, (gauge) => gauge.pitchMm);
-  const minLengthMm = spreadOf(spread, (gauge) => dowelOf(design, gauge).minLengthMm);
+  const minLengthMm = dowelSpread(design, spread);
   const hung = hungMm(design, spread.gauge);
   const { headWidthMm } = headsOf(design, spread.gauge);
+  const widestHeadMm = headsOf(design, spread.gauge, headInCords.high).headWidthMm;
   const choices = lengthsMm
     .toSorted((a, b) => a - b)
     .map((lengthMm): DowelFit => {
@@ -45,7 +46,7 @@ export function fittingDowel(
       return {
         lengthMm,
         cords,
-        cordsSurely: cordsIn(roomMm, pitchMm.high, headWidthMm),
+        cordsSurely: cordsIn(roomMm, pitchMm.high, widestHeadMm),
         widthMm: cords * pitchMm.value,
         fits: lengthMm >= minLengthMm.value - noiseMm,
         fitsSurely: lengthMm >= minLengthMm.high - noiseMm,

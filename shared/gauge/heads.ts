@@ -2,8 +2,8 @@
 import type { Design } from '../design/design.ts';
 import type { Gauge } from './gauge.ts';
 
-/** A lark's head is about four cords wide: a value from memory, to be measured. */
-const headInCords = 4;
+/** How wide a lark's head is, in thicknesses of its cord, and within what: values from memory, to be measured. */
+export const headInCords = { value: 4, low: 3.6, high: 4.4 } as const;
 
 export interface Heads {
   /** Of one head. */
@@ -17,8 +17,9 @@ export interface Heads {
 export function headsOf(
   { columns, cord }: Pick<Design, 'columns' | 'cord'>,
   { pitchMm }: Pick<Gauge, 'pitchMm'>,
+  inCords: number = headInCords.value,
 ): Heads {
-  const headWidthMm = headInCords * cord.diameterMm;
+  const headWidthMm = inCords * cord.diameterMm;
   return {
     headWidthMm,
     allMm: Math.ceil(columns / 2) * headWidthMm,

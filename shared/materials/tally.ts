@@ -5,7 +5,7 @@ import type { Chart } from '../chart/chart.ts';
 import { BARE } from '../design/codes.ts';
 import type { Design } from '../design/design.ts';
 import { cutList } from '../gauge/cords.ts';
-import { dowelMassG, dowelOf } from '../gauge/dowel.ts';
+import { dowelMassG, dowelOf, dowelSpread } from '../gauge/dowel.ts';
 import { sizeOf } from '../gauge/gauge.ts';
 import { type GaugeSpread, gaugeSpread, spreadOf } from '../gauge/gauge-spread.ts';
 import type { PlainPlan } from '../tying/plan.ts';
@@ -88,7 +88,7 @@ function sizes(design: Design, spread: GaugeSpread): Pick<Materials, 'finished' 
     },
     dowel: {
       ...dowelOf(design, spread.gauge),
-      uncertain: { minLengthMm: spreadOf(spread, (at) => dowelOf(design, at).minLengthMm) },
+      uncertain: { minLengthMm: dowelSpread(design, spread) },
     },
   };
 }

@@ -1,8 +1,9 @@
 import { describe, expect, it } from 'vitest';
 import { newDesign } from '../../../shared/design/new-design.ts';
-import { dowelOf } from '../../../shared/gauge/dowel.ts';
+import { dowelOf, dowelSpread } from '../../../shared/gauge/dowel.ts';
 import { fittingDowel } from '../../../shared/gauge/fitting-dowel.ts';
 import { gaugeOf } from '../../../shared/gauge/gauge.ts';
+import { gaugeSpread, spreadOf } from '../../../shared/gauge/gauge-spread.ts';
 import { nominalDowels } from '../../../shared/gauge/nominal-dowels.ts';
 
 const any = newDesign({ title: 'Any', columns: 48, rows: 10 });
@@ -44,6 +45,21 @@ describe('choosing a dowel', () => {
       shortestMm: 438,
       choices: [{ cords: 42, fits: false, endsMm: 32 }, { cords: 48 }, { cords: 56, endsMm: 82 }],
     });
+  });
+
+  it('is as sure of the heads as their width is known, which is from memory', () => {
+    // 24 heads of 14 mm, give or take a tenth: 33.6 cm ± 3.4 cm, which is 8 % of the 43.8 cm of the dowel.
+    const thick = { ...design, cord: { ...any.cord, diameterMm: 3.5 } };
+    const { value, low, high } = dowelSpread(thick, gaugeSpread(thick));
+    expect(value).toBe(438);
+    expect(high - value).toBeCloseTo(33.6, 6);
+    expect(value - low).toBeCloseTo(33.6, 6);
+    const [dowel] = fittingDowel([500], thick).choices;
+    expect(dowel).toMatchObject({ cords: 56, cordsSurely: 50 });
+    // Heads narrower than their two cords, even at their widest, add nothing to what the gauge leaves open.
+    expect(dowelSpread(design, gaugeSpread(design))).toEqual(
+      spreadOf(gaugeSpread(design), (gauge) => dowelOf(design, gauge).minLengthMm),
+    );
   });
 
   it('finds no room between overhangs that meet', () => {
