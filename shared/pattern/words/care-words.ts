@@ -68,8 +68,8 @@ export const careWords: Worded<CareWords> = {
     careHead: 'Pflege',
     cautions: [
       {
-        title: 'Scheren und Messer',
-        text: 'Was Schnur schneidet, ist scharf. Schneiden Sie von den Händen weg, und räumen Sie Scheren und Messer danach außer Reichweite.',
+        title: 'Scheren und Klingen',
+        text: 'Scheren und Klingen sind scharf. Schneiden Sie von den Händen weg, und räumen Sie Klingen nach der Arbeit außer Reichweite.',
       },
       {
         title: 'Feuer',
@@ -77,17 +77,17 @@ export const careWords: Worded<CareWords> = {
       },
       {
         title: 'Kinder und Tiere',
-        text: 'In Schnüren und Schlaufen kann man sich strangulieren. Halten Sie die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren.',
+        text: 'An Schnüren und Schlaufen kann man sich strangulieren. Halten Sie die Arbeit und den fertigen Wandbehang außer Reichweite von Kinderbetten, kleinen Kindern und Tieren.',
       },
     ],
     hangingUp: (mass) => ({
       title: 'Aufhängen',
-      text: `Der Wandbehang wiegt etwa ${mass}. Wählen Sie eine Befestigung, die zur Wand passt und ein Mehrfaches trägt.`,
+      text: `Der Wandbehang wiegt etwa ${mass}. Wählen Sie eine Befestigung, die zur Wand passt und ein Mehrfaches davon trägt.`,
     }),
     care: [
       {
         title: 'Staub',
-        text: 'Schütteln Sie ihn im Freien aus oder bürsten Sie ihn von oben nach unten sanft ab. Auch ein Staubsauger auf kleiner Stufe geht.',
+        text: 'Schütteln Sie den Wandbehang im Freien aus oder bürsten Sie ihn von oben nach unten sanft ab. Auch ein Staubsauger auf niedriger Stufe geht.',
       },
       {
         title: 'Wasser',
@@ -100,10 +100,10 @@ export const careWords: Worded<CareWords> = {
     ],
     selling: {
       title: 'Wenn Sie das fertige Stück verkaufen',
-      text: 'Regeln für Faserangaben und Produktsicherheit sind von Land zu Land verschieden: In der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung: Richten Sie sich nach den örtlichen Vorschriften.',
+      text: 'Regeln für Textilkennzeichnung und Produktsicherheit sind von Land zu Land verschieden: In der Europäischen Union gelten die Verordnungen (EU) 1007/2011 und 2023/988, und die Vereinigten Staaten haben eigene Regeln für Faserangaben, vor allem für Wolle. Dies ist ein Hinweis und keine Rechtsberatung: Richten Sie sich nach den örtlichen Vorschriften.',
     },
     readFirst: (page) => `Lesen Sie die Hinweise auf Seite ${page}, bevor Sie beginnen.`,
     inShort: (mass) =>
-      `An Klingen kann man sich schneiden. Naturfasern brennen: Halten Sie sie von Flammen und Heizgeräten fern. An Schnüren kann man sich strangulieren: Halten Sie sie von Kinderbetten, kleinen Kindern und Tieren fern. Der Wandbehang wiegt etwa ${mass}: Wählen Sie eine Befestigung, die ein Mehrfaches davon trägt.`,
+      `An Klingen kann man sich schneiden. Naturfasern brennen: Halten Sie sie von Flammen und Heizgeräten fern. An Schnüren kann man sich strangulieren: Halten Sie sie von Kinderbetten, Kindern und Tieren fern. Der Wandbehang wiegt etwa ${mass}: Wählen Sie eine Befestigung, die ein Mehrfaches davon trägt.`,
   },
 };

@@ -109,10 +109,10 @@ export const finishingWords: Worded<FinishingWords> = {
               'Lassen Sie die Arbeit einen Tag hängen: Die Schnüre werden durch ihr eigenes Gewicht gerade. Schneiden Sie sie dann unter der letzten Reihe ab.',
             ]
           : [
-              'Kämmen Sie die Fransen von den Enden her aus und lassen Sie die Arbeit einen Tag hängen: Die Schnüre werden durch ihr eigenes Gewicht gerade.',
+              'Kämmen Sie die Fransen von den Enden nach oben aus und lassen Sie die Arbeit einen Tag hängen: Die Schnüre werden durch ihr eigenes Gewicht gerade.',
               `Schneiden Sie die Fransen zuletzt${fringe.hasTemplate && fringe.shortest !== fringe.longest ? ' nach der Schablone' : ''}: ${fringe.shortest === fringe.longest ? `alle Schnüre gleich lang, ${fringe.longest}` : `${fringe.shortest} bis ${fringe.longest}`} unter der letzten Reihe.`,
             ]),
-        `Binden Sie ein Stück Schnur an beide Enden des Rundholzes. Der Wandbehang wiegt etwa ${mass}: Wählen Sie eine Befestigung, die zur Wand passt und ein Mehrfaches trägt.`,
+        `Binden Sie ein Stück Schnur an beide Enden des Rundholzes. Der Wandbehang wiegt etwa ${mass}: Wählen Sie eine Befestigung, die zur Wand passt und ein Mehrfaches davon trägt.`,
       ].join('\n'),
   },
 };

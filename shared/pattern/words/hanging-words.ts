@@ -128,15 +128,15 @@ export const hangingWords: Worded<HangingWords> = {
   de: {
     titles: {
       'care-card': 'Pflegekarte',
-      'fibre-label': 'Faseretikett',
+      'fibre-label': 'Textiletikett',
       'price-tag': 'Preisschild',
       backing: 'Schablone für die Rückseite',
       'backing-tiles': 'Schablone für die Rückseite in wahrer Größe',
       'packing-note': 'Packzettel',
     },
-    madeBy: (name) => `gemacht von ${name}`,
+    madeBy: (name) => `gefertigt von ${name}`,
     cutLabels:
-      'Schneiden Sie entlang der Linien. Was ein Faseretikett sagen muss, regelt das Gesetz am Ort des Verkaufs: Lesen Sie vor dem Gebrauch nach.',
+      'Schneiden Sie entlang der Linien. Was auf einem Textiletikett stehen muss, regelt das Gesetz am Ort des Verkaufs: Lesen Sie es nach, bevor Sie die Etiketten verwenden.',
     cutTags: 'Schneiden Sie entlang der Linien und stanzen Sie das Loch für das Band.',
     handmade: 'Von Hand geknüpft',
     care: {
@@ -155,7 +155,7 @@ export const hangingWords: Worded<HangingWords> = {
       ],
     },
     fibre: {
-      head: 'Fasergehalt',
+      head: 'Faserzusammensetzung',
       cord: 'Schnur',
       yarn: 'Garn',
       dowel: 'Rundholz',
@@ -170,7 +170,7 @@ export const hangingWords: Worded<HangingWords> = {
       sides: (points, apart) => `Jede Seite: ${points} Marken im Abstand von ${apart}.`,
       top: (points, apart) => `Oben: ${points} Marken im Abstand von ${apart}.`,
       fromCorner:
-        'Gezählt wird von den oberen Ecken. Die untere Kante bleibt offen, damit Staub herausfallen kann.',
+        'Gezählt wird jeweils von den oberen Ecken aus. Die untere Kante bleibt offen, damit Staub herausfallen kann.',
       scale: (times) =>
         times === 1
           ? 'In wahrer Größe gezeichnet.'
@@ -195,7 +195,7 @@ export const hangingWords: Worded<HangingWords> = {
       to: 'An',
       unpacking: 'Auspacken und aufhängen',
       unpackingText:
-        'Rollen Sie ihn auf einem sauberen Tisch aus und lassen Sie ihn einen Tag hängen, bevor Sie die Fransen auskämmen. Halten Sie Schnüre und Verpackung von kleinen Kindern und Tieren fern.',
+        'Rollen Sie den Wandbehang auf einem sauberen Tisch aus und lassen Sie die Schnüre einen Tag hängen, bevor Sie die Fransen auskämmen. Halten Sie Schnüre und Verpackung von kleinen Kindern und Tieren fern.',
     },
   },
 };
