@@ -72,17 +72,17 @@ export const fringeWords: Worded<FringeWords> = {
       curve: 'ein Bogen, in der Mitte am längsten',
       'by-hand': 'frei gezeichnet',
     },
-    straight: (length) => `Die Fransen sind gerade: jede Schnur hängt ${length} unter der letzten Reihe.`,
+    straight: (length) => `Die Fransen sind gerade: Jede Schnur hängt ${length} unter der letzten Reihe.`,
     shaped: (shape, shortest, longest) =>
       `Die Form der Fransen: ${shape}. Die Schnüre hängen ${shortest} bis ${longest} unter der letzten Reihe.`,
     trueSize: (paper) =>
-      `Auf ${paper} hat die Schablone ihre wahre Größe: Drucken Sie diese Seite ohne Skalierung, schneiden Sie die Schablone entlang der Linie aus und legen Sie sie an die letzte Reihe an.`,
+      `Auf ${paper} hat die Schablone Originalgröße: Drucken Sie diese Seite ohne Skalierung, schneiden Sie die Schablone entlang der Linie aus und legen Sie sie an die letzte Reihe an.`,
     strip: (paper) =>
-      `Auf ${paper} hat der Streifen seine wahre Größe: Drucken Sie diese Seite ohne Skalierung, schneiden Sie den Streifen aus und legen Sie ihn Stück für Stück an die letzte Reihe an.`,
+      `Auf ${paper} hat der Streifen Originalgröße: Drucken Sie diese Seite ohne Skalierung, schneiden Sie den Streifen aus und legen Sie ihn Stück für Stück an die letzte Reihe an.`,
     tiled: (sheets, paper) =>
       sheets === 1
-        ? `Die nächste Seite ist die Schablone in wahrer Größe: Drucken Sie sie auf ${paper} ohne Skalierung, schneiden Sie sie entlang der Linie aus und legen Sie sie an die letzte Reihe an.`
-        : `Die Schablone in wahrer Größe folgt auf ${sheets} Blättern ${paper}, die Sie ohne Skalierung drucken. Schneiden Sie jedes Blatt entlang seines Rahmens aus, kleben Sie die Blätter so aneinander, wie das kleine Bild zeigt, und schneiden Sie dann entlang der Linie.`,
+        ? `Die nächste Seite ist die Schablone in Originalgröße: Drucken Sie sie auf ${paper} ohne Skalierung, schneiden Sie sie entlang der Linie aus und legen Sie sie an die letzte Reihe an.`
+        : `Die Schablone in Originalgröße folgt auf ${sheets} Blättern ${paper}, die Sie ohne Skalierung drucken. Schneiden Sie jedes Blatt entlang seines Rahmens aus, kleben Sie die Blätter so aneinander, wie das kleine Bild zeigt, und schneiden Sie dann entlang der Linie.`,
     check: (paper) => `Auf ${paper} ohne Skalierung sind 10 cm und 4 Zoll so lang:`,
     inches: '4 Zoll',
     toScale: (times) =>
@@ -92,8 +92,8 @@ export const fringeWords: Worded<FringeWords> = {
     cord: (number) => `Schnur ${number}`,
     cords: (first, last) => (first === last ? `Schnur ${first}` : `Schnüre ${first}–${last}`),
     sheet: (number, of) => `Blatt ${number} von ${of}`,
-    inTrueSize: 'in wahrer Größe',
-    alt: 'Die Schnüre der Fransen unter der letzten Reihe und die Linie, an der sie geschnitten werden. Die Längen darunter sagen dasselbe in Zahlen.',
+    inTrueSize: 'in Originalgröße',
+    alt: 'Die Schnüre der Fransen unter der letzten Reihe und die Linie, entlang der sie geschnitten werden. Die Längen darunter sagen dasselbe in Zahlen.',
     tileAlt: (number, cords) => `Blatt ${number} der Schablone, ${cords}.`,
   },
 };

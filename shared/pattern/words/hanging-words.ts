@@ -131,7 +131,7 @@ export const hangingWords: Worded<HangingWords> = {
       'fibre-label': 'Textiletikett',
       'price-tag': 'Preisschild',
       backing: 'Schablone für die Rückseite',
-      'backing-tiles': 'Schablone für die Rückseite in wahrer Größe',
+      'backing-tiles': 'Schablone für die Rückseite in Originalgröße',
       'packing-note': 'Packzettel',
     },
     madeBy: (name) => `gefertigt von ${name}`,
@@ -173,11 +173,11 @@ export const hangingWords: Worded<HangingWords> = {
         'Gezählt wird jeweils von den oberen Ecken aus. Die untere Kante bleibt offen, damit Staub herausfallen kann.',
       scale: (times) =>
         times === 1
-          ? 'In wahrer Größe gezeichnet.'
+          ? 'In Originalgröße gezeichnet.'
           : `Im Maßstab 1 : ${times.toLocaleString('de')} gezeichnet.`,
       alt: (width, height) => `Der Umriss der Rückseite, ${width} breit und ${height} hoch, mit den Marken.`,
       tooMany: (sheets) =>
-        `Die Rückseite in wahrer Größe bräuchte ${sheets} Blätter. Messen Sie stattdessen nach der verkleinerten Zeichnung.`,
+        `Die Rückseite in Originalgröße bräuchte ${sheets} Blätter. Messen Sie stattdessen nach der verkleinerten Zeichnung.`,
       sheet: (number, of) => `Blatt ${number} von ${of}`,
       tileAlt: (number) => `Blatt ${number} der Schablone.`,
     },
