@@ -58,12 +58,12 @@ export const cutListWords: Worded<CutListWords> = {
     cords: 'Schnur',
     cordHeads: ['für die Schnüre', 'Stücke', 'Länge je Stück', 'zusammen'],
     mounting:
-      'Legen Sie jede in der Mitte über das Rundholz und hängen Sie sie nebeneinander ein, in der Reihenfolge der Schnüre.',
+      'Legen Sie jede Schnur doppelt und hängen Sie die Schnüre nebeneinander ein, in der Reihenfolge ihrer Nummern.',
     yarn: 'Garn',
     alike: (length, tail) =>
-      `Alle Stücke werden gleich lang zugeschnitten, ${length}, mit ${tail} Fadenende an beiden Seiten. Alle Stücke eines Garns bilden ein Bündel.`,
+      `Alle Stücke werden gleich lang zugeschnitten, ${length}, mit je ${tail} Fadenende an beiden Seiten. Alle Stücke eines Garns bilden ein Bündel.`,
     fitted: ({ reserve, step, longest, saved }) =>
-      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Zugabe und aufgerundet auf volle ${step}; keines ist länger als ${longest}, auch wenn dann weniger Zugabe bleibt. Gleich lange Stücke eines Garns bilden ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von gleicher Länge.` : ''}`,
+      `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit ${reserve} Reserve, aufgerundet in Schritten von ${step}; keines ist länger als ${longest}, auch wenn dann weniger Reserve bleibt. Gleich lange Stücke eines Garns bilden ein Bündel.${saved ? ` Das spart ${saved} Garn gegenüber Stücken von gleicher Länge.` : ''}`,
     yarnHeads: ['Garn', 'Stücke', 'Länge je Stück', 'zusammen', 'ab Reihe'],
     together: (pieces, shown, length) =>
       `Zusammen ${shown} ${pieces === 1 ? 'Stück' : 'Stücke'}, ${length} Garn.`,

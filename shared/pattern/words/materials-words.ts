@@ -101,7 +101,7 @@ export const materialsWords: Worded<MaterialsWords> = {
         ? 'Der Garnverbrauch je Knoten ist an einem Probestück gemessen.'
         : 'Der Garnverbrauch je Knoten ist geschätzt (±), noch nicht gemessen.',
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit etwas Zugabe, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit ${tail} Fadenende an beiden Seiten. In den Strängen sind ${margin} % Zugabe eingerechnet.`,
+      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit etwas Reserve, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit je ${tail} Fadenende an beiden Seiten. In den Strängen sind ${margin} % Zugabe eingerechnet.`,
     yarn: 'Garn',
     yarnHeads: (length) => [
       'Garn',
