@@ -138,7 +138,10 @@ export const chartWords: Worded<ChartWords> = {
     joining: (neighbours) => {
       const sides = { left: 'links', right: 'rechts', above: 'oben', below: 'unten' };
       return neighbours
-        .map(([side, page], i) => `${i === 0 ? 'weiter auf Seite ' : ''}${page} ${sides[side]}`)
+        .map(
+          ([side, page], i) =>
+            `${i === 0 ? 'Anschluss ' : ''}${sides[side]} ${i === 0 ? 'Seite ' : ''}${page}`,
+        )
         .join(', ');
     },
     map: {
@@ -149,7 +152,7 @@ export const chartWords: Worded<ChartWords> = {
     },
     writtenOn: (page) =>
       page === null
-        ? ['lang: nach dem Zählmuster', 'lang']
+        ? ['lang: siehe Zählmuster', 'lang']
         : [`lang: ausgeschrieben ab Seite ${page}`, `lang: ab Seite ${page}`, `Seite ${page}`],
     notBeside: (page) =>
       page === null

@@ -117,7 +117,7 @@ export const readingWords: Worded<ReadingWords> = {
     sameGreys: (pairs, isMore) =>
       `In diesem Exemplar sind manche Garne, die sich berühren, in demselben Grau gedruckt: ${pairs.map((pair) => pair.join(' und ')).join('; ')}${isMore ? '; und andere' : ''}. Richten Sie sich nach den Symbolen.`,
     frames:
-      'Eine doppelte Linie umrahmt das erste Mal, wo sich in einigen Reihen dieselben Schnüre nebeneinander wiederholen. Die Legende sagt, welche Schnüre und Reihen es sind und wie oft sie kommen.',
+      'Wo sich in einigen Reihen ein Muster nebeneinander wiederholt, umrahmt eine doppelte Linie den ersten Rapport. Die Legende sagt, welche Schnüre und Reihen er umfasst und wie oft er kommt.',
     rows: {
       long: 'Die ausgeschriebenen Reihen sagen dasselbe in Worten: wie viele Knoten in welchem Garn und, in Klammern, von welcher bis zu welcher Schnur. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
       compact:
@@ -125,7 +125,7 @@ export const readingWords: Worded<ReadingWords> = {
     },
     steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn, cordsIn }) => [
       `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein${cordsIn ? `; welche Länge zu welchen Schnüren gehört, steht ${cordsIn === 'materials' ? 'auf der Materialseite' : 'im Zuschnitt'}` : ''}.`,
-      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, mit etwas Zugabe, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
+      `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, mit etwas Reserve, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
       `Heben Sie vor jeder Reihe die Schnüre an, die ${liftsGerman[liftsIn]}: die jeweils erste Schnur eines neuen Garns. Dort wechseln Sie das Garn.`,
       'Legen Sie beim Wechsel das bisherige Garn hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es locker hinter den Schnüren mit.',
       'Wenn ein Stück zu Ende geht, knüpfen Sie an der nächsten Schnur mit einem neuen weiter; wechseln Sie nie mitten in einem Knoten. Am Rand gehen Sie gerade hinunter in die nächste Reihe.',

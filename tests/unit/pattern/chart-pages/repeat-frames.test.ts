@@ -212,7 +212,7 @@ describe('the key of a chart with repeats', () => {
 describe('the page on reading the chart', () => {
   it.each([
     ['en', 'A double line frames'],
-    ['de', 'Eine doppelte Linie umrahmt'],
+    ['de', 'umrahmt eine doppelte Linie'],
   ] as const)('explains frames only where the chart has one: %s', (language, words) => {
     const running = (letters: string[]) =>
       runningOf(partOf(pagesOf(designFromLetters(letters), { language }), 'reading'));
