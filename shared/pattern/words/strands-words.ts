@@ -21,7 +21,7 @@ export const strandsWords: Worded<StrandsWords> = {
   de: {
     title: 'Fäden, Reihe für Reihe',
     introduction:
-      'Wo ein Stück angesetzt, ein hängender Faden wieder aufgenommen und mitgeführt oder umgekehrt, ein Stück angefügt wird und wo es endet. Eine Zahl nach „an“ oder „bis“ ist eine Schnur. In Reihen, die hier fehlen, geht das Garn in der Hand einfach weiter; die Knoten zeigt das Zählmuster.',
+      'Wo ein Stück angesetzt wird, wo ein hängender Faden wieder aufgenommen und mitgeführt wird oder umkehrt, wo ein Stück angefügt wird und wo es endet. Eine Zahl nach „an“ oder „bis“ ist eine Schnur. In Reihen, die hier fehlen, geht das Garn in der Hand einfach weiter; die Knoten zeigt das Zählmuster.',
     shortened: rowsWords.de.shortened,
     row: (row) => `Reihe ${row}:`,
   },

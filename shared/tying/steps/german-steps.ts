@@ -18,7 +18,7 @@ export const germanSteps: StepLanguage = {
       const where = from.row === to.row ? '' : `Reihe ${from.row}, `;
       return `${name(yarn)} von ${where}Schnur ${from.cord} bis ${to.cord} mitführen`;
     },
-    turn: ({ yarn, to }, { name }) => `${name(yarn)} an ${to.cord} umkehren`,
+    turn: ({ yarn, to }, { name }) => `mit ${name(yarn)} an ${to.cord} umkehren`,
     join: ({ yarn, piece, cord }, { name }) => `${name(yarn)}, Stück ${piece}, an ${cord} anfügen`,
     leave({ yarn, row, until }, { name }) {
       return `${name(yarn)} bis ${until.row === row ? `Schnur ${until.cord}` : `Reihe ${until.row}`} hängen lassen`;
@@ -36,7 +36,7 @@ export const germanSteps: StepLanguage = {
       const tail =
         tailMm === 0
           ? ''
-          : ` Lassen Sie ein Ende von ${atLeast(tailMm)} hinter der Arbeit zurück nach ${sides[tailSide]} zeigen.`;
+          : ` Lassen Sie ein Fadenende von ${atLeast(tailMm)} hinter der Arbeit zurück nach ${sides[tailSide]} zeigen.`;
       return `Setzen Sie Stück ${piece} von ${name(yarn)} an Schnur ${cord} an.${tail}`;
     },
     knots({ yarn, count, from, to }, { name }) {
@@ -46,7 +46,7 @@ export const germanSteps: StepLanguage = {
     carry: (step, figures) => [wayOfCarry(step, figures), behindWhat(step, figures)].join(' '),
     turn({ yarn, from, to, side, inHand }, { name }) {
       if (inHand)
-        return `Führen Sie ${name(yarn)} am Rand ${sides[side]} gerade hinunter in Reihe ${to.row}, an Schnur ${to.cord}.`;
+        return `Führen Sie ${name(yarn)} am ${side === 'left' ? 'linken' : 'rechten'} Rand gerade hinunter in Reihe ${to.row}, an Schnur ${to.cord}.`;
       const hangs = `Nehmen Sie ${name(yarn)} auf, das an Schnur ${from.cord} der Reihe ${from.row} hängt`;
       return `${hangs}, und führen Sie es gerade hinunter in Reihe ${to.row}.`;
     },
@@ -54,7 +54,7 @@ export const germanSteps: StepLanguage = {
       const tails =
         tailMm === 0
           ? ''
-          : ` Lassen Sie Enden von ${atLeast(tailMm)} hinter der Arbeit: Das alte zeigt weiter nach ${sides[oldTailSide]}, das neue zurück nach ${sides[tailSide]}.`;
+          : ` Lassen Sie Fadenenden von ${atLeast(tailMm)} hinter der Arbeit: Das alte zeigt weiter nach ${sides[oldTailSide]}, das neue zurück nach ${sides[tailSide]}.`;
       return `Stück ${oldPiece} von ${name(yarn)} endet nach Schnur ${after}: Fügen Sie Stück ${piece} an Schnur ${cord} an.${tails}`;
     },
     leave({ yarn, cord, row, until }, { name }) {
@@ -68,7 +68,7 @@ export const germanSteps: StepLanguage = {
       const tail =
         tailMm === 0
           ? ''
-          : ` Lassen Sie ein Ende von ${atLeast(tailMm)} hinter der Arbeit weiter nach ${sides[tailSide]} zeigen.`;
+          : ` Lassen Sie ein Fadenende von ${atLeast(tailMm)} hinter der Arbeit weiter nach ${sides[tailSide]} zeigen.`;
       return `Stück ${piece} von ${name(yarn)} endet nach Schnur ${cord}.${tail}`;
     },
   },

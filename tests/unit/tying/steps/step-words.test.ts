@@ -179,10 +179,10 @@ describe('the steps of a row in German', () => {
     const metric = told(['aabba'], { language: 'de', form: 'long' })[0]!;
     expect(metric[0]).toBe('Reihe 1 geht von links nach rechts. Heben Sie vorher die Schnüre 3 und 5 an.');
     expect(metric[1]).toBe(
-      'Setzen Sie Stück 1 von Moss an Schnur 1 an. Lassen Sie ein Ende von 6,5 cm hinter der Arbeit zurück nach links zeigen.',
+      'Setzen Sie Stück 1 von Moss an Schnur 1 an. Lassen Sie ein Fadenende von 6,5 cm hinter der Arbeit zurück nach links zeigen.',
     );
     // 65 mm are 2.56 in: enough is 2 3/4.
     const us = told(['aabba'], { language: 'de', form: 'long', units: 'us' })[0]!;
-    expect(us[1]).toContain('ein Ende von 2 3/4 Zoll');
+    expect(us[1]).toContain('ein Fadenende von 2 3/4 Zoll');
   });
 });
