@@ -183,7 +183,7 @@ export const knotsWords: Worded<KnotsWords> = {
   de: {
     title: 'Die Knoten Schritt für Schritt',
     introduction: ({ from, towards, holding, turning }) =>
-      `Von vorn gesehen. Reihe 1 dieser Anleitung geht nach ${way[towards]}, und die Zeichnungen folgen ihr. Eine Reihe nach ${way[from]} wird ebenso geknüpft, nur spiegelverkehrt. In beiden hält Ihre ${bent[holding]} Hand die Schnur straff, und Ihre ${bent[turning]} Hand legt die Windungen.`,
+      `Von vorn gesehen. Reihe 1 dieser Anleitung geht nach ${way[towards]}, und die Zeichnungen folgen ihr. Eine Reihe nach ${way[from]} wird ebenso geknüpft, nur spiegelverkehrt. In beiden Fällen hält Ihre ${bent[holding]} Hand die Schnur straff, und Ihre ${bent[turning]} Hand legt die Windungen.`,
     lessons: ({ from, towards, holding, turning }) => ({
       legend: {
         title: 'Zeichenerklärung',
@@ -227,7 +227,7 @@ export const knotsWords: Worded<KnotsWords> = {
             `Unter der festen ersten Windung geht das Garn vorn nach ${way[from]}, hinter der Schnur durch und über seiner eigenen Schlinge nach ${way[towards]} heraus.`,
           ],
           drawnTight: [
-            'Ziehen Sie sie dicht an die erste. Das Garn liegt hinter der nächsten Schnur bereit.',
+            'Ziehen Sie sie fest an die erste. Das Garn liegt hinter der nächsten Schnur bereit.',
             `Der feste Knoten: zwei Windungen übereinander, vorn auf der Schnur. Das Garn geht nach ${way[towards]} weiter, hinter die nächste Schnur.`,
           ],
         },
@@ -236,7 +236,7 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Einen neuen Faden ansetzen',
         steps: {
           newStrandLaidIn: [
-            `Legen Sie ihn hinter seine erste Schnur, das Fadenende zurück nach ${way[from]}. Ihre ${bent[holding]} Hand hält beides.`,
+            `Legen Sie ihn hinter die erste Schnur seiner Farbe, das Fadenende zurück nach ${way[from]}. Ihre ${bent[holding]} Hand hält beides.`,
             `Neues Garn hinter der zweiten Schnur; sein Fadenende liegt hinter der Arbeit nach ${way[from]}, das lange Ende geht nach ${way[towards]}.`,
           ],
           newStrandTied: [
@@ -258,7 +258,7 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Farbwechsel in der Reihe',
         steps: {
           oldLaidDown: [
-            'Legen Sie an der angehobenen Schnur das Garn in der Hand hinten ab.',
+            'Legen Sie an der angehobenen Schnur das bisherige Garn hinter der Arbeit ab.',
             'Zwei Knoten; ihr Garn hängt hinten herab, bevor es den Knoten der dritten Schnur erreicht.',
           ],
           newTakenUp: [
@@ -275,11 +275,11 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Anfügen, wenn ein Stück zu Ende geht',
         steps: {
           oldPieceEnds: [
-            'Knüpfen Sie den Knoten fertig, hören Sie nie mittendrin auf. Das alte Ende zeigt hinter der Arbeit weiter.',
+            'Knüpfen Sie den Knoten fertig, hören Sie nie mittendrin auf. Das alte Ende zeigt hinter der Arbeit in Knüpfrichtung.',
             `Zwei Knoten; das Ende ihres Garns hängt hinter den nächsten Schnüren und zeigt nach ${way[towards]}.`,
           ],
           freshPieceGoesOn: [
-            'Knüpfen Sie die nächste Schnur mit einem neuen Stück; dessen Fadenende zeigt zurück.',
+            'Knüpfen Sie an der nächsten Schnur mit einem neuen Stück weiter; dessen Fadenende zeigt zurück.',
             `Ein neues Stück an der dritten Schnur; sein Fadenende zeigt nach ${way[from]} und kreuzt das alte Ende hinter der Arbeit.`,
           ],
         },
@@ -289,7 +289,7 @@ export const knotsWords: Worded<KnotsWords> = {
         steps: {
           steppingDown: [
             `Gehen Sie am Reihenende gerade hinunter und spiegelverkehrt zurück. Ihre ${bent[holding]} Hand hält weiter die Schnur.`,
-            `Der letzte Knoten einer Reihe am ${bent[towards]}n Rand; das Garn geht hinunter und knüpft dieselbe Schnur darunter noch einmal, nach ${way[from]}.`,
+            `Der letzte Knoten einer Reihe am ${bent[towards]}n Rand; das Garn geht hinunter und wird darunter noch einmal an dieselbe Schnur geknüpft, nach ${way[from]}.`,
           ],
         },
       },
@@ -297,7 +297,7 @@ export const knotsWords: Worded<KnotsWords> = {
         title: 'Lose Enden verknoten, auf der Rückseite',
         steps: {
           tiedOnce: [
-            'Schlingen Sie zwei benachbarte Enden einmal umeinander.',
+            'Kreuzen Sie zwei benachbarte Enden und schlingen Sie sie einmal umeinander.',
             'Zwei Enden, umeinander geschlungen: drei Kreuzungen.',
           ],
           tiedTwice: [
