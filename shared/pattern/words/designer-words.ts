@@ -36,7 +36,7 @@ export const designerWords: Worded<DesignerWords> = {
       `Danke, dass Sie „${title}“ knüpfen. Ein Foto des fertigen Wandbehangs an seiner Wand ist immer willkommen.`,
     mistakes: 'Wenn etwas nicht stimmt',
     mistakesText: (edition, hasContact) =>
-      `Zählmuster, Reihen und Zahlen sind aus demselben Entwurf berechnet; trotzdem kann sich ein Fehler einschleichen.${edition ? ` Sie haben die ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie, auf welcher Seite und in welcher Reihe er steckt.' : ''}`,
+      `Zählmuster, Reihen und Zahlen sind aus demselben Entwurf berechnet; trotzdem kann sich ein Fehler eingeschlichen haben.${edition ? ` Sie haben die ${edition}.` : ''}${hasContact ? ' Bitte schreiben Sie dann und nennen Sie Seite und Reihe.' : ''}`,
     errata: (edition) => `Berichtigungen zur ${edition}`,
   },
 };

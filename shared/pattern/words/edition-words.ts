@@ -34,7 +34,7 @@ export const patternTexts: Worded<Readonly<Record<PatternText, string>>> = {
     terms: 'Der Text der Nutzungsbedingungen',
     skill: 'Der Text über die Vorkenntnisse',
     reading: 'Der Text zum Lesen des Zählmusters',
-    order: 'Die Reihenfolge der Arbeit',
+    order: 'Der Text zum Vorgehen',
     finishing: 'Der Text zum Fertigstellen',
     care: 'Der Text zur Pflege',
     cautions: 'Der Text der weiteren Hinweise zur Vorsicht',
@@ -55,7 +55,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'size':
           return `The chart had ${counted(change.from.columns, 'cord')} and ${counted(change.from.rows, 'row')}, and has ${counted(change.to.columns, 'cord')} and ${counted(change.to.rows, 'row')} now.`;
         case 'cells':
-          return `${change.count === 1 ? '1 cell of the chart is' : `${change.count} cells of the chart are`} tied otherwise, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'row' : 'rows'} ${rowsOf(change.rows)}.`;
+          return `${change.count === 1 ? '1 cell of the chart is' : `${change.count.toLocaleString('en')} cells of the chart are`} tied otherwise, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'row' : 'rows'} ${rowsOf(change.rows)}.`;
         case 'start-corner':
           return 'Row 1 begins at the other side.';
         case 'yarn-added':
@@ -117,7 +117,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'size':
           return `Das Zählmuster hatte ${counted(change.from.columns, 'Schnur', 'Schnüre')} und ${counted(change.from.rows, 'Reihe', 'Reihen')} und hat jetzt ${counted(change.to.columns, 'Schnur', 'Schnüre')} und ${counted(change.to.rows, 'Reihe', 'Reihen')}.`;
         case 'cells':
-          return `${change.count === 1 ? '1 Kästchen des Zählmusters wird' : `${change.count} Kästchen des Zählmusters werden`} anders geknüpft, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'Reihe' : 'den Reihen'} ${rowsOf(change.rows)}.`;
+          return `${change.count === 1 ? '1 Kästchen des Zählmusters wird' : `${change.count.toLocaleString('de')} Kästchen des Zählmusters werden`} anders geknüpft, in ${change.rows.length === 1 && change.rows[0]!.from === change.rows[0]!.to ? 'Reihe' : 'den Reihen'} ${rowsOf(change.rows)}.`;
         case 'start-corner':
           return 'Reihe 1 beginnt auf der anderen Seite.';
         case 'yarn-added':
@@ -141,7 +141,7 @@ export const editionWords: Worded<EditionWords> = {
         case 'gauge':
           return 'Die Knotenprobe wurde neu gemessen: Maße und Längen sind andere.';
         case 'tying':
-          return 'Arbeitslänge, Enden oder mitgeführte Fäden sind andere, und damit die Stücke, die zugeschnitten werden.';
+          return 'Arbeitslänge, Fadenenden oder Mitführen sind anders eingestellt; damit ändern sich auch die Stücke, die zugeschnitten werden.';
         case 'margin':
           return 'Die Zugabe an Garn ist eine andere.';
         case 'designer':
@@ -149,9 +149,9 @@ export const editionWords: Worded<EditionWords> = {
         case 'fitted':
           return 'Die Stücke werden nach Maß statt gleich lang zugeschnitten, oder umgekehrt.';
         case 'rates':
-          return 'Die Stunden werden anders berechnet.';
+          return 'Die Arbeitszeit wird anders berechnet.';
         case 'parts-added':
-          return `Neu gedruckt: ${change.parts.map((part) => partWords.de[part]).join(', ')}.`;
+          return `Zusätzlich gedruckt: ${change.parts.map((part) => partWords.de[part]).join(', ')}.`;
         case 'parts-gone':
           return `Nicht mehr gedruckt: ${change.parts.map((part) => partWords.de[part]).join(', ')}.`;
         case 'parts-order':

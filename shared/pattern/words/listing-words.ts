@@ -117,12 +117,12 @@ export const listingWords: Worded<ListingWords> = {
       inside: 'In der Anleitung',
       needs: 'Sie brauchen',
       figures: 'In Zahlen',
-      skill: 'Können',
-      terms: 'Bedingungen',
+      skill: 'Vorkenntnisse',
+      terms: 'Nutzungsbedingungen',
       tags: 'Suchwörter',
     },
     inside: {
-      welcome: 'Was der Wandbehang verlangt, und was Sie mit der Anleitung tun dürfen',
+      welcome: 'Was der Wandbehang verlangt und was Sie mit der Anleitung tun dürfen',
       materials: 'Was zu kaufen ist: Garn in ganzen Strängen, Schnur, Rundholz, Werkzeug',
       'cut-list': 'Der Zuschnitt, bis zum letzten Stück Garn',
       reading: 'Wie man das Zählmuster liest',
@@ -141,8 +141,8 @@ export const listingWords: Worded<ListingWords> = {
       `${name}: ${length}, ${mass}: ${skeins === 1 ? `ein Strang zu ${skein}` : `${skeins} Stränge zu ${skein}`}`,
     skeins: (percent) =>
       percent === '0'
-        ? 'Die Längen sind zugeschnittenes Garn; Stränge sind ganz gerechnet.'
-        : `Die Längen sind zugeschnittenes Garn; Stränge sind ganz gerechnet, mit ${percent} % mehr für Fehler und ein Probestück.`,
+        ? 'Die Längen gelten für das zugeschnittene Garn; gerechnet ist in ganzen Strängen.'
+        : `Die Längen gelten für das zugeschnittene Garn; gerechnet ist in ganzen Strängen, mit ${percent} % mehr für Fehler und ein Probestück.`,
     cord: (thickness, length) => `Baumwollschnur, ${thickness} dick: ${length}`,
     dowel: (thickness, length) => `ein Rundholz, ${thickness} dick und mindestens ${length} lang`,
     tools: 'Schere, Maßband, Kamm und eine stumpfe Nadel',
@@ -155,13 +155,13 @@ export const listingWords: Worded<ListingWords> = {
     estimated:
       'Maße und Längen sind aus der Dicke von Schnur und Garn geschätzt: Knüpfen Sie zuerst ein Probestück.',
     terms:
-      'Für den eigenen Gebrauch: Sie dürfen sie ausdrucken, so oft Sie sie brauchen. Bitte geben Sie die Dateien nicht weiter und verkaufen Sie sie nicht. Selbst geknüpfte Wandbehänge dürfen verkauft werden; nennen Sie dabei, wer sie entworfen hat.',
+      'Für den eigenen Gebrauch: Sie dürfen die Anleitung ausdrucken, so oft Sie sie brauchen. Bitte geben Sie die Dateien nicht weiter und verkaufen Sie sie nicht. Selbst geknüpfte Wandbehänge dürfen verkauft werden; nennen Sie dabei, wer sie entworfen hat.',
     tags: [
       'Wandbehang',
       'geknüpftes Bild',
       'Anleitung PDF',
       'Textilkunst',
-      'Knoten',
+      'Rippenknoten',
       'Baumwollschnur',
       'Garnbild',
     ],

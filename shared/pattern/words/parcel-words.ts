@@ -57,11 +57,11 @@ export const parcelWords: Worded<ParcelWords> = {
       `etwa ${time}`,
     ],
     pictures: {
-      square: 'Ladenbild, quadratisch',
-      upright: 'Ladenbild, hoch mit Titel',
-      wide: 'Ladenbild, breit mit Maßen',
-      close: 'Ladenbild, die Knoten',
-      pages: 'Ladenbild, die Seiten',
+      square: 'Angebotsbild, quadratisch',
+      upright: 'Angebotsbild, hochkant mit Titel',
+      wide: 'Angebotsbild, quer mit Angaben',
+      close: 'Angebotsbild, die Knoten',
+      pages: 'Angebotsbild, die Seiten',
     },
   },
 };

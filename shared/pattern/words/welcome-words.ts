@@ -117,6 +117,6 @@ export const welcomeWords: Worded<WelcomeWords> = {
       about: (time) => `etwa ${time}`,
     },
     timeNote: ({ materials }) =>
-      `Die Maße gelten für die Knotenprobe ${materials ? 'auf der Materialseite' : 'des Entwurfs'}. Die Arbeitszeit ist geschätzt; jede Hand knüpft verschieden schnell.`,
+      `Die Maße gelten für die Knotenprobe ${materials ? 'auf der Materialseite' : 'des Entwurfs'}. Die Arbeitszeit ist geschätzt: Jede Hand hat ihr eigenes Tempo.`,
   },
 };
