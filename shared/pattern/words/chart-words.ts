@@ -156,8 +156,8 @@ export const chartWords: Worded<ChartWords> = {
         : [`lang: ausgeschrieben ab Seite ${page}`, `lang: ab Seite ${page}`, `Seite ${page}`],
     notBeside: (page) =>
       page === null
-        ? 'kein Platz für Reihen neben dem Zählmuster'
-        : `kein Platz für Reihen neben dem Zählmuster: ausgeschrieben ab Seite ${page}`,
+        ? 'kein Platz für Reihen daneben'
+        : `kein Platz für Reihen daneben: ausgeschrieben ab Seite ${page}`,
     bareInRow: 'frei',
   },
 };

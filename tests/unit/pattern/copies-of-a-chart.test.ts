@@ -146,7 +146,7 @@ describe('the chart of a copy', () => {
 
   it.each([
     ['en', 'no room for rows beside the chart: written on page 2 and after'],
-    ['de', 'kein Platz für Reihen neben dem Zählmuster: ausgeschrieben ab Seite 2'],
+    ['de', 'kein Platz für Reihen daneben: ausgeschrieben ab Seite 2'],
   ] as const)('says where its rows stand where they have no room beside it (%s)', (language, said) => {
     const design = designFromLetters(['ab'.repeat(20)]);
     const [page] = pagesOf(design, { rowsBeside: true, language }, ['chart', 'rows']);
