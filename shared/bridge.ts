@@ -308,7 +308,7 @@ export const bridge = {
       which: z.array(z.enum(hangingPapers)).min(1).max(hangingPapers.length),
       target: handle,
     }),
-    z.strictObject({ fileName: name, pages: z.number(), bytes: z.number() }),
+    z.strictObject({ fileName: name, pages: z.number(), bytes: z.number(), notices: z.array(z.string()) }),
   ),
   /**
    * Writes everything for selling the pattern: copies for every paper, in colour and in symbols, in both sizes of cells; pictures

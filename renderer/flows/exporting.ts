@@ -13,6 +13,7 @@ import { withProgress } from '../shell/progress.tsx';
 import { studio } from '../store/studio.ts';
 import { placeToSave } from './places.ts';
 import { reportSaved } from './report-saved.ts';
+import { copyInWords, suggestedName } from './suggested-name.ts';
 
 export async function savePattern(): Promise<void> {
   const { open } = studio.getState();
@@ -37,7 +38,7 @@ async function savePatternOf(design: Design, name: string): Promise<void> {
   const { paper, units } = studio.getState().settings;
   const { preparedFor, attachDesign } = patternView.getState();
   const copy = { ...copyOf(design), preparedFor };
-  const place = await placeToSave('pattern', `${name} ${paper === 'a4' ? 'A4' : 'Letter'}.pdf`);
+  const place = await placeToSave('pattern', suggestedName(name, ` ${copyInWords(copy, paper)}.pdf`));
   if (!place) return;
   const text = writeDesign(design);
   const saved = await withProgress('Making the pattern', (options) =>
@@ -51,7 +52,7 @@ export async function saveLabels(fitted: boolean): Promise<SettledPlan | null> {
   const { open, settings } = studio.getState();
   if (!open) return null;
   const { paper, units } = settings;
-  const place = await placeToSave('pattern', `${open.design.title} labels.pdf`);
+  const place = await placeToSave('pattern', suggestedName(open.design.title, ' labels.pdf'));
   if (!place) return null;
   const args = { text: writeDesign(open.design), paper, units, fitted, target: place.handle };
   const saved = await withProgress('Making the labels', (options) =>
@@ -64,7 +65,7 @@ export async function saveLabels(fitted: boolean): Promise<SettledPlan | null> {
 export async function saveChartPng(): Promise<void> {
   const { open } = studio.getState();
   if (!open) return;
-  const place = await placeToSave('png', `${open.design.title} chart.png`);
+  const place = await placeToSave('png', suggestedName(open.design.title, ' chart.png'));
   if (!place) return;
   const saved = await host().call('png.save', { text: writeDesign(open.design), target: place.handle });
   reportSaved(saved, ({ fileName }) => `Saved ${fileName}.`);

@@ -10,6 +10,7 @@ import { change, endStroke } from '../store/changing.ts';
 import { markSaved, studio } from '../store/studio.ts';
 import { openHandle } from './open-handle.ts';
 import { placeToSave } from './places.ts';
+import { suggestedName } from './suggested-name.ts';
 
 /** True where the design is on disk afterwards. */
 export async function save(): Promise<boolean> {
@@ -24,7 +25,7 @@ export async function saveAs(): Promise<boolean> {
   takeWhatIsWritten();
   const { open } = studio.getState();
   if (!open) return false;
-  const place = await placeToSave('design', `${open.fileStem ?? open.design.title}.larkrow`);
+  const place = await placeToSave('design', suggestedName(open.fileStem ?? open.design.title, '.larkrow'));
   return place ? saveTo(place.handle, null) : false;
 }
 

@@ -6,7 +6,7 @@ import type { PatternAnswer, PatternQuestion, PatternSheet } from '../planning/p
 import type { OpenDesign } from '../store/state.ts';
 import { studio } from '../store/studio.ts';
 import { imprintNow, onImprint, readImprint } from './imprint/imprint-state.ts';
-import { forgetPages, type PatternView, patternView } from './pattern-view.ts';
+import { beginPages, forgetPages, type PatternView, patternView } from './pattern-view.ts';
 
 export interface PatternKeeper {
   /** Makes the full plan again, where it was stopped. */
@@ -17,6 +17,7 @@ export interface PatternKeeper {
 
 /** Until it is forgotten. */
 export function keepPattern(): PatternKeeper {
+  beginPages(studio.getState().open?.opening);
   const worker = new Worker(new URL('../planning/pattern.worker.ts', import.meta.url), { type: 'module' });
   const tell = (question: PatternQuestion) => worker.postMessage(question);
   let number = 0;

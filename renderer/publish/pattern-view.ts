@@ -1,5 +1,6 @@
 /**
- * The pattern's pages as far as they are made. They belong to the open design, and are forgotten when the screen is left.
+ * The pattern's pages as far as they are made. They belong to the open design, and are forgotten when the screen is left; for
+ * whom it is printed, and whether the design goes along, are asked for once for each design that is opened.
  */
 import { useStore } from 'zustand';
 import { createStore } from 'zustand/vanilla';
@@ -55,6 +56,15 @@ export function usePattern<T>(select: (state: PatternView) => T): T {
   return useStore(patternView, select);
 }
 
+/** Which opening of a design the copy was asked for. */
+let copyOfOpening: unknown = null;
+
+/** `opening`: that of the design whose pages are shown from now on. */
+export function beginPages(opening: unknown): void {
+  if (copyOfOpening !== opening) patternView.setState({ preparedFor: '', attachDesign: false });
+  copyOfOpening = opening;
+}
+
 export function forgetPages(): void {
-  patternView.setState(noPages);
+  patternView.setState(({ preparedFor, attachDesign }) => ({ ...noPages, preparedFor, attachDesign }));
 }

@@ -78,12 +78,12 @@ function PatternSide({ keeper }: { keeper: PatternKeeper | null }) {
         Papers for the hanging…
       </button>
       <PagesProgress keeper={keeper} />
+      <ImprintLine />
       <FindingsPanel />
       <CopyPanel />
       <CoverPanel />
       <TextsPanel />
       <EditionsPanel />
-      <ImprintLine />
       <label
         className="choice"
         title="Opening such a PDF in Larkrow opens the design. For you, not for buyers."

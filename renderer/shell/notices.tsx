@@ -13,8 +13,10 @@ import { withShortNames } from './short-names.ts';
 const notices = createStore<{ list: readonly Notice[] }>(() => ({ list: [] }));
 let nextKey = 1;
 
-/** How long they stay, in ms: news is glanced at, a problem is read. */
+/** How long they stay, in ms: news is glanced at, where it is short; a problem is read. */
 const newsMs = 4_000;
+/** For each letter: twice as long as quiet reading takes, of some 25 letters a second (value from memory). */
+const letterMs = 80;
 const problemMs = 20_000;
 
 export function tell(text: string): void {
@@ -60,15 +62,15 @@ function Card({ notice: { key, text, bad } }: { notice: Notice }) {
       if (card.current?.matches(':hover, :focus-within')) timer = setTimeout(leave, newsMs);
       else putAway(key);
     };
-    let timer = setTimeout(leave, bad ? problemMs : newsMs);
+    let timer = setTimeout(leave, Math.max(bad ? problemMs : newsMs, text.length * letterMs));
     return () => clearTimeout(timer);
-  }, [key, bad]);
+  }, [key, bad, text]);
   const shown = withShortNames(text);
   return (
     <div ref={card} className={bad ? 'notice bad' : 'notice'}>
       <p title={shown === text ? undefined : text}>{shown}</p>
       <button type="button" className="plain" onClick={() => putAway(key)}>
-        {bad ? 'I see' : 'Close'}
+        {bad ? 'I see' : 'All right'}
       </button>
     </div>
   );

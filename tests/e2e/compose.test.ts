@@ -80,6 +80,15 @@ describe('a pattern is composed', () => {
     const { pages } = await readPdf(readFileSync(join(folder, 'Schilf.pdf')));
     expect(pages).toHaveLength(shown.length);
     expect(pages.join(' ')).toContain('angefertigt für Wanda Reet');
+    // Whoever looks at the hanging meanwhile finds the copy as it was asked for, under a name that tells it from others.
+    await page.getByRole('button', { name: 'Draw', exact: true }).click();
+    await page.getByRole('application').waitFor();
+    await page.getByRole('button', { name: 'Publish' }).click();
+    expect(await page.getByLabel('Prepared for').inputValue()).toBe('Wanda Reet');
+    await page.getByRole('button', { name: 'Pattern as PDF…' }).click();
+    expect(await page.getByLabel('Name').inputValue()).toBe(
+      'Drawn A4, large print, left-handed, Deutsch, for Wanda Reet.pdf',
+    );
   });
 
   it('under the imprint that is kept for all patterns', async () => {
@@ -94,6 +103,16 @@ describe('a pattern is composed', () => {
     await expect.poll(() => page.getByText('there is no contact', { exact: false }).count()).toBe(0);
     await page.getByRole('button', { name: 'Imprint…' }).click();
     expect(await dialog.getByLabel('Contact').inputValue()).toBe('Bank 4\nada@reeds.example');
+    // What is left by a slip of the hand is there again, and not kept.
+    await dialog.getByLabel('About you').fill('Knots since the tide came in.');
+    await page.keyboard.press('Escape');
+    await page.getByText('What you wrote is not kept yet.', { exact: false }).waitFor();
+    await page.getByRole('button', { name: 'Imprint…' }).click();
+    expect(await dialog.getByLabel('About you').inputValue()).toBe('Knots since the tide came in.');
+    expect(await seriousFindings(page)).toEqual([]);
+    await dialog.getByRole('button', { name: 'Back to what is kept' }).click();
+    expect(await dialog.getByLabel('About you').inputValue()).toBe('');
+    expect(await dialog.getByLabel('Workshop or shop').inputValue()).toBe('The Reed House');
   });
 
   it('in editions that keep what they were made of, tell what changed since, and are printed again', async () => {

@@ -104,9 +104,10 @@ export function paperVerbs(studio: Studio): Pick<Handlers, PaperVerb> {
       });
       if (!made.ok) return made;
       if (isStopped(call)) return cancelled;
-      const { bytes, pages } = made.value;
+      const { bytes, pages, notices } = made.value;
       const saved = await saveTo(studio, { kind: 'pattern', target, bytes, stamp: null });
-      return saved.ok ? good({ fileName: saved.value.fileName, pages, bytes: bytes.length }) : saved;
+      if (!saved.ok) return saved;
+      return good({ fileName: saved.value.fileName, pages, bytes: bytes.length, notices: [...notices] });
     },
     'png.save': async ({ text, target }, call) => {
       const design = readDesign(text);

@@ -15,7 +15,8 @@ const words = editionWords.en;
 
 export async function publishNext(): Promise<void> {
   if (patternView.getState().document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
-  if (!isFull()) return tell(waits);
+  const missing = whyNoPlan();
+  if (missing) return tell(missing);
   const last = studio.getState().open?.design.editions?.at(-1);
   const number = (last?.number ?? 0) + 1;
   const note = await askForText({
@@ -52,13 +53,16 @@ export async function writeErratum(number: number): Promise<void> {
   change('Add an erratum', edit.value);
 }
 
-function isFull(): boolean {
-  const { effort, plan } = patternView.getState();
-  return effort === 'full' && plan !== null;
+/** An edition keeps the full plan for the design's own hand: why there is none, and what to do; empty where there is one. */
+function whyNoPlan(): string {
+  const { effort, plan, progress } = patternView.getState();
+  if (effort === 'full' && plan !== null) return '';
+  if (effort === 'full')
+    return 'An edition keeps the plan for the design’s own hand: switch the hand back under “How it is printed”.';
+  if (progress === null)
+    return 'An edition keeps the full plan, which was stopped: press “Make the full plan” first.';
+  return 'An edition keeps the full plan, which is being made: wait until it is there.';
 }
-
-const waits =
-  'An edition is published with the full plan for the design’s own hand: wait until it is made, or switch the hand back.';
 
 /** The day where the maker is. */
 function today(): string {

@@ -21,8 +21,8 @@ export function EditionsPanel() {
       <summary>Editions{last ? ` (${editions.length})` : ''}</summary>
       {!last && (
         <p>
-          No edition was published yet. An edition has its number and date on every page. It keeps its chart,
-          plan, parts and texts as they were, so that it can be printed again.
+          No edition was published yet. An edition has its number and date at the foot of every page but the
+          cover. It keeps its chart, plan, parts and texts as they were, so that it can be printed again.
         </p>
       )}
       {last && (

@@ -7,24 +7,37 @@ import { fileToOpen } from '../../flows/places.ts';
 import { host } from '../../host.ts';
 import { ask } from '../../shell/dialogs.tsx';
 import { TextArea, TextField } from '../../shell/fields.tsx';
-import { tellProblem } from '../../shell/notices.tsx';
+import { tell, tellProblem } from '../../shell/notices.tsx';
 import { imprintNow, readImprint, writeImprint } from './imprint-state.ts';
 
 export async function editImprint(): Promise<void> {
   await readImprint();
   const next = await ask<Imprint>({
     label: 'Imprint',
-    body: (answer) => <ImprintSheet before={imprintNow()} done={answer} />,
+    body: (answer) => <ImprintSheet done={answer} />,
   });
-  if (next) await writeImprint(next);
+  if (next && (await writeImprint(next))) written = null;
+  else if (written) tell('What you wrote is not kept yet. It is still there under Imprint.');
 }
+
+/** What was written and not kept: a dialog is left by a slip of the hand, too. */
+let written: Imprint | null = null;
 
 /** Mixed into the dialog's accent field until one is chosen. */
 const firstAccent = '#96301f';
 
-function ImprintSheet({ before, done }: { before: Imprint; done: (next: Imprint) => void }) {
-  const [imprint, setImprint] = useState(before);
-  const want = (changes: Partial<Imprint>) => setImprint((now) => ({ ...now, ...changes }));
+function ImprintSheet({ done }: { done: (next: Imprint) => void }) {
+  const [imprint, setImprint] = useState(written ?? imprintNow());
+  const [isFromBefore, setFromBefore] = useState(written !== null);
+  const want = (changes: Partial<Imprint>) => {
+    written = { ...imprint, ...changes };
+    setImprint(written);
+  };
+  const takeBack = () => {
+    written = null;
+    setImprint(imprintNow());
+    setFromBefore(false);
+  };
   return (
     <form
       className="sheet publish-imprint"
@@ -38,6 +51,14 @@ function ImprintSheet({ before, done }: { before: Imprint; done: (next: Imprint)
     >
       <h2>Imprint</h2>
       <p className="quiet">Who publishes your patterns: written once, printed in all of them.</p>
+      {isFromBefore && (
+        <div className="hint">
+          This was written before and is not kept yet.{' '}
+          <button type="button" onClick={takeBack}>
+            Back to what is kept
+          </button>
+        </div>
+      )}
       <div className="fields">
         <TextField
           label="Name"

@@ -4,6 +4,7 @@
  */
 import { useRef } from 'react';
 import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
+import { counted } from '../../../shared/units/counted.ts';
 import { useListDrag } from '../../draw/list-drag.ts';
 import { useStudio } from '../../store/use-studio.ts';
 import { movePart, partsLeftOut, partsPrinted, printPart, usualParts } from '../pattern-deeds.ts';
@@ -133,5 +134,5 @@ function MoveButton({ part, to, isPossible, way }: MoveButtonProps) {
 }
 
 function pagesInWords(count: number): string {
-  return count === 1 ? '1 page' : count === 0 ? 'no page' : `${count} pages`;
+  return count === 0 ? 'no page' : counted(count, 'page');
 }

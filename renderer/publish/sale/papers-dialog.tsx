@@ -8,6 +8,7 @@ import { type HangingPaper, hangingPapers } from '../../../shared/pattern/hangin
 import { counted } from '../../../shared/units/counted.ts';
 import { placeToSave } from '../../flows/places.ts';
 import { reportSaved } from '../../flows/report-saved.ts';
+import { suggestedName } from '../../flows/suggested-name.ts';
 import { host } from '../../host.ts';
 import { ask } from '../../shell/dialogs.tsx';
 import { TextField } from '../../shell/fields.tsx';
@@ -43,7 +44,7 @@ export async function savePapers(): Promise<void> {
   setLabels(wishes.labels);
   const { open, settings } = studio.getState();
   if (!open) return;
-  const place = await placeToSave('pattern', `${open.design.title} papers.pdf`);
+  const place = await placeToSave('pattern', suggestedName(open.design.title, ' papers.pdf'));
   if (!place) return;
   const { paper, units } = settings;
   const args = {
@@ -57,7 +58,9 @@ export async function savePapers(): Promise<void> {
   const saved = await withProgress('Making the papers', (options) =>
     host().call('papers.save', args, options),
   );
-  reportSaved(saved, ({ fileName, pages }) => `${fileName}: ${counted(pages, 'page')}.`);
+  reportSaved(saved, ({ fileName, pages, notices }) =>
+    [`${fileName}: ${counted(pages, 'page')}.`, ...notices].join(' '),
+  );
 }
 
 function PapersSheet({ labels: before, done }: { labels: Labels; done: (wishes: Wishes) => void }) {

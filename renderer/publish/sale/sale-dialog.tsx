@@ -6,6 +6,7 @@ import { noPages } from '../../../shared/pattern/no-pages.ts';
 import { counted } from '../../../shared/units/counted.ts';
 import { folderToUse, placeToSave } from '../../flows/places.ts';
 import { reportSaved } from '../../flows/report-saved.ts';
+import { suggestedName } from '../../flows/suggested-name.ts';
 import { host } from '../../host.ts';
 import { ask } from '../../shell/dialogs.tsx';
 import { Choices } from '../../shell/fields.tsx';
@@ -36,7 +37,10 @@ export async function saveForSale(): Promise<void> {
   if (!wishes || !open) return;
   const { as, bothHands } = wishes;
   const title = open.design.title;
-  const place = as === 'archive' ? await placeToSave('parcel', `${title} for sale.zip`) : await folderToUse();
+  const place =
+    as === 'archive'
+      ? await placeToSave('parcel', suggestedName(title, ' for sale.zip'))
+      : await folderToUse();
   if (!place) return;
   const args = {
     text: writeDesign(open.design),

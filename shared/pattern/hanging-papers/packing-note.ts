@@ -26,8 +26,7 @@ export function packingNote(context: PatternContext): Draft[] {
   addresses(flow, context);
   const { dowel, finished, totals } = materials;
   heading(flow, words.packing.what);
-  const { minLengthMm, diameterMm } = dowel;
-  const dowelText = words.packing.dowel(figures.enough.length(minLengthMm), figures.thickness(diameterMm));
+  const dowelText = words.packing.dowel(figures.thickness(dowel.diameterMm));
   paragraph(flow, `${words.packing.hanging}, ${dowelText}`, { after: 0.6 });
   paragraph(flow, words.packing.careCard);
   heading(flow, words.packing.figures);

@@ -23,16 +23,21 @@ const TEXT_SHARE = 0.56;
 const SIDE_SHARE = 0.37;
 const PICTURE_MM = 90;
 
-/** No page where nothing more is told than a name, which stands on the cover. */
+/** No page where nothing more is told than one name, which stands on the cover. */
 export function designerPages(context: PatternContext): Draft[] {
   const { design, imprint, printer, copy, edition } = context;
   const words = designerWords[copy.language];
   const name = printer.printable(design.designer || imprint.name, 'serif-bold');
+  const publisher =
+    design.designer && imprint.name && imprint.name !== design.designer
+      ? words.publishedBy(printer.printable(imprint.name))
+      : '';
   const workshop = printer.printable(imprint.workshop);
   const about = linesOf(imprint.about, printer);
   const contact = imprint.contact.map((line) => printer.printable(line)).filter((line) => line !== '');
   const errata = edition?.errata ?? [];
-  if (!workshop && !imprint.mark && about.length + contact.length + errata.length === 0) return [];
+  const isTold = publisher || workshop || imprint.mark;
+  if (!isTold && about.length + contact.length + errata.length === 0) return [];
 
   const flow = newFlow(context, words.title);
   const { sizes, area } = flow;
@@ -45,6 +50,7 @@ export function designerPages(context: PatternContext): Draft[] {
     flow.y += mark.height + 4;
   }
   if (name) paragraph(flow, name, { face: 'serif-bold', sizeMm: sizes.heading, width, after: 0.6 });
+  if (publisher) paragraph(flow, publisher, { sizeMm: sizes.lead, color: inks.soft, width, after: 0.6 });
   if (workshop) paragraph(flow, workshop, { sizeMm: sizes.lead, color: inks.soft, width, after: 3 });
   paragraphs(flow, about, { width });
   if (isLarge && contact.length > 0) {

@@ -3,6 +3,8 @@ import type { Worded } from './worded.ts';
 
 interface DesignerWords {
   readonly title: string;
+  /** Where somebody else publishes the pattern than designed the hanging. */
+  readonly publishedBy: (name: string) => string;
   readonly contact: string;
   /** For those who can't see it. */
   readonly picture: (title: string) => string;
@@ -17,6 +19,7 @@ interface DesignerWords {
 export const designerWords: Worded<DesignerWords> = {
   en: {
     title: 'About the designer',
+    publishedBy: (name) => `published by ${name}`,
     contact: 'Contact',
     picture: (title) => `The picture of “${title}” as it is knotted.`,
     thanks: 'Thank you',
@@ -29,6 +32,7 @@ export const designerWords: Worded<DesignerWords> = {
   },
   de: {
     title: 'Entwurf und Kontakt',
+    publishedBy: (name) => `herausgegeben von ${name}`,
     contact: 'Kontakt',
     picture: (title) => `Das geknüpfte Bild von „${title}“.`,
     thanks: 'Danke',

@@ -40,7 +40,7 @@ interface HangingWords {
   readonly packing: {
     readonly what: string;
     readonly hanging: string;
-    readonly dowel: (length: string, thickness: string) => string;
+    readonly dowel: (thickness: string) => string;
     readonly careCard: string;
     readonly figures: string;
     readonly picture: string;
@@ -111,7 +111,7 @@ export const hangingWords: Worded<HangingWords> = {
     packing: {
       what: 'In this parcel',
       hanging: '1 knotted wall hanging',
-      dowel: (length, thickness) => `on its dowel, at least ${length} long and ${thickness} thick`,
+      dowel: (thickness) => `on its dowel, ${thickness} thick`,
       careCard: '1 care card',
       figures: 'Size and mass',
       picture: 'Knotted picture',
@@ -184,7 +184,7 @@ export const hangingWords: Worded<HangingWords> = {
     packing: {
       what: 'In diesem Paket',
       hanging: '1 geknüpfter Wandbehang',
-      dowel: (length, thickness) => `an seinem Rundholz, mindestens ${length} lang und ${thickness} dick`,
+      dowel: (thickness) => `an seinem Rundholz, ${thickness} dick`,
       careCard: '1 Pflegekarte',
       figures: 'Größe und Gewicht',
       picture: 'Geknüpftes Bild',

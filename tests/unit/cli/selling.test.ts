@@ -87,11 +87,11 @@ describe('selling from the command line', () => {
   it('prints figures in the units that are asked for, in both where none are', async () => {
     const larkrow = atHome();
     const { folder } = await larkrow('check', 'reeds.larkrow');
-    // The dowel's least length, which both tell.
+    // How thick the dowel is, which both tell.
     const ways = {
-      metric: /at least [\d.]+ cm long/,
-      us: /at least [\d /]+ in long/,
-      both: /at least [\d.]+ cm \([\d /]+ in\) long/,
+      metric: /dowel,? [\d.]+ mm thick/,
+      us: /dowel,? [\d /]+ in thick/,
+      both: /dowel,? [\d.]+ mm \([\d /]+ in\) thick/,
     };
     for (const [units, way] of Object.entries(ways)) {
       const asked = units === 'both' ? [] : ['--units', units];

@@ -201,6 +201,14 @@ describe('the page on finishing', () => {
 });
 
 describe('the designer’s page', () => {
+  it('tells who publishes the pattern where that is somebody else', () => {
+    const imprint = { ...emptyImprint, name: 'Seven Knots' };
+    const words = running(pagesOf(laidOut(moth, { imprint }), 'designer'));
+    expect(words).toContain('Ines Marlow published by Seven Knots');
+    const same = { ...emptyImprint, name: 'Ines Marlow' };
+    expect(pagesOf(laidOut(moth, { imprint: same }), 'designer')).toEqual([]);
+  });
+
   it('names designer, workshop and contact, and says where to write about a mistake', () => {
     const words = running(pagesOf(laidOut(moth), 'designer'));
     for (const each of [
