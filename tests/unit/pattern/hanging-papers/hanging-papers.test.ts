@@ -92,6 +92,16 @@ describe('the care card', () => {
 });
 
 describe('the care card of a designer who has written on care', () => {
+  it('warns first of what the designer warns of, and then of what holds for every hanging', () => {
+    const { words } = papersOf(
+      { ...lamp, pattern: { texts: { cautions: 'Bees: They love it.' } } },
+      'care-card',
+    );
+    expect(words).toContain('Bees They love it.');
+    expect(words.indexOf('Bees')).toBeLessThan(words.indexOf('Dust'));
+    expect(words).toContain('Natural fibre burns');
+  });
+
   const written = (care: string) => papersOf({ ...lamp, pattern: { texts: { care } } }, 'care-card');
 
   it('tells it in the designer’s words, and warns of fire and cords all the same', () => {
