@@ -175,12 +175,13 @@ describe('a pattern is composed', () => {
     await page.getByRole('button', { name: 'Everything for selling…' }).click();
     expect(await seriousFindings(page)).toEqual([]);
     await page.getByRole('checkbox', { name: 'Deutsch' }).check();
-    await page.getByText('16 patterns.').waitFor();
+    await page.getByText(/^16 patterns, 10 pictures for the shop and 2 listings: 28 files/).waitFor();
+    await page.getByText('All in metric units, for the right hand', { exact: false }).waitFor();
     await page
       .getByText('“Prepared for Wanda Reet” stands at the foot of every page but the cover.')
       .waitFor();
     await saveIn(page, 'Make them…', 'Reeds for sale.zip');
-    await page.getByText(/Reeds for sale\.zip: \d+ files/).waitFor({ timeout: 60_000 });
+    await page.getByText(/Reeds for sale\.zip: 28 files/).waitFor({ timeout: 60_000 });
     const files = Object.entries(unzipSync(new Uint8Array(readFileSync(join(folder, 'Reeds for sale.zip')))));
     const patterns = files.filter(([name]) => name.endsWith('.pdf'));
     expect(patterns).toHaveLength(16);

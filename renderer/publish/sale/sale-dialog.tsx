@@ -2,7 +2,9 @@
 import { useState } from 'react';
 import { type Language, patternLanguages } from '../../../shared/design/pattern-schema.ts';
 import { writeDesign } from '../../../shared/design/write-design.ts';
+import { copyOf } from '../../../shared/pattern/copy.ts';
 import { noPages } from '../../../shared/pattern/no-pages.ts';
+import { languageNames, parcelWords } from '../../../shared/pattern/words/parcel-words.ts';
 import { counted } from '../../../shared/units/counted.ts';
 import { folderToUse, placeToSave } from '../../flows/places.ts';
 import { reportSaved } from '../../flows/report-saved.ts';
@@ -22,8 +24,6 @@ interface Wishes {
 }
 
 const firstWishes: Wishes = { languages: ['en'], bothHands: false, as: 'archive' };
-
-const languageNames: Readonly<Record<Language, string>> = { en: 'English', de: 'Deutsch' };
 
 export async function saveForSale(): Promise<void> {
   if (patternView.getState().document?.pages.length === 0) return tellProblem(noPages.problem.sentence);
@@ -70,7 +70,8 @@ function SaleSheet({ preparedFor, done }: { preparedFor: string; done: (wishes: 
         each === language ? !languages.includes(each) : languages.includes(each),
       ),
     });
-  const patterns = languages.length * (bothHands ? 2 : 1) * copiesOfOne;
+  const packs = languages.length * (bothHands ? 2 : 1);
+  const hints = hintsOn(wishes);
   return (
     <form
       className="sheet publish-sheet"
@@ -119,8 +120,13 @@ function SaleSheet({ preparedFor, done }: { preparedFor: string; done: (wishes: 
         onChange={(next) => want({ as: next })}
       />
       <p className={languages.length > 0 ? 'quiet' : 'fault'} role="status">
-        {languages.length > 0 ? `${patterns} patterns.` : 'Choose a language at least.'}
+        {languages.length > 0 ? whatIsMade(packs) : 'Choose a language at least.'}
       </p>
+      {hints.map((hint) => (
+        <p key={hint} className="hint">
+          {hint}
+        </p>
+      ))}
       <div className="answers">
         <button type="submit" className="main" aria-disabled={languages.length === 0}>
           Make them…
@@ -132,6 +138,34 @@ function SaleSheet({ preparedFor, done }: { preparedFor: string; done: (wishes: 
 
 /** Two papers, two inks, two sizes of cells. */
 const copiesOfOne = 8;
+
+/** `packs`: one for each language and hand. */
+function whatIsMade(packs: number): string {
+  const pictures = Object.keys(parcelWords.en.pictures).length;
+  const each = packs === 1 ? '' : ', each language and hand in a folder of its own';
+  const files = packs * (copiesOfOne + pictures + 1);
+  return `${packs * copiesOfOne} patterns, ${counted(packs * pictures, 'picture')} for the shop and ${counted(packs, 'listing')}: ${files} files${each}.`;
+}
+
+/** What is not asked for here and shows in what is made. */
+function hintsOn({ languages, bothHands }: Wishes): string[] {
+  const { open, settings } = studio.getState();
+  const { findings } = patternView.getState();
+  if (!open) return [];
+  const { leftHanded } = copyOf(open.design);
+  const units = { metric: 'metric units', us: 'US units', both: 'metric and US units' }[settings.units];
+  const hand = bothHands ? '' : `, for the ${leftHanded ? 'left' : 'right'} hand`;
+  const hasOwnTexts = Object.keys(open.design.pattern?.texts ?? {}).length > 0;
+  return [
+    `All in ${units}${hand}, as it is set under “How it is printed”.`,
+    ...(hasOwnTexts && languages.length > 1
+      ? ['Texts of your own stand in all languages as you wrote them.']
+      : []),
+    ...(findings && findings.length > 0
+      ? [`${counted(findings.length, 'finding is', 'findings are')} still open under “Before it is sold”.`]
+      : []),
+  ];
+}
 
 /** More than these bury what was saved; the command line prints them all. */
 const MOST_NOTICES = 4;
