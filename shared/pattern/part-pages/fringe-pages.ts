@@ -80,7 +80,8 @@ function firstPages(context: PatternContext, way: TemplateWay): Draft[] {
   if (isStraight(all) && times > 1) return flow.drafts();
   // One sheet needs no number.
   drawn(flow, context, template, { tiles: tiles.length > 1 ? tiles : [], times, isStrip });
-  if (times === 1 || tiles.length > 0) {
+  // Beside a smaller picture it would make this seem in true size; the sheets that follow have one each.
+  if (times === 1) {
     const barMm = trueSizeBarMm(flow.sizes);
     flow.need(barMm);
     flow.put(...trueSizeBar(flow.area.x, flow.y, flow.sizes, barWords(context)));
@@ -227,7 +228,7 @@ function tilePages(tiles: readonly Tile[], template: FringeTemplate, context: Pa
   return tiles.map(({ window, number }) => {
     const at = { x: area.x + SIDE_MM, y: area.y + LATER_HEAD_MM + NUMBERS_MM };
     const name = tiles.length === 1 ? words.inTrueSize : words.sheet(number, tiles.length);
-    // The overview has the bar as well; a sheet without room for it has the line of its foot.
+    // A sheet without room for the bar has the line of its foot.
     const hasBar = at.y + window.height + 4 <= barY;
     const items: Item[] = [
       ...laterHead(area, `${words.title}, ${name}`, accent, sizes.lead * 1.15),
@@ -244,12 +245,25 @@ function tilePages(tiles: readonly Tile[], template: FringeTemplate, context: Pa
             stroke: inks.soft,
             strokeMm: ruleMm.thin,
           },
+          ...(tiles.length === 1 ? [] : nameInside({ ...window, ...at }, name, sizes.foot)),
         ],
       },
       ...(hasBar ? trueSizeBar(area.x, barY, sizes, barWords(context)) : []),
     ];
     return { sheet, title: `${words.title}, ${name}`, items, checkLine: !hasBar };
   });
+}
+
+/** On the sheet itself, so that it is still told apart once it is cut along its frame. */
+function nameInside({ x, y, width }: Area, name: string, sizeMm: number): PlainItem[] {
+  const nameMm = textWidthMm(name, 'sans', sizeMm);
+  if (nameMm + 4 > width) return [];
+  const middle = x + width / 2;
+  const box = { x: middle - nameMm / 2 - 1, y: y + 2, width: nameMm + 2, height: sizeMm * 1.6 };
+  return [
+    { kind: 'box', ...box, fill: inks.paper },
+    label(middle, y + 2 + sizeMm * 1.16, name, { sizeMm, color: inks.soft, align: 'center', role: 'aside' }),
+  ];
 }
 
 function cordsIn({ x, width }: Area, { lengthsMm, pitchMm }: FringeTemplate, language: Language): string {

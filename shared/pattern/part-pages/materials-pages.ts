@@ -52,7 +52,8 @@ function note(flow: Flow, text: string, after?: number): void {
 }
 
 /** How the figures came about, in words. */
-function basis({ materials: { gauge, tying }, units, copy, figures }: PatternContext): string {
+function basis({ materials, units, copy, figures }: PatternContext): string {
+  const { gauge, tying, finished, totals } = materials;
   const words = materialsWords[copy.language];
   const inches = units === 'us';
   const share = inches ? (4 * mmPerInch) / 100 : 1;
@@ -62,8 +63,9 @@ function basis({ materials: { gauge, tying }, units, copy, figures }: PatternCon
       cords: figures.number(gauge.knotsPer10Cm * share),
       rows: figures.number(gauge.rowsPer10Cm * share),
       inches,
+      share: wholePercent(finished.uncertain.widthMm.share),
     }),
-    words.knot(gauge.yarnFactorSource === 'measured'),
+    words.knot(gauge.yarnFactorSource === 'measured', wholePercent(totals.uncertain.yarnUsedMm.share)),
     words.pieces({
       fitted: tying.fitted,
       length: figures.cutLength(tying.workingLengthMm),
@@ -73,9 +75,15 @@ function basis({ materials: { gauge, tying }, units, copy, figures }: PatternCon
   ].join(' ');
 }
 
+/** Rounded up: no figure is told as surer than it is. */
+function wholePercent(share: number): string {
+  return `${Math.ceil(share * 100 - 1e-9)} %`;
+}
+
 const SWATCH_EMS = 1.3;
 
-function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures }: PatternContext): void {
+function yarns(flow: Flow, context: PatternContext): void {
+  const { materials, printer, cellInks, design, copy, figures } = context;
   const words = materialsWords[copy.language];
   heading(flow, words.yarn);
   const { tying, totals } = materials;
@@ -93,17 +101,37 @@ function yarns(flow: Flow, { materials, printer, cellInks, design, copy, figures
   ]);
   const heads = ['', ...words.yarnHeads(tying.fitted ? null : figures.cutLength(tying.workingLengthMm))];
   table(flow, columnsFor(flow, heads, rows, [SWATCH_EMS * flow.sizes.body + 3, 'rest']), rows);
-  note(
-    flow,
-    words.together({
-      knots: count(totals.knots),
-      isOneKnot: totals.knots === 1,
-      length: enough.yarnLength(totals.yarnCutMm),
-      mass: enough.mass(totals.yarnMassG),
-      looseEnds: count(totals.looseEnds),
-      live: totals.liveMax,
-    }),
-  );
+  const together = words.together({
+    knots: count(totals.knots),
+    isOneKnot: totals.knots === 1,
+    length: enough.yarnLength(totals.yarnCutMm),
+    mass: enough.mass(totals.yarnMassG),
+    looseEnds: count(totals.looseEnds),
+    live: totals.liveMax,
+  });
+  note(flow, [...kinds(context), together].join(' '));
+}
+
+/** What yarn to look for in a shop: a line for each kind of it, those of the first yarn first. */
+function kinds({ materials, design, printer, copy, figures }: PatternContext): string[] {
+  const used = new Set(materials.yarns.map(({ id }) => id));
+  const fibre = printer.printable(design.pattern?.labels?.yarnFibre?.trim() ?? '');
+  const namesOf = new Map<string, string[]>();
+  const tellers = new Map<string, (names: readonly string[]) => string>();
+  for (const { id, name, diameterMm, metresPer100G, skeinG } of design.yarns) {
+    if (!used.has(id)) continue;
+    const kind = [diameterMm, metresPer100G, skeinG].join(' ');
+    namesOf.set(kind, [...(namesOf.get(kind) ?? []), printer.printable(name)]);
+    tellers.set(kind, (names) =>
+      materialsWords[copy.language].kind(
+        names,
+        figures.thickness(diameterMm),
+        figures.yarnLength(metresPer100G * skeinG * 10),
+        fibre,
+      ),
+    );
+  }
+  return [...tellers].map(([kind, tell]) => tell(tellers.size === 1 ? [] : namesOf.get(kind)!));
 }
 
 function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: PatternContext): void {

@@ -40,6 +40,9 @@ export function readingTexts({ design, materials, units, copy }: ReadingInput): 
     looseEnds: totals.looseEnds > 0 ? figures.count(totals.looseEnds) : null,
     hasFinishing: printed.includes('finishing'),
     liftsIn: printed.includes('rows') ? rowsForm : 'chart',
+    carryCords: design.tying.carryMaxCords,
+    carryRows: design.tying.carryMaxRows,
+    hasStrands: printed.includes('strands'),
     cordsIn: (['materials', 'cut-list'] as const).find((part) => printed.includes(part)) ?? null,
   });
   return { reading: reading.join('\n'), order: order.join('\n') };

@@ -48,13 +48,13 @@ export const fringeWords: Worded<FringeWords> = {
       `The strip is in true size on ${paper}: print this page without scaling, cut it out, and move it along the last row.`,
     tiled: (sheets, paper) =>
       sheets === 1
-        ? `The template in true size is the next page: print it on ${paper} without scaling, cut along the line, and lay it against the last row.`
-        : `The template in true size follows on ${sheets} sheets of ${paper}, to be printed without scaling. Cut each along its frame, tape them together as the small picture shows, and cut along the line.`,
+        ? `The template in true size follows on a page of its own: print that on ${paper} without scaling, cut along the line, and lay it against the last row. The picture here is smaller.`
+        : `The template in true size follows on ${sheets} sheets of ${paper}, to be printed without scaling. Cut each along its frame, tape them together as the small picture here shows, and cut along the line.`,
     check: (paper) => `On ${paper} without scaling, 10 cm and 4 in are this long:`,
     inches: '4 in',
     toScale: (times) =>
       `The template is drawn at a scale of 1 : ${times}. Measure the cords named below, and let the others follow the line between them.`,
-    use: 'Comb the cords and let them hang straight before you cut. Cut a little less than the line says at first: what is cut too short stays short.',
+    use: 'Comb the cords and let them hang straight before you cut. Leave the cords a little longer than the line at first: what is cut too short stays short.',
     lengths: 'Lengths below the last row',
     cord: (number) => `cord ${number}`,
     cords: (first, last) => (first === last ? `cord ${first}` : `cords ${first}–${last}`),
@@ -81,8 +81,8 @@ export const fringeWords: Worded<FringeWords> = {
       `Auf ${paper} hat der Streifen Originalgröße: Drucken Sie diese Seite ohne Skalierung, schneiden Sie den Streifen aus und legen Sie ihn Stück für Stück an die letzte Reihe an.`,
     tiled: (sheets, paper) =>
       sheets === 1
-        ? `Die nächste Seite ist die Schablone in Originalgröße: Drucken Sie sie auf ${paper} ohne Skalierung, schneiden Sie sie entlang der Linie aus und legen Sie sie an die letzte Reihe an.`
-        : `Die Schablone in Originalgröße folgt auf ${sheets} Blättern ${paper}, die Sie ohne Skalierung drucken. Schneiden Sie jedes Blatt entlang seines Rahmens aus, kleben Sie die Blätter so aneinander, wie das kleine Bild zeigt, und schneiden Sie dann entlang der Linie.`,
+        ? `Die Schablone in Originalgröße folgt auf einer eigenen Seite: Drucken Sie diese auf ${paper} ohne Skalierung, schneiden Sie die Schablone entlang der Linie aus und legen Sie sie an die letzte Reihe an. Das Bild hier ist kleiner.`
+        : `Die Schablone in Originalgröße folgt auf ${sheets} Blättern ${paper}, die Sie ohne Skalierung drucken. Schneiden Sie jedes Blatt entlang seines Rahmens aus, kleben Sie die Blätter so aneinander, wie das kleine Bild hier zeigt, und schneiden Sie dann entlang der Linie.`,
     check: (paper) => `Auf ${paper} ohne Skalierung sind 10 cm und 4 Zoll so lang:`,
     inches: '4 Zoll',
     toScale: (times) =>

@@ -10,8 +10,11 @@ interface MaterialsWords {
     readonly rows: string;
     /** True: over 4 in; else over 10 cm. */
     readonly inches: boolean;
+    /** How unsure the size is, where it is not measured: '20 %'. */
+    readonly share: string;
   }) => string;
-  readonly knot: (measured: boolean) => string;
+  /** `share`: how unsure the yarn is that is used, where it is not measured. */
+  readonly knot: (measured: boolean, share: string) => string;
   /** `fitted`: each piece is cut as long as it is used; `length` is then the longest. */
   readonly pieces: (figures: {
     readonly fitted: boolean;
@@ -24,6 +27,8 @@ interface MaterialsWords {
   readonly yarnHeads: (
     pieceLength: string | null,
   ) => readonly [string, string, string, string, string, string, string];
+  /** What yarn to look for: `names` is empty where all are of one kind. */
+  readonly kind: (names: readonly string[], thickness: string, length: string, fibre: string) => string;
   readonly together: (figures: {
     readonly knots: string;
     readonly isOneKnot: boolean;
@@ -47,17 +52,17 @@ interface MaterialsWords {
 export const materialsWords: Worded<MaterialsWords> = {
   en: {
     title: 'Materials',
-    gauge({ from, cords, rows, inches }) {
+    gauge({ from, cords, rows, inches, share }) {
       const figures = `${cords} cords across and ${rows} rows down to ${inches ? '4 in' : '10 cm'}`;
       if (from === 'swatches') return `Gauge, measured on a swatch: ${figures}.`;
       return from === 'told'
-        ? `Gauge, as the designer gives it, not measured on a swatch (±): about ${figures}. Tie a swatch first; sizes and lengths change with it.`
-        : `Gauge, an estimate from the thickness of cord and yarn (±): about ${figures}. Tie a swatch first; sizes and lengths change with it.`;
+        ? `Gauge, as the designer gives it, not measured on a swatch (± ${share}): about ${figures}. Tie a swatch first; sizes and lengths change with it.`
+        : `Gauge, an estimate from the thickness of cord and yarn (± ${share}): about ${figures}. Tie a swatch first; sizes and lengths change with it.`;
     },
-    knot: (measured) =>
+    knot: (measured, share) =>
       measured
         ? 'Yarn per knot is measured on a swatch.'
-        : 'Yarn per knot is an estimate (±), not yet measured.',
+        : `Yarn per knot is an estimate (± ${share}), not yet measured.`,
     pieces: ({ fitted, length, tail, margin }) =>
       `${fitted ? `Each piece is cut as long as it is used, with something to spare, ${length} at most,` : `Pieces are cut ${length} long,`} with a tail of ${tail} at each end. The skeins include a margin of ${margin} %.`,
     yarn: 'Yarn',
@@ -70,6 +75,8 @@ export const materialsWords: Worded<MaterialsWords> = {
       'mass',
       'skeins',
     ],
+    kind: (names, thickness, length, fibre) =>
+      `${names.length > 0 ? names.join(', ') : 'All yarns'}: ${fibre ? `${fibre}, ` : ''}${thickness} thick, ${length} to a skein.`,
     together: ({ knots, isOneKnot, length, mass, looseEnds, live }) =>
       `Together ${knots} ${isOneKnot ? 'knot' : 'knots'}, ${length} and ${mass} of yarn; ${looseEnds} loose ends at the back, and at most ${live === 1 ? '1 strand' : `${live} strands`} hanging at once. Buy all skeins of one yarn from one dye lot.`,
     cord: (name, thickness) => `Cord${name ? `: ${name}` : ''}, ${thickness}`,
@@ -89,19 +96,19 @@ export const materialsWords: Worded<MaterialsWords> = {
   },
   de: {
     title: 'Material',
-    gauge({ from, cords, rows, inches }) {
+    gauge({ from, cords, rows, inches, share }) {
       const figures = `${cords} Schnüre in der Breite und ${rows} Reihen in der Höhe auf ${inches ? '4 Zoll' : '10 cm'}`;
       if (from === 'swatches') return `Knotenprobe, an einem Probestück gemessen: ${figures}.`;
       return from === 'told'
-        ? `Knotenprobe, wie sie der Entwurf vorgibt, nicht an einem Probestück gemessen (±): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`
-        : `Knotenprobe, aus der Dicke von Schnur und Garn geschätzt (±): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`;
+        ? `Knotenprobe, wie sie der Entwurf vorgibt, nicht an einem Probestück gemessen (± ${share}): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`
+        : `Knotenprobe, aus der Dicke von Schnur und Garn geschätzt (± ${share}): etwa ${figures}. Knüpfen Sie zuerst ein Probestück; Maße und Längen ändern sich damit.`;
     },
-    knot: (measured) =>
+    knot: (measured, share) =>
       measured
         ? 'Der Garnverbrauch je Knoten ist an einem Probestück gemessen.'
-        : 'Der Garnverbrauch je Knoten ist geschätzt (±), noch nicht gemessen.',
+        : `Der Garnverbrauch je Knoten ist geschätzt (± ${share}).`,
     pieces: ({ fitted, length, tail, margin }) =>
-      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit etwas Reserve, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit je ${tail} Fadenende an beiden Seiten. In den Strängen sind ${margin} % Zugabe eingerechnet.`,
+      `${fitted ? `Jedes Stück wird so lang zugeschnitten, wie es gebraucht wird, mit etwas Reserve, höchstens ${length},` : `Die Stücke werden ${length} lang zugeschnitten,`} mit je ${tail} Fadenende an beiden Seiten. Die Stränge enthalten ${margin} % Zugabe.`,
     yarn: 'Garn',
     yarnHeads: (length) => [
       'Garn',
@@ -112,8 +119,10 @@ export const materialsWords: Worded<MaterialsWords> = {
       'Gewicht',
       'Stränge',
     ],
+    kind: (names, thickness, length, fibre) =>
+      `${names.length > 0 ? names.join(', ') : 'Alle Garne'}: ${fibre ? `${fibre}, ` : ''}${thickness} dick, ${length} je Strang.`,
     together: ({ knots, length, mass, looseEnds, live }) =>
-      `Zusammen ${knots} Knoten, ${length} und ${mass} Garn; auf der Rückseite ${looseEnds} lose Enden und nie mehr als ${live === 1 ? '1 hängender Faden' : `${live} Fäden, die gleichzeitig hängen`}. Kaufen Sie alle Stränge eines Garns aus derselben Farbpartie.`,
+      `Zusammen ${knots} Knoten, ${length} und ${mass} Garn; auf der Rückseite ${looseEnds} lose Enden und höchstens ${live === 1 ? '1 hängender Faden' : `${live} hängende Fäden`}. Kaufen Sie jedes Garn aus einer einzigen Farbpartie.`,
     cord: (name, thickness) => `Schnur${name ? `: ${name}` : ''}, ${thickness}`,
     cordHeads: ['für die Schnüre', 'Stücke', 'Länge je Stück', 'zusammen'],
     cordsTogether: (count, shown, length, mass) =>
@@ -121,7 +130,7 @@ export const materialsWords: Worded<MaterialsWords> = {
     spare:
       'Die Zahl der Schnüre ist ungerade: Die letzte zugeschnittene Schnur hat eine Hälfte zu viel. Lassen Sie sie hinter der Arbeit hängen und schneiden Sie sie am Ende ab.',
     spread: (width) =>
-      `Ein Ankerstich ist etwa ${width} breit und braucht mehr Platz als seine beiden Schnüre im Bild: Am Rundholz stehen die Ankerstiche weiter auseinander, und die Schnüre laufen bis zur ersten Reihe zusammen.`,
+      `Ein Ankerstich ist etwa ${width} breit, mehr als seine beiden Schnüre im Bild: Die Ankerstiche stehen weiter auseinander, und die Schnüre laufen zur ersten Reihe hin zusammen.`,
     dowelAndTools: 'Rundholz und Werkzeug',
     dowel: (thickness, length, overhang, headsWider) =>
       `Ein Rundholz, ${thickness} dick und mindestens ${length} lang: die Breite ${headsWider ? 'der Ankerstiche nebeneinander' : 'des Bildes'} und ${overhang} an jedem Ende. Ein Stück Schnur zum Aufhängen.`,

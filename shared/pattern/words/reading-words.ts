@@ -1,4 +1,5 @@
 /** How to read the chart and tie from it. Figures come as they are shown. */
+import { counted } from '../../units/counted.ts';
 import type { Copy } from '../copy.ts';
 import type { Worded } from './worded.ts';
 
@@ -32,6 +33,11 @@ interface ReadingWords {
     readonly looseEnds: string | null;
     readonly hasFinishing: boolean;
     readonly liftsIn: LiftsIn;
+    /** How far a strand is carried at most. */
+    readonly carryCords: number;
+    readonly carryRows: number;
+    /** Whether a page tells of each strand. */
+    readonly hasStrands: boolean;
     /** Where lengths of cords are told; null: nowhere. */
     readonly cordsIn: 'materials' | 'cut-list' | null;
   }) => readonly string[];
@@ -82,12 +88,25 @@ export const readingWords: Worded<ReadingWords> = {
       compact:
         'The written rows tell the same in short: how many knots of which yarn, by its symbol. How they are read stands above them. Tick each row when it is tied.',
     },
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn, cordsIn }) => [
+    steps: ({
+      cutCords,
+      fitted,
+      length,
+      tail,
+      startsLeft,
+      looseEnds,
+      hasFinishing,
+      liftsIn,
+      cordsIn,
+      carryCords,
+      carryRows,
+      hasStrands,
+    }) => [
       `Cut ${cutCords === 1 ? '1 cord' : `${cutCords} cords`}. Fold each in half, lay the fold over the dowel and draw the ends through it: a lark’s head. Mount them side by side${cordsIn ? `; the ${cordsIn === 'materials' ? 'list of cord in the materials' : 'cut list'} says which length belongs to which cords` : ''}.`,
       `Cut the yarn in pieces ${fitted ? `as long as each is used, with something to spare, ${length} at most` : `of ${length}`}. Start row 1 at the ${startsLeft ? 'left' : 'right'} edge, close under the heads, and leave a tail of ${tail} at the back, pointing back to where the row came from.`,
-      `Before a row is tied, lift the cords ${lifts[liftsIn]}: the first cord of each new yarn. You meet them where the yarn in hand changes.`,
-      'At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs close by and carry it behind the cords, not too tight.',
-      'When a piece runs out, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.',
+      `Before a row is tied, lift the cords ${lifts[liftsIn]}: the first cord of each new yarn. Lay each up over the work, and let it down when you come to it: there the yarn in hand changes.`,
+      `At a change, lay the yarn in hand down behind the work. Attach the new one, or pick it up again if it hangs at most ${counted(carryCords, 'cord')} and ${counted(carryRows, 'row')} away, and carry it behind the cords, not too tight.${hasStrands ? ' The page on strands says which to take; the pieces to cut are counted by it.' : ''}`,
+      `When no more than its tail of ${tail} is left of a piece, go on with a fresh one at the next cord, never inside a knot. At the edge, step straight down to the next row.`,
       hasFinishing
         ? 'When the last row is tied, go on with the page on finishing.'
         : `When the last row is tied, ${looseEnds === null ? '' : `knot neighbouring loose ends together twice and trim them, or only trim them: there are ${looseEnds}. Then `}comb and trim the fringe.`,
@@ -123,12 +142,25 @@ export const readingWords: Worded<ReadingWords> = {
       compact:
         'Die ausgeschriebenen Reihen sagen dasselbe in Kurzform: wie viele Knoten in welchem Garn, mit seinem Symbol. Wie man sie liest, steht über ihnen. Haken Sie jede Reihe ab, wenn sie geknüpft ist.',
     },
-    steps: ({ cutCords, fitted, length, tail, startsLeft, looseEnds, hasFinishing, liftsIn, cordsIn }) => [
+    steps: ({
+      cutCords,
+      fitted,
+      length,
+      tail,
+      startsLeft,
+      looseEnds,
+      hasFinishing,
+      liftsIn,
+      cordsIn,
+      carryCords,
+      carryRows,
+      hasStrands,
+    }) => [
       `Schneiden Sie ${cutCords === 1 ? '1 Schnur' : `${cutCords} Schnüre`} zu. Legen Sie jede in der Mitte über das Rundholz und ziehen Sie die Enden durch die Schlaufe: ein Ankerstich. Hängen Sie sie nebeneinander ein${cordsIn ? `; welche Länge zu welchen Schnüren gehört, steht ${cordsIn === 'materials' ? 'auf der Materialseite' : 'im Zuschnitt'}` : ''}.`,
       `Schneiden Sie das Garn in Stücke${fitted ? `, jedes so lang, wie es gebraucht wird, mit etwas Reserve, höchstens ${length}` : ` von ${length}`}. Beginnen Sie Reihe 1 am ${startsLeft ? 'linken' : 'rechten'} Rand, dicht unter den Ankerstichen, und lassen Sie auf der Rückseite ein Fadenende von ${tail} hängen, das entgegen der Reihe zeigt.`,
-      `Heben Sie vor jeder Reihe die Schnüre an, die ${liftsGerman[liftsIn]}: die jeweils erste Schnur eines neuen Garns. Dort wechseln Sie das Garn.`,
-      'Legen Sie beim Wechsel das bisherige Garn hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es in der Nähe hängt, und führen Sie es locker hinter den Schnüren mit.',
-      'Wenn ein Stück zu Ende geht, knüpfen Sie an der nächsten Schnur mit einem neuen weiter; wechseln Sie nie mitten in einem Knoten. Am Rand gehen Sie gerade hinunter in die nächste Reihe.',
+      `Heben Sie vor jeder Reihe die Schnüre an, die ${liftsGerman[liftsIn]}: die jeweils erste Schnur eines neuen Garns. Legen Sie jede nach oben über die Arbeit und lassen Sie sie herunter, wenn Sie bei ihr sind: Dort wechseln Sie das Garn.`,
+      `Legen Sie beim Wechsel das bisherige Garn hinter der Arbeit ab. Setzen Sie das neue an, oder nehmen Sie es wieder auf, wenn es höchstens ${counted(carryCords, 'Schnur', 'Schnüre')} und ${counted(carryRows, 'Reihe', 'Reihen')} entfernt hängt, und führen Sie es locker hinter den Schnüren mit.${hasStrands ? ' Welchen Faden Sie nehmen, steht auf der Seite über die Fäden; nach ihr sind die Stücke gezählt.' : ''}`,
+      `Wenn von einem Stück nur noch das Fadenende von ${tail} übrig ist, knüpfen Sie an der nächsten Schnur mit einem neuen weiter; wechseln Sie nie mitten in einem Knoten. Am Rand gehen Sie gerade hinunter in die nächste Reihe.`,
       hasFinishing
         ? 'Nach der letzten Reihe geht es auf der Seite „Fertigstellen“ weiter.'
         : `Nach der letzten Reihe ${looseEnds === null ? '' : `verknoten Sie je zwei benachbarte lose Enden doppelt und kürzen sie, oder Sie kürzen sie nur: Es sind ${looseEnds}. Zuletzt `}kämmen und schneiden Sie die Fransen.`,

@@ -72,9 +72,10 @@ describe('the cover', () => {
 describe('the materials page', () => {
   it('says that an estimate is one, and with which tails and margin it was reckoned', () => {
     const all = running(pagesNamed(laidOut(designFromLetters(['aab', 'baa'])), 'Materials'));
-    expect(all).toContain('an estimate from the thickness of cord and yarn (±)');
+    expect(all).toContain('an estimate from the thickness of cord and yarn (± 20 %)');
     expect(all).toContain('a tail of 6.5 cm at each end');
     expect(all).toContain('a margin of 10 %');
+    expect(all).toContain('All yarns: 2 mm thick, 100 m to a skein.');
   });
 
   it('says that a gauge was measured where it was', () => {
