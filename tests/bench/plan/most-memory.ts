@@ -3,6 +3,7 @@
  * way, for the system tells only the most that a process ever held.
  */
 import { spawnSync } from 'node:child_process';
+import { existsSync, readFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { flatten } from '../../../shared/chart/chart.ts';
 import { planStrands } from '../../../shared/tying/plan-strands.ts';
@@ -39,9 +40,13 @@ function planAlone([picture, columns, rows, effort]: string[]): void {
   console.log(`${before} ${heldMb()}`);
 }
 
-/** The most that this process ever held. */
+/** The most that this process ever held. Where Linux tells it, by that: what `resourceUsage` tells begins with the parent's. */
 function heldMb(): number {
-  return Math.round(process.resourceUsage().maxRSS / 1024);
+  const status = existsSync(STATUS) ? readFileSync(STATUS, 'utf8') : '';
+  const peakKb = /^VmHWM:\s+(\d+) kB$/m.exec(status)?.[1];
+  return Math.round((peakKb ? Number(peakKb) : process.resourceUsage().maxRSS) / 1024);
 }
+
+const STATUS = '/proc/self/status';
 
 if (process.argv[1] === fileURLToPath(import.meta.url)) planAlone(process.argv.slice(2));
