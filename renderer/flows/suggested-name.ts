@@ -6,18 +6,37 @@ import { languageNames, parcelWords } from '../../shared/pattern/words/parcel-wo
 
 /** Most disks take 255 bytes of UTF-8 (ext4) or 255 UTF-16 units (NTFS, APFS) for a name; some are left for an ending and a number. */
 const MOST_BYTES = 230;
+const MOST_BYTES_OF_BUYER = 60;
 
-/** 'Moth at the window labels.pdf'; `rest` begins with its space or dot. A long title is cut short, so that the rest is seen and every disk takes the name. */
+/** What some platform takes in no name; the host, which has the last word on names, refuses it. */
+const forbidden = /[<>:"/\\|?*\p{Cc}\p{Cs}\u2028\u2029]/gu;
+
+/**
+ * 'Moth at the window labels.pdf'; `rest` begins with its space or dot. A long title is cut short, so that the rest is seen and every
+ * disk takes the name.
+ */
 export function suggestedName(title: string, rest: string): string {
-  const bytes = (text: string) => new TextEncoder().encode(text).length;
-  const room = MOST_BYTES - bytes(rest);
-  if (bytes(title) <= room) return `${title}${rest}`;
+  const end = rest.replace(forbidden, ' ');
+  const name = title
+    .replace(forbidden, ' ')
+    .replace(/\s+/gu, ' ')
+    .replace(/^[.\s]+/u, '');
+  return `${cutShort(name, MOST_BYTES - bytesOf(end)) || 'Design'}${end}`;
+}
+
+/** Whole characters only. */
+function cutShort(text: string, mostBytes: number): string {
+  if (bytesOf(text) <= mostBytes) return text;
   let cut = '';
-  for (const { segment } of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(title)) {
-    if (bytes(`${cut}${segment}…`) > room) break;
+  for (const { segment } of new Intl.Segmenter('en', { granularity: 'grapheme' }).segment(text)) {
+    if (bytesOf(`${cut}${segment}…`) > mostBytes) break;
     cut += segment;
   }
-  return `${cut.trimEnd()}…${rest}`;
+  return `${cut.trimEnd()}…`;
+}
+
+function bytesOf(text: string): number {
+  return new TextEncoder().encode(text).length;
 }
 
 /**
@@ -32,6 +51,6 @@ export function copyInWords({ ink, cells, leftHanded, language, preparedFor }: C
     ...(cells === 'large' ? [words.largePrint] : []),
     ...(leftHanded ? [words.hands.left] : []),
     ...(language === usualLanguage ? [] : [languageNames[language]]),
-    ...(preparedFor === '' ? [] : [`for ${preparedFor.slice(0, 40).trim()}`]),
+    ...(preparedFor === '' ? [] : [`for ${cutShort(preparedFor.trim(), MOST_BYTES_OF_BUYER)}`]),
   ].join(', ');
 }

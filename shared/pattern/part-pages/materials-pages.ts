@@ -4,6 +4,7 @@
  */
 
 import { codeOf } from '../../design/codes.ts';
+import type { Yarn } from '../../design/schema.ts';
 import { mmPerInch } from '../../units/length.ts';
 import { drawSwatch } from '../chart-pages/key.ts';
 import { chosenParts } from '../chosen-parts.ts';
@@ -114,24 +115,21 @@ function yarns(flow: Flow, context: PatternContext): void {
 
 /** What yarn to look for in a shop: a line for each kind of it, those of the first yarn first. */
 function kinds({ materials, design, printer, copy, figures }: PatternContext): string[] {
+  const words = materialsWords[copy.language];
   const used = new Set(materials.yarns.map(({ id }) => id));
   const fibre = printer.printable(design.pattern?.labels?.yarnFibre?.trim() ?? '');
-  const namesOf = new Map<string, string[]>();
-  const tellers = new Map<string, (names: readonly string[]) => string>();
-  for (const { id, name, diameterMm, metresPer100G, skeinG } of design.yarns) {
-    if (!used.has(id)) continue;
-    const kind = [diameterMm, metresPer100G, skeinG].join(' ');
-    namesOf.set(kind, [...(namesOf.get(kind) ?? []), printer.printable(name)]);
-    tellers.set(kind, (names) =>
-      materialsWords[copy.language].kind(
-        names,
-        figures.thickness(diameterMm),
-        figures.yarnLength(metresPer100G * skeinG * 10),
-        fibre,
-      ),
-    );
+  const alike = new Map<string, Yarn[]>();
+  for (const yarn of design.yarns) {
+    if (!used.has(yarn.id)) continue;
+    const kind = [yarn.diameterMm, yarn.metresPer100G, yarn.skeinG].join(' ');
+    alike.set(kind, [...(alike.get(kind) ?? []), yarn]);
   }
-  return [...tellers].map(([kind, tell]) => tell(tellers.size === 1 ? [] : namesOf.get(kind)!));
+  return [...alike.values()].map((yarns) => {
+    const { diameterMm, metresPer100G, skeinG } = yarns[0]!;
+    const names = alike.size === 1 ? [] : yarns.map(({ name }) => printer.printable(name));
+    const skeinMm = (metresPer100G / 100) * skeinG * 1000;
+    return words.kind(names, figures.thickness(diameterMm), figures.yarnLength(skeinMm), fibre);
+  });
 }
 
 function cord(flow: Flow, { materials: { cords }, printer, copy, figures }: PatternContext): void {

@@ -4,6 +4,7 @@ import { BARE } from '../../../shared/design/codes.ts';
 import { defaults } from '../../../shared/design/defaults.ts';
 import type { Design } from '../../../shared/design/design.ts';
 import { newDesign } from '../../../shared/design/new-design.ts';
+import type { PatternPart } from '../../../shared/design/pattern-schema.ts';
 import { materialsOf } from '../../../shared/materials/tally.ts';
 import { layOutPattern } from '../../../shared/pattern/lay-out-pattern.ts';
 import type { Page, PatternDocument } from '../../../shared/pattern/page/page.ts';
@@ -76,6 +77,22 @@ describe('the materials page', () => {
     expect(all).toContain('a tail of 6.5 cm at each end');
     expect(all).toContain('a margin of 10 %');
     expect(all).toContain('All yarns: 2 mm thick, 100 m to a skein.');
+  });
+
+  it('tells the ± of the materials, and each kind of yarn by itself', () => {
+    const design = designFromLetters(['aab', 'bac']);
+    const [first, second, third, ...others] = design.yarns;
+    const of: Design = { ...design, yarns: [first!, { ...second!, diameterMm: 3 }, third!, ...others] };
+    const chart = flatten(of);
+    const plan = planStrands(of, chart);
+    if (!plan.ok) throw new Error(plan.problem.sentence);
+    const { finished, totals } = materialsOf(of, chart, plan.value);
+    const all = running(pagesNamed(laidOut(of), 'Materials'));
+    const percent = (share: number) => `(± ${Math.ceil(share * 100)} %)`;
+    expect(all).toContain(`cord and yarn ${percent(finished.uncertain.widthMm.share)}`);
+    expect(all).toContain(`an estimate ${percent(totals.uncertain.yarnUsedMm.share)}, not yet measured`);
+    expect(all).toContain(`${first!.name}, ${third!.name}: 2 mm thick, 100 m to a skein.`);
+    expect(all).toContain(`${second!.name}: 3 mm thick, 100 m to a skein.`);
   });
 
   it('says that a gauge was measured where it was', () => {
@@ -184,5 +201,17 @@ describe('a pattern', () => {
     const swatches = [{ widthMm: 1000, cords: 10, heightMm: 100, rows: 100 }];
     expect(laidOut(designFromLetters(['aab'], { swatches })).notices).toHaveLength(1);
     expect(laidOut(designFromLetters(['aab'])).notices).toEqual([]);
+  });
+});
+
+describe('the order of work', () => {
+  it('tells how far a yarn may hang to be picked up, as the plan has it, and where a page tells which', () => {
+    const design = designFromLetters(['aab', 'baa']);
+    const { carryMaxCords, carryMaxRows } = design.tying;
+    const order = (parts?: PatternPart[]) =>
+      running(pagesNamed(laidOut({ ...design, ...(parts && { pattern: { parts } }) }), 'How to read'));
+    expect(order()).toContain(`if it hangs at most ${carryMaxCords} cords and ${carryMaxRows} rows away`);
+    expect(order()).not.toContain('The page on strands');
+    expect(order(['reading', 'strands'])).toContain('The page on strands says which to take');
   });
 });

@@ -20,6 +20,15 @@ describe('the name that is proposed for a file', () => {
     }
   });
 
+  it('holds nothing that some platform refuses, whatever title and buyer hold', () => {
+    for (const title of ['A/B: “fox”?', '.hidden', '...', '', 'half a pair \ud83e', 'two\nlines']) {
+      const copy = copyInWords({ ...usual, preparedFor: `${'👩‍👩‍👧'.repeat(30)} <a/b>` }, 'a4');
+      expect(nameProblem(suggestedName(title, ` ${copy}.pdf`))).toBeNull();
+      expect(nameProblem(suggestedName(title, '.larkrow'))).toBeNull();
+    }
+    expect(suggestedName('A/B: fox', ' labels.pdf')).toBe('A B fox labels.pdf');
+  });
+
   it('tells a copy by whatever is not usual of it', () => {
     expect(copyInWords(usual, 'a4')).toBe('A4');
     expect(

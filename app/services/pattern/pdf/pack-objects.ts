@@ -33,7 +33,8 @@ export function packObjects(bytes: Uint8Array): Uint8Array {
     at += object.length;
   };
   for (const { number, bytes: whole, value } of objects) if (value === null) write(number, whole);
-  let next = Math.max(...objects.map(({ number }) => number)) + 1;
+  // They are numbered from 1 on, without a gap.
+  let next = objects.length + 1;
   for (let from = 0; from < small.length; from += MOST_TO_A_STREAM) {
     const together = small.slice(from, from + MOST_TO_A_STREAM);
     together.forEach(({ number }, index) => {
